@@ -1,0 +1,1 @@
+//! The physics of bowed strings, and the choice of a set of them.
