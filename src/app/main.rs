@@ -1,0 +1,3 @@
+//! Starts the page.
+
+fn main() {}

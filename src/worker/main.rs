@@ -1,0 +1,3 @@
+//! The model in a web worker.
+
+fn main() {}

@@ -1,0 +1,1 @@
+//! Drives the built page in a real browser.

@@ -1,0 +1,1 @@
+//! The conventions of the repository, kept as tests.
