@@ -1,1 +1,20 @@
-//! The physics of bowed strings, and the choice of a set of them.
+#![doc = include_str!("README.md")]
+
+pub mod quantity;
+
+pub mod error;
+pub mod source;
+
+pub mod constant;
+
+pub mod material;
+pub mod pitch;
+
+pub mod construction;
+
+pub mod physics;
+
+pub mod draw;
+pub mod setting;
+
+pub mod report;

@@ -1,0 +1,186 @@
+//! A number that enters the model: its value, its range, the condition it holds in, and its source.
+
+use crate::source::{self, Evidence, Source};
+
+/// A constant with a 90 % range.
+///
+/// `low` and `high` bound the middle 90 % of belief about the value: a printed scatter where there is one,
+/// a stated or judged band otherwise. They need not be symmetric.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Constant {
+    /// The central value, SI.
+    pub value: f64,
+    /// The lower end of the 90 % range.
+    pub low: f64,
+    /// The upper end of the 90 % range.
+    pub high: f64,
+    /// The unit of all three.
+    pub unit: &'static str,
+    /// The condition it holds in.
+    pub at: &'static str,
+    /// How it is known.
+    pub evidence: Evidence,
+    /// Where it comes from.
+    pub source: Source,
+}
+
+impl Constant {
+    /// A constant `value` in `[low, high]`.
+    #[must_use]
+    pub const fn new(
+        value: f64,
+        low: f64,
+        high: f64,
+        unit: &'static str,
+        at: &'static str,
+        evidence: Evidence,
+        source: Source,
+    ) -> Self {
+        Self {
+            value,
+            low,
+            high,
+            unit,
+            at,
+            evidence,
+            source,
+        }
+    }
+
+    /// The value at `t` of the way through its range: −1 the low end, 0 the central value, 1 the high end.
+    ///
+    /// Linear on each side, so that an asymmetric range keeps its central value.
+    #[must_use]
+    pub fn drawn(&self, t: f64) -> f64 {
+        if t < 0.0 {
+            self.value + t * (self.value - self.low)
+        } else {
+            self.value + t * (self.high - self.value)
+        }
+    }
+}
+
+use Evidence::{Guessed, Judged, Published};
+
+/// Thermal expansion of the body along the strings.
+pub const BODY_EXPANSION: Constant = Constant::new(
+    4.0e-6,
+    3.0e-6,
+    5.0e-6,
+    "1/K",
+    "spruce and maple along the grain",
+    Guessed,
+    source::WOOD_HANDBOOK,
+);
+
+/// Change of the distance between the string's ends, as a strain, for a swing of [`BODY_MOVEMENT_SWING`].
+pub const BODY_MOVEMENT: Constant = Constant::new(
+    1.0e-4,
+    2.0e-5,
+    3.0e-4,
+    "1",
+    "10 % of relative humidity",
+    Judged,
+    source::PRACTICE,
+);
+
+/// The swing of relative humidity for which [`BODY_MOVEMENT`] is stated.
+pub const BODY_MOVEMENT_SWING: f64 = 0.10;
+
+/// Bending loss at which a partial no longer adds to a string's brilliance.
+pub const BRILLIANCE_LOSS: Constant = Constant::new(
+    2.0e-3,
+    1.5e-3,
+    2.5e-3,
+    "1",
+    "plucked string, ten overtones wanted below it",
+    Published,
+    source::EUPHONICS,
+);
+
+/// Loss factor of close windings, on the bending stiffness they would have as solid tubes.
+pub const WINDING_LOSS: Constant = Constant::new(
+    1.1e-3,
+    4.0e-4,
+    3.3e-3,
+    "1",
+    "close windings; drawn from damping measured on guitar basses and one cello string",
+    Guessed,
+    source::WOODHOUSE_2004,
+);
+
+/// Share by which windings raise the bending stiffness of their core.
+pub const WINDING_STIFFENING: Constant = Constant::new(
+    0.15,
+    0.0,
+    0.30,
+    "1",
+    "close windings",
+    Judged,
+    source::FLETCHER_1964,
+);
+
+/// How freely the wires or filaments of a core slide when it bends: −1 all free, 1 all bonded.
+pub const BONDING: Constant = Constant::new(
+    0.0,
+    -1.0,
+    1.0,
+    "1",
+    "strands and multifilaments in bending",
+    Judged,
+    source::COSTELLO_1997,
+);
+
+/// Static friction of a rosined bow, and the friction of fast sliding.
+pub const FRICTION: (f64, f64) = (0.8, 0.3);
+
+/// Bowing place at which the attack is stated, as a share of the sounding length.
+pub const BOWING_PLACE: f64 = 0.1;
+
+/// Days until windings and knots have seated: plain wire, wound wire, strand, bundle, gut.
+pub const SEATING: [Constant; 5] = [
+    Constant::new(0.1, 0.05, 0.3, "d", "plain wire", Judged, source::PRACTICE),
+    Constant::new(0.5, 0.2, 1.0, "d", "wound wire", Judged, source::PRACTICE),
+    Constant::new(
+        1.0,
+        0.5,
+        2.0,
+        "d",
+        "strand or rope",
+        Judged,
+        source::PRACTICE,
+    ),
+    Constant::new(
+        1.0,
+        0.5,
+        2.0,
+        "d",
+        "bundle of filaments or monofilament",
+        Judged,
+        source::PRACTICE,
+    ),
+    Constant::new(1.5, 0.5, 3.0, "d", "gut", Judged, source::PRACTICE),
+];
+
+/// A string counts as settled when it loses no more than this overnight.
+pub const SETTLED_WITHIN: f64 = 5.0;
+
+/// Collagen sorption by Guggenheim, Anderson and de Boer: water of a full layer, and its two constants.
+///
+/// Fitted to the table of the source for 5 to 95 % humidity at 25 °C; largest error 0.94 points of per cent.
+pub const COLLAGEN_GAB: (f64, f64, f64) = (0.1090, 20.15, 0.8235);
+
+/// General constants with their keys, for the published tables.
+pub const ALL: &[(&str, Constant)] = &[
+    ("body_expansion", BODY_EXPANSION),
+    ("body_movement", BODY_MOVEMENT),
+    ("brilliance_loss", BRILLIANCE_LOSS),
+    ("winding_loss", WINDING_LOSS),
+    ("winding_stiffening", WINDING_STIFFENING),
+    ("bonding", BONDING),
+    ("seating_plain_wire", SEATING[0]),
+    ("seating_wound_wire", SEATING[1]),
+    ("seating_strand", SEATING[2]),
+    ("seating_bundle", SEATING[3]),
+    ("seating_gut", SEATING[4]),
+];

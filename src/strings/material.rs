@@ -1,0 +1,436 @@
+//! What cores and windings are made of, and how far each number is to be trusted.
+//!
+//! Values are for oriented filaments, drawn wire or finished gut; a moulding of the same polymer is three
+//! times softer and must not stand in for a string. The model keeps the tuning modulus (minutes) apart from
+//! the vibration modulus (milliseconds): in polymers they differ.
+
+use crate::constant::Constant;
+use crate::source::{self, Evidence};
+
+/// Broad class of a core material: decides which laws apply.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Class {
+    /// Twisted collagen from the intestine of sheep or cattle.
+    Gut,
+    /// Drawn carbon or stainless spring steel.
+    Steel,
+    /// Drawn polymer filament.
+    Polymer,
+}
+
+/// A material of which cores are made.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct CoreMaterial {
+    /// The key by which requests name it.
+    pub key: &'static str,
+    /// Its name on screen.
+    pub name: &'static str,
+    /// Which laws apply to it.
+    pub class: Class,
+    /// Density of the solid material.
+    pub density: Constant,
+    /// Modulus over minutes, as when tuning; along a filament, or for gut at [`GUT_TWIST_OF_TABLE`].
+    pub modulus: Constant,
+    /// Modulus over milliseconds, as when sounding.
+    pub fast_modulus: Constant,
+    /// Rise of the fast modulus with stress, Pa/Pa, within [`FAST_SLOPE_STRESS`].
+    pub fast_slope: f64,
+    /// Tensile strength; for carbon spring steel a factor on the law of [`crate::physics::strength`].
+    pub strength: Constant,
+    /// Poisson's ratio.
+    pub poisson: Constant,
+    /// Loss factor of the fast modulus.
+    pub loss: Constant,
+    /// Creep in a decade of time, as a share of the stretch at pitch.
+    pub creep: Constant,
+    /// Thermal expansion, 1/K.
+    pub expansion: Constant,
+    /// Pitch change left over from water taken up, as a share of what collagen's gain in mass alone would do.
+    ///
+    /// In gut, mass and tension changes nearly cancel while it does not creep; a polymer takes up far less water.
+    pub moisture_left: Constant,
+    /// Fall of the modulus with warmth, as a share of it a kelvin.
+    pub softening: Constant,
+    /// What the trade says of it in a changing room, 0 suffers most to 1 not at all: a judgement, no physics.
+    pub climate_judgement: f64,
+    /// Whether it comes from an animal.
+    pub animal: bool,
+}
+
+/// A metal of which windings are made.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Metal {
+    /// The key by which requests name it.
+    pub key: &'static str,
+    /// Its name on screen.
+    pub name: &'static str,
+    /// Density of the wire or ribbon.
+    pub density: Constant,
+    /// Young's modulus, for the friction of close windings.
+    pub modulus: Constant,
+    /// Whether skin that cannot bear nickel can bear it as the outermost layer.
+    pub nickel_free: bool,
+    /// Whether the trade uses it as the outermost layer, under the fingers.
+    pub outer: bool,
+    /// Price of the string it makes, 1 modest to 4 costly: a judgement.
+    pub price: u8,
+    /// How it wears under acid sweat, 0 badly to 1 not at all: a judgement.
+    pub wear: f64,
+}
+
+use Evidence::{Guessed, Judged, Published};
+
+/// Surface twist at which gut's tabled modulus and strength hold; both fall from there as cos² and cos.
+pub const GUT_TWIST_OF_TABLE: f64 = 25.0;
+
+/// Stress range in which the fast modulus of polyamide was measured, Pa; outside it the slope is clamped.
+pub const FAST_SLOPE_STRESS: (f64, f64) = (2.0e7, 2.0e8);
+
+const ROOM: &str = "20 °C, 50 % humidity";
+
+const fn constant(
+    value: f64,
+    low: f64,
+    high: f64,
+    unit: &'static str,
+    evidence: Evidence,
+    from: source::Source,
+) -> Constant {
+    Constant::new(value, low, high, unit, ROOM, evidence, from)
+}
+
+/// Gut of sheep or cattle, twisted and dried.
+pub const GUT: CoreMaterial = CoreMaterial {
+    key: "gut",
+    name: "gut",
+    class: Class::Gut,
+    density: constant(
+        1320.0,
+        1290.0,
+        1350.0,
+        "kg/m³",
+        Published,
+        source::WOODHOUSE_LYNCH_AIRD_2019,
+    ),
+    modulus: constant(
+        6.0e9,
+        5.1e9,
+        6.9e9,
+        "Pa",
+        Published,
+        source::WOODHOUSE_LYNCH_AIRD_2019,
+    ),
+    fast_modulus: constant(
+        6.0e9,
+        5.1e9,
+        6.9e9,
+        "Pa",
+        Published,
+        source::WOODHOUSE_LYNCH_AIRD_2019,
+    ),
+    fast_slope: 0.0,
+    // The trade's breaking index of 260 Hz·m (240 to 280), turned into stress with the stretch at break taken off.
+    strength: constant(3.38e8, 2.90e8, 3.89e8, "Pa", Guessed, source::PRACTICE),
+    poisson: constant(0.40, 0.35, 0.50, "1", Guessed, source::HANDBOOK),
+    loss: constant(0.025, 0.020, 0.030, "1", Guessed, source::HANDBOOK),
+    creep: constant(0.06, 0.03, 0.12, "1", Guessed, source::PRACTICE),
+    expansion: constant(
+        -2.0e-5,
+        -8.0e-5,
+        2.0e-5,
+        "1/K",
+        Guessed,
+        source::LYNCH_AIRD_2018,
+    ),
+    moisture_left: constant(0.20, 0.05, 0.60, "1", Judged, source::LYNCH_AIRD_2018),
+    softening: constant(2.0e-3, 0.0, 4.0e-3, "1/K", Guessed, source::LYNCH_AIRD_2018),
+    climate_judgement: 0.15,
+    animal: true,
+};
+
+/// Carbon spring steel: music wire.
+pub const SPRING_STEEL: CoreMaterial = CoreMaterial {
+    key: "spring-steel",
+    name: "spring steel",
+    class: Class::Steel,
+    density: constant(7850.0, 7800.0, 7880.0, "kg/m³", Published, source::EN_10270),
+    modulus: constant(
+        2.00e11,
+        1.94e11,
+        2.06e11,
+        "Pa",
+        Published,
+        source::YOUNG_1952,
+    ),
+    fast_modulus: constant(
+        2.00e11,
+        1.94e11,
+        2.06e11,
+        "Pa",
+        Published,
+        source::YOUNG_1952,
+    ),
+    fast_slope: 0.0,
+    strength: constant(
+        1.0,
+        0.90,
+        1.12,
+        "of 2211 MPa·(d/mm)^-0.145",
+        Published,
+        source::SHIGLEY,
+    ),
+    poisson: constant(0.29, 0.28, 0.30, "1", Published, source::HANDBOOK),
+    loss: constant(3.0e-4, 1.0e-4, 5.0e-4, "1", Guessed, source::HANDBOOK),
+    creep: constant(3.0e-4, 0.0, 1.0e-3, "1", Judged, source::HANDBOOK),
+    expansion: constant(
+        1.15e-5,
+        1.10e-5,
+        1.20e-5,
+        "1/K",
+        Published,
+        source::HANDBOOK,
+    ),
+    moisture_left: constant(0.0, 0.0, 0.0, "1", Published, source::HANDBOOK),
+    softening: constant(2.5e-4, 2.0e-4, 3.5e-4, "1/K", Guessed, source::HANDBOOK),
+    climate_judgement: 0.95,
+    animal: false,
+};
+
+/// Stainless spring steel of the 302 kind.
+pub const STAINLESS: CoreMaterial = CoreMaterial {
+    key: "stainless-steel",
+    name: "stainless spring steel",
+    density: constant(7930.0, 7900.0, 8000.0, "kg/m³", Guessed, source::HANDBOOK),
+    modulus: constant(1.90e11, 1.85e11, 1.95e11, "Pa", Guessed, source::HANDBOOK),
+    fast_modulus: constant(1.90e11, 1.85e11, 1.95e11, "Pa", Guessed, source::HANDBOOK),
+    strength: constant(
+        0.78,
+        0.70,
+        0.86,
+        "of 2211 MPa·(d/mm)^-0.145",
+        Guessed,
+        source::HANDBOOK,
+    ),
+    loss: constant(5.0e-4, 2.0e-4, 1.0e-3, "1", Guessed, source::HANDBOOK),
+    expansion: constant(1.7e-5, 1.6e-5, 1.8e-5, "1/K", Guessed, source::HANDBOOK),
+    ..SPRING_STEEL
+};
+
+/// Polyamide 66 filament: the most elastic synthetic in common use.
+pub const POLYAMIDE: CoreMaterial = CoreMaterial {
+    key: "polyamide",
+    name: "polyamide",
+    class: Class::Polymer,
+    density: constant(1140.0, 1120.0, 1160.0, "kg/m³", Published, source::HANDBOOK),
+    modulus: constant(4.5e9, 3.2e9, 6.0e9, "Pa", Guessed, source::LYNCH_AIRD_2017),
+    fast_modulus: constant(
+        4.5e9,
+        3.6e9,
+        5.4e9,
+        "Pa",
+        Published,
+        source::WOODHOUSE_LYNCH_AIRD_2019,
+    ),
+    fast_slope: 39.0,
+    strength: constant(6.5e8, 5.0e8, 8.0e8, "Pa", Guessed, source::HANDBOOK),
+    poisson: constant(0.39, 0.35, 0.45, "1", Guessed, source::HANDBOOK),
+    loss: constant(0.020, 0.015, 0.025, "1", Guessed, source::HANDBOOK),
+    creep: constant(0.08, 0.04, 0.15, "1", Guessed, source::FRENCH_SAVART),
+    expansion: constant(
+        -1.0e-4,
+        -2.0e-4,
+        1.0e-5,
+        "1/K",
+        Guessed,
+        source::LYNCH_AIRD_2018,
+    ),
+    moisture_left: constant(0.08, 0.02, 0.20, "1", Judged, source::LYNCH_AIRD_2018),
+    softening: constant(
+        3.0e-3,
+        1.0e-3,
+        6.0e-3,
+        "1/K",
+        Guessed,
+        source::LYNCH_AIRD_2018,
+    ),
+    climate_judgement: 0.60,
+    animal: false,
+};
+
+/// Polyester filament: a firmer synthetic.
+pub const POLYESTER: CoreMaterial = CoreMaterial {
+    key: "polyester",
+    name: "polyester",
+    density: constant(1375.0, 1360.0, 1390.0, "kg/m³", Published, source::HANDBOOK),
+    modulus: constant(1.05e10, 8.0e9, 1.35e10, "Pa", Guessed, source::HANDBOOK),
+    fast_modulus: constant(1.2e10, 1.0e10, 1.4e10, "Pa", Published, source::HANDBOOK),
+    fast_slope: 0.0,
+    strength: constant(8.0e8, 6.0e8, 1.0e9, "Pa", Guessed, source::HANDBOOK),
+    poisson: constant(0.38, 0.33, 0.44, "1", Guessed, source::HANDBOOK),
+    loss: constant(0.015, 0.010, 0.020, "1", Guessed, source::HANDBOOK),
+    creep: constant(0.030, 0.015, 0.060, "1", Guessed, source::HANDBOOK),
+    moisture_left: constant(0.02, 0.0, 0.05, "1", Judged, source::HANDBOOK),
+    climate_judgement: 0.70,
+    ..POLYAMIDE
+};
+
+/// A high-modulus polymer filament, as the strongest composite cores use it.
+pub const HIGH_MODULUS: CoreMaterial = CoreMaterial {
+    key: "high-modulus-polymer",
+    name: "high-modulus polymer",
+    density: constant(1380.0, 1300.0, 1450.0, "kg/m³", Guessed, source::HANDBOOK),
+    modulus: constant(2.2e10, 1.4e10, 3.5e10, "Pa", Guessed, source::HANDBOOK),
+    fast_modulus: constant(2.5e10, 1.6e10, 4.0e10, "Pa", Guessed, source::HANDBOOK),
+    fast_slope: 0.0,
+    strength: constant(1.3e9, 9.0e8, 2.0e9, "Pa", Guessed, source::HANDBOOK),
+    loss: constant(0.015, 0.010, 0.030, "1", Guessed, source::HANDBOOK),
+    creep: constant(0.020, 0.008, 0.050, "1", Guessed, source::HANDBOOK),
+    expansion: constant(-2.0e-5, -5.0e-5, 1.0e-5, "1/K", Guessed, source::HANDBOOK),
+    softening: constant(1.5e-3, 5.0e-4, 3.0e-3, "1/K", Guessed, source::HANDBOOK),
+    moisture_left: constant(0.02, 0.0, 0.05, "1", Judged, source::HANDBOOK),
+    climate_judgement: 0.75,
+    ..POLYAMIDE
+};
+
+/// Para-aramid filament: stronger and stiffer than any synthetic string core in common use.
+pub const ARAMID: CoreMaterial = CoreMaterial {
+    key: "aramid",
+    name: "aramid",
+    density: constant(1440.0, 1430.0, 1450.0, "kg/m³", Guessed, source::HANDBOOK),
+    modulus: constant(9.5e10, 7.0e10, 1.25e11, "Pa", Guessed, source::HANDBOOK),
+    fast_modulus: constant(9.5e10, 7.0e10, 1.25e11, "Pa", Guessed, source::HANDBOOK),
+    fast_slope: 0.0,
+    strength: constant(3.2e9, 2.9e9, 3.6e9, "Pa", Guessed, source::HANDBOOK),
+    poisson: constant(0.36, 0.30, 0.40, "1", Guessed, source::HANDBOOK),
+    loss: constant(0.015, 0.010, 0.020, "1", Guessed, source::HANDBOOK),
+    creep: constant(0.015, 0.008, 0.030, "1", Guessed, source::HANDBOOK),
+    expansion: constant(-3.5e-6, -5.0e-6, -2.0e-6, "1/K", Guessed, source::HANDBOOK),
+    softening: constant(8.0e-4, 3.0e-4, 1.5e-3, "1/K", Guessed, source::HANDBOOK),
+    moisture_left: constant(0.05, 0.01, 0.10, "1", Judged, source::HANDBOOK),
+    climate_judgement: 0.75,
+    ..POLYAMIDE
+};
+
+/// Every core material, in the order the tables show them.
+pub const CORES: &[&CoreMaterial] = &[
+    &GUT,
+    &SPRING_STEEL,
+    &STAINLESS,
+    &POLYAMIDE,
+    &POLYESTER,
+    &HIGH_MODULUS,
+    &ARAMID,
+];
+
+/// What the trade says of a winding metal: no nickel in it, fit to be outermost, price, wear.
+type Habits = (bool, bool, u8, f64);
+
+const fn metal(
+    key: &'static str,
+    name: &'static str,
+    density: Constant,
+    modulus: (f64, f64, f64),
+    habits: Habits,
+) -> Metal {
+    let modulus = constant(
+        modulus.0,
+        modulus.1,
+        modulus.2,
+        "Pa",
+        Guessed,
+        source::HANDBOOK,
+    );
+    let (nickel_free, outer, price, wear) = habits;
+    Metal {
+        key,
+        name,
+        density,
+        modulus,
+        nickel_free,
+        outer,
+        price,
+        wear,
+    }
+}
+
+const fn rho(
+    value: f64,
+    low: f64,
+    high: f64,
+    evidence: Evidence,
+    from: source::Source,
+) -> Constant {
+    constant(value, low, high, "kg/m³", evidence, from)
+}
+
+/// Every winding metal, light to heavy.
+pub const METALS: &[Metal] = &[
+    metal(
+        "aluminium",
+        "aluminium",
+        rho(2680.0, 2640.0, 2710.0, Published, source::PERIODICTABLE),
+        (7.0e10, 6.8e10, 7.2e10),
+        (true, true, 1, 0.3),
+    ),
+    metal(
+        "titanium",
+        "titanium",
+        rho(4510.0, 4500.0, 4550.0, Published, source::PERIODICTABLE),
+        (1.10e11, 1.05e11, 1.16e11),
+        (true, true, 3, 1.0),
+    ),
+    metal(
+        "chrome-steel",
+        "chrome steel",
+        rho(7730.0, 7700.0, 7800.0, Guessed, source::HANDBOOK),
+        (2.00e11, 1.90e11, 2.06e11),
+        (true, true, 1, 0.9),
+    ),
+    metal(
+        "nickel",
+        "nickel",
+        rho(8900.0, 8850.0, 8910.0, Published, source::PERIODICTABLE),
+        (2.05e11, 1.95e11, 2.10e11),
+        (false, true, 2, 0.8),
+    ),
+    metal(
+        "copper",
+        "copper",
+        rho(8940.0, 8900.0, 8960.0, Published, source::PERIODICTABLE),
+        (1.20e11, 1.15e11, 1.30e11),
+        (true, false, 1, 0.3),
+    ),
+    metal(
+        "silver",
+        "silver",
+        rho(10360.0, 10300.0, 10500.0, Published, source::PERIODICTABLE),
+        (7.8e10, 7.4e10, 8.3e10),
+        (true, true, 3, 0.6),
+    ),
+    metal(
+        "tungsten",
+        "tungsten",
+        rho(19250.0, 19000.0, 19300.0, Published, source::PERIODICTABLE),
+        (4.00e11, 3.90e11, 4.10e11),
+        (true, true, 3, 0.9),
+    ),
+    metal(
+        "gold",
+        "gold",
+        rho(19300.0, 19200.0, 19320.0, Published, source::PERIODICTABLE),
+        (7.8e10, 7.6e10, 8.0e10),
+        (true, true, 4, 1.0),
+    ),
+];
+
+/// The core material of that key.
+#[must_use]
+pub fn core(key: &str) -> Option<&'static CoreMaterial> {
+    CORES.iter().copied().find(|m| m.key == key)
+}
+
+/// The winding metal of that key.
+#[must_use]
+pub fn metal_of(key: &str) -> Option<&'static Metal> {
+    METALS.iter().find(|m| m.key == key)
+}

@@ -1,0 +1,110 @@
+//! How much does a metre of the string weigh?
+
+use core::f64::consts::PI;
+
+use crate::construction::{Form, Layout};
+use crate::quantity::{Degree, KilogramPerCubicMetre, KilogramPerMetre, Metre, Ratio, SquareMetre};
+
+/// Area of a circle of that diameter.
+#[must_use]
+pub fn circle(diameter: Metre) -> SquareMetre {
+    let d = diameter.get();
+    SquareMetre::new(PI * d * d / 4.0)
+}
+
+/// Mass a length of a solid round core: ρ π d²/4.
+///
+/// Source: [`crate::source::MERSENNE`] (textbook form).
+#[must_use]
+pub fn solid(density: KilogramPerCubicMetre, diameter: Metre) -> KilogramPerMetre {
+    KilogramPerMetre::new(density.get() * circle(diameter).get())
+}
+
+/// Mass a length of a strand: every laid wire is longer than the strand by 1/cos λ.
+///
+/// In a rope of strands the wires of the outer strands are laid twice, and longer by 1/cos² λ.
+/// Source: geometry ([`crate::source::COSTELLO_1997`]).
+#[must_use]
+pub fn strand(
+    density: KilogramPerCubicMetre,
+    diameter: Metre,
+    layout: Layout,
+    lay: Degree,
+) -> KilogramPerMetre {
+    let wire = Metre::new(diameter.get() / layout.diameter_in_wires());
+    let c = libm::cos(lay.get().to_radians());
+    let lengths = match layout {
+        Layout::OneBySeven => 1.0 + 6.0 / c,
+        Layout::OneByNineteen => 1.0 + 18.0 / c,
+        Layout::SevenBySeven => 1.0 + 12.0 / c + 36.0 / (c * c),
+    };
+    KilogramPerMetre::new(density.get() * circle(wire).get() * lengths)
+}
+
+/// Mass a length of a bundle that fills the share `fill` of its circle: ρ φ π d²/4.
+///
+/// Source: definition of the fill ([`crate::source::GRAHAM_1998`] for equal filaments).
+#[must_use]
+pub fn bundle(density: KilogramPerCubicMetre, diameter: Metre, fill: Ratio) -> KilogramPerMetre {
+    KilogramPerMetre::new(density.get() * fill.get() * circle(diameter).get())
+}
+
+/// Mass a length of one close winding on a body of diameter `under`.
+///
+/// Round wire at an axial pitch of its own diameter: ρ (π t²/4) √((π D/t)² + 1), D = under + t.
+/// Flat ribbon with edges touching: ρ π t (under + t), whatever its width.
+/// With bedding b the winding sits at under − 2 b t.
+/// Source: helix geometry, exact; held against numeric integration in the tests.
+#[must_use]
+pub fn winding(
+    density: KilogramPerCubicMetre,
+    form: Form,
+    thickness: Metre,
+    bedding: Ratio,
+    under: Metre,
+) -> KilogramPerMetre {
+    let t = thickness.get();
+    let mean = under.get() - 2.0 * bedding.get() * t + t;
+    let volume = match form {
+        Form::Round => {
+            let turn = PI * mean / t;
+            circle(thickness).get() * (turn * turn + 1.0).sqrt()
+        }
+        Form::Flat => PI * t * mean,
+    };
+    KilogramPerMetre::new(density.get() * volume)
+}
+
+/// Thickness of the winding that brings a body of diameter `under` the mass a length `wanted`.
+///
+/// The inverse of [`winding`]: exact for ribbon, and for round wire within 0.2 %, where the wire is thin
+/// against the body (the slope of the turns is left out). `None` where no positive thickness does.
+#[must_use]
+pub fn winding_thickness(
+    density: KilogramPerCubicMetre,
+    form: Form,
+    bedding: Ratio,
+    under: Metre,
+    wanted: KilogramPerMetre,
+) -> Option<Metre> {
+    let filled = match form {
+        Form::Round => PI / 4.0,
+        Form::Flat => 1.0,
+    };
+    let area = wanted.get() / (density.get() * PI * filled);
+    let (a, b) = (1.0 - 2.0 * bedding.get(), under.get());
+    let t = if a > 1e-9 {
+        ((b * b + 4.0 * a * area).sqrt() - b) / (2.0 * a)
+    } else {
+        area / b
+    };
+    (wanted.get() > 0.0 && t > 0.0).then_some(Metre::new(t))
+}
+
+/// Mass a length of the string at pitch: what was a metre now measures 1 + ε.
+///
+/// Source: conservation of mass.
+#[must_use]
+pub fn stretched(unstretched: KilogramPerMetre, stretch: Ratio) -> KilogramPerMetre {
+    KilogramPerMetre::new(unstretched.get() / (1.0 + stretch.get()))
+}

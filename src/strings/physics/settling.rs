@@ -1,0 +1,26 @@
+//! When has it stopped giving?
+
+use crate::pitch::CENTS_PER_NEPER;
+use crate::quantity::{Cent, Day, Ratio};
+
+/// Pitch lost in a decade of time at fixed length: (600/ln 2) · c, c the creep a decade over the stretch.
+///
+/// If creep is proportional to stress the stretch drops out: within one material a more elastic string
+/// settles no later. Log-time law; Derived from [`crate::pitch::CENTS_PER_NEPER`] and Hooke's law.
+#[must_use]
+pub fn loss_per_decade(creep: Ratio) -> Cent {
+    Cent::new(CENTS_PER_NEPER / 2.0 * creep.get())
+}
+
+/// Days, counted from fitting and with retuning, until a day costs no more than `within`:
+/// K log₁₀((t + 1)/t) = within, so t = 1/(10^(within/K) − 1); never before the windings have seated.
+#[must_use]
+pub fn days(loss_per_decade: Cent, within: Cent, seated: Day) -> Day {
+    let k = loss_per_decade.get();
+    let creep = if k > 0.0 {
+        1.0 / libm::expm1(core::f64::consts::LN_10 * within.get() / k)
+    } else {
+        0.0
+    };
+    Day::new(creep.max(seated.get()))
+}

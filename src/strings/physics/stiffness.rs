@@ -1,0 +1,91 @@
+//! How stiff is the core, along and across?
+
+use core::f64::consts::PI;
+
+use super::mass::circle;
+use crate::construction::Layout;
+use crate::quantity::{Degree, Metre, Newton, NewtonSquareMetre, Pascal, Ratio, SquareMetre};
+
+/// Effective area of a strand for pulling: A₀ + Σ Aᵢ cos³ λ.
+///
+/// Ends held against rotation, no contraction of the strand. For one layer of six at 12° it lies 1.1 % above
+/// the full theory of [`crate::source::COSTELLO_1997`], ch. 3. In a rope of strands the outer wires are laid
+/// twice and count cos⁶ λ.
+#[must_use]
+pub fn strand_area(diameter: Metre, layout: Layout, lay: Degree) -> SquareMetre {
+    let wire = Metre::new(diameter.get() / layout.diameter_in_wires());
+    let c = libm::cos(lay.get().to_radians());
+    let c3 = c * c * c;
+    let wires = match layout {
+        Layout::OneBySeven => 1.0 + 6.0 * c3,
+        Layout::OneByNineteen => 1.0 + 18.0 * c3,
+        Layout::SevenBySeven => 1.0 + 12.0 * c3 + 36.0 * c3 * c3,
+    };
+    SquareMetre::new(circle(wire).get() * wires)
+}
+
+/// Effective area of a twisted bundle for pulling: φ (π d²/4) cos² α, α the surface twist.
+///
+/// Source: [`crate::source::HEARLE_1969`].
+#[must_use]
+pub fn bundle_area(diameter: Metre, fill: Ratio, twist: Degree) -> SquareMetre {
+    let c = libm::cos(twist.get().to_radians());
+    SquareMetre::new(fill.get() * circle(diameter).get() * c * c)
+}
+
+/// Factor on the modulus of gut for its twist: cos² α / cos² α₀, 1 at the twist of the table.
+///
+/// The form is that of a twisted yarn ([`crate::source::HEARLE_1969`]); that the modulus falls with twist is
+/// measured ([`crate::source::LYNCH_AIRD_TWIST`]), how fast is not known here.
+#[must_use]
+pub fn gut_twist_factor(twist: Degree) -> Ratio {
+    let c = libm::cos(twist.get().to_radians());
+    let c0 = libm::cos(crate::material::GUT_TWIST_OF_TABLE.to_radians());
+    Ratio::new(c * c / (c0 * c0))
+}
+
+/// Axial stiffness E A of the core; windings carry nothing.
+#[must_use]
+pub fn axial(modulus: Pascal, effective: SquareMetre) -> Newton {
+    Newton::new(modulus.get() * effective.get())
+}
+
+/// Bending stiffness of a core bending as one solid: E A d²/16, which is E π d⁴/64 for a full circle.
+#[must_use]
+pub fn bending_bonded(
+    modulus: Pascal,
+    effective: SquareMetre,
+    diameter: Metre,
+) -> NewtonSquareMetre {
+    let d = diameter.get();
+    NewtonSquareMetre::new(modulus.get() * effective.get() * d * d / 16.0)
+}
+
+/// Bending stiffness of filaments that slide freely: n E (π d_f⁴/64) · 2 cos λ / (2 + ν sin² λ).
+///
+/// Source: [`crate::source::COSTELLO_1997`], ch. 4. Filaments are counted as a real number: φ (d/d_f)².
+#[must_use]
+pub fn bending_free(
+    modulus: Pascal,
+    count: Ratio,
+    filament: Metre,
+    lay: Degree,
+    poisson: Ratio,
+) -> NewtonSquareMetre {
+    let (c, s) = (
+        libm::cos(lay.get().to_radians()),
+        libm::sin(lay.get().to_radians()),
+    );
+    let f2 = filament.get() * filament.get();
+    let one = modulus.get() * PI * f2 * f2 / 64.0;
+    NewtonSquareMetre::new(count.get() * one * 2.0 * c / (2.0 + poisson.get() * s * s))
+}
+
+/// Outer diameter at pitch: the core thins by ν ε, and windings follow it inward.
+///
+/// A wound string lies between this and its unstretched gauge; the difference is under 2 % in all but
+/// polymer cores. Source: definition of Poisson's ratio.
+#[must_use]
+pub fn diameter_at_pitch(outer: Metre, core: Metre, stretch: Ratio, poisson: Ratio) -> Metre {
+    Metre::new(outer.get() - core.get() * poisson.get() * stretch.get())
+}

@@ -1,0 +1,48 @@
+//! How near is the core to breaking?
+
+use crate::quantity::{Degree, Hertz, KilogramPerMetre, Metre, Newton, Pascal, Ratio};
+
+/// Strength of music wire at the diameter of the wire: 2211 MPa · (d/mm)^−0.145.
+///
+/// Range 0.10 to 6.5 mm; outside it the diameter is clamped. Runs 1 to 2 % above the minima of
+/// [`crate::source::ASTM_A228`] below 1.3 mm. Source: [`crate::source::SHIGLEY`].
+#[must_use]
+pub fn music_wire(diameter: Metre) -> Pascal {
+    let d = diameter.mm().clamp(0.10, 6.5);
+    Pascal::new(2211.0e6 * libm::pow(d, -0.145))
+}
+
+/// Factor on the strength of gut for its twist: cos α / cos α₀, 1 at the twist of the table.
+///
+/// That strength falls with twist is measured ([`crate::source::LYNCH_AIRD_TWIST`]); the form is a guess.
+#[must_use]
+pub fn gut_twist_factor(twist: Degree) -> Ratio {
+    let c = libm::cos(twist.get().to_radians());
+    Ratio::new(c / libm::cos(crate::material::GUT_TWIST_OF_TABLE.to_radians()))
+}
+
+/// Share of its strength at which the core works.
+#[must_use]
+pub fn share(stress: Pascal, strength: Pascal) -> Ratio {
+    Ratio::new(stress.get() / strength.get())
+}
+
+/// Pitch at which the core breaks: f = √(F/μ₀) / 2L with the breaking force F and the unstretched mass.
+///
+/// By the trade's breaking index the stretch at break is left out, which errs on the low side by half of it.
+#[must_use]
+pub fn breaking_pitch(
+    breaking_force: Newton,
+    unstretched: KilogramPerMetre,
+    length: Metre,
+) -> Hertz {
+    super::tension::fundamental(breaking_force, unstretched, length)
+}
+
+/// Breaking index L f of a plain string, whatever its diameter: ½ √(σ/ρ), in hertz metres.
+///
+/// Source: [`crate::source::WOODHOUSE_LYNCH_AIRD_2019`], eq. 19, solved for L f.
+#[must_use]
+pub fn breaking_index(strength: Pascal, density: crate::quantity::KilogramPerCubicMetre) -> f64 {
+    0.5 * (strength.get() / density.get()).sqrt()
+}

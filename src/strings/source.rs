@@ -1,0 +1,76 @@
+//! The bibliography: where every number and formula of the model comes from.
+//!
+//! A value says how sure it is by its [`Evidence`], and where it comes from by a [`Source`].
+
+/// How a value is known; shown beside it on screen.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Evidence {
+    /// Measured by the person who asks, on their instrument or string.
+    Measured,
+    /// Printed in a paper, a standard, a handbook or a data set.
+    Published,
+    /// Computed from the other grades by a formula that has been published and checked.
+    Computed,
+    /// Common practice of the trade, or a judgement of perception.
+    Judged,
+    /// From memory, or by analogy: the range is wide on purpose.
+    Guessed,
+}
+
+/// A bibliography entry.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Source {
+    /// The key by which replies and screens name it.
+    pub key: &'static str,
+    /// Who wrote it.
+    pub authors: &'static str,
+    /// What it is called.
+    pub title: &'static str,
+    /// Where and when it appeared, with a DOI where there is one.
+    pub place: &'static str,
+    /// What has to be known to use it rightly: second-hand, misprint, choice made.
+    pub remark: &'static str,
+}
+
+macro_rules! sources {
+    ($($name:ident = $key:literal, $authors:literal, $title:literal, $place:literal, $remark:literal;)*) => {
+        $(#[doc = $title] pub const $name: Source = Source {
+            key: $key, authors: $authors, title: $title, place: $place, remark: $remark,
+        };)*
+        /// Every entry, in the order of this file.
+        pub const ALL: &[Source] = &[$($name),*];
+    };
+}
+
+sources! {
+    MERSENNE = "mersenne-1636", "M. Mersenne", "Harmonie universelle", "Paris, 1636", "with Taylor 1713: f = sqrt(T/mu)/2L; textbook form";
+    FLETCHER_1964 = "fletcher-1964", "H. Fletcher", "Normal vibration frequencies of a stiff piano string", "J. Acoust. Soc. Am. 36, 203, 1964", "pinned and clamped ends; the share of a covering in bending stiffness read in the abstract";
+    WOODHOUSE_2004 = "woodhouse-2004", "J. Woodhouse", "Plucked guitar transients: comparison of measurements and synthesis", "Acta Acust. u. Acust. 90, 945, 2004, Table I", "as cited in secondary texts";
+    WOODHOUSE_LYNCH_AIRD_2019 = "woodhouse-lynch-aird-2019", "J. Woodhouse, N. Lynch-Aird", "Choosing strings for plucked musical instruments", "Acta Acust. u. Acust. 105, 516, 2019, eqs. 8, 10, 16, 18, 19", "as cited in secondary texts";
+    LYNCH_AIRD_2017 = "lynch-aird-2017", "N. Lynch-Aird, J. Woodhouse", "Mechanical properties of nylon harp strings", "Materials 10(5), 497, 2017, doi 10.3390/ma10050497", "abstract and section 4.1 read; the tables were not";
+    LYNCH_AIRD_2018 = "lynch-aird-2018", "N. Lynch-Aird, J. Woodhouse", "Comparison of mechanical properties of natural gut and synthetic polymer harp strings", "Materials 11(11), 2160, 2018, doi 10.3390/ma11112160", "abstract and section 3.1 read";
+    LYNCH_AIRD_TWIST = "lynch-aird-twist", "N. Lynch-Aird, J. Woodhouse", "Effects of twisting and surface finish on the mechanical properties of natural gut harp strings", "data set, Cambridge repository", "abstract read: twist 23.5 to 58.3 degrees; strength and modulus fall with twist";
+    LAMPIS_2025 = "lampis-2025", "A. Lampis, V. Chatziioannou, G. Scavone", "Cello string properties, Table 1", "Proc. Mtgs. Acoust. 58, 035013, 2025", "as cited in secondary texts; 29 % scatter of bending stiffness on remounting: JASA-EL 2024, doi 10.1121/10.0034330";
+    YOUNG_1952 = "young-1952", "R. W. Young", "Inharmonicity of plain wire piano strings", "J. Acoust. Soc. Am. 24, 267, 1952", "abstract read: E/rho = 25.5e10 cgs, so E = 200.2 GPa at 7850 kg/m3";
+    SHIGLEY = "shigley-10-4", "J. E. Shigley, C. R. Mischke", "Mechanical engineering design, Table 10-4", "McGraw-Hill", "music wire A = 2211 MPa mm^m, m = 0.145, 0.10 to 6.5 mm; as cited in secondary texts";
+    ASTM_A228 = "astm-a228", "ASTM", "A228/A228M Standard specification for steel wire, music spring quality", "ASTM International", "minimum and maximum strengths from a wire supplier's copy";
+    EN_10270 = "en-10270-1", "CEN", "EN 10270-1 Steel wire for mechanical springs: patented cold drawn", "CEN", "formulas from memory; table as cited by a spring maker";
+    PERIODICTABLE = "periodictable", "P. Kienzle and others", "periodictable 2.1.0: densities of the elements", "Python package", "differs from mendeleev 1.3.0 by up to 0.8 %";
+    COSTELLO_1997 = "costello-1997", "G. A. Costello", "Theory of wire rope, 2nd ed., ch. 3", "Springer, 1997", "the cosine rule is used; full theory within 1.1 % of it for one layer of six";
+    HEARLE_1969 = "hearle-1969", "J. W. S. Hearle, P. Grosberg, S. Backer", "Structural mechanics of fibers, yarns, and fabrics", "Wiley, 1969", "with Gegauff 1907: E_yarn/E_fibre = cos^2 of the surface twist angle";
+    ANDERSON_2024 = "anderson-beausoleil-2024", "M. Anderson, R. Beausoleil", "Classical guitar intonation and compensation: the well-tempered guitar", "J. Acoust. Soc. Am. 156, 683, 2024", "abstract read; tension rise exceeds length flattening";
+    GUETTLER_PROPERTIES = "guettler-properties", "K. Guettler", "Typical string properties (violin, L = 0.328 m)", "as cited in secondary texts", "ranges over sets on sale; the upper impedance printed for D is inconsistent and not used";
+    GUETTLER_2002 = "guettler-2002", "K. Guettler", "On the creation of the Helmholtz motion in bowed strings", "Acta Acust. u. Acust. 88, 970, 2002, eq. 8", "as cited in secondary texts";
+    EUPHONICS = "euphonics", "J. Woodhouse", "Euphonics: the science of musical instruments, 7.2.2 and 9.3.1", "euphonics.org", "read: ten overtones below a bending loss of about 2e-3; force jump 2 Z0 v/beta";
+    HERITAGE_2013 = "heritage-2013", "various", "The effects of hydration on the collagen and gelatine phases within parchment artefacts, Table 1", "Heritage Science 1:14, 2013", "collagen sorption at 25 degrees";
+    DERRINGER_SUICH_1980 = "derringer-suich-1980", "G. Derringer, R. Suich", "Simultaneous optimization of several response variables", "J. Quality Technology 12, 214, 1980", "read in the NIST/SEMATECH e-Handbook, 5.5.3.2.2";
+    ISO_16 = "iso-16", "ISO", "ISO 16:1975 Acoustics: standard tuning frequency", "ISO", "A4 = 440 Hz";
+    FRENCH_SAVART = "french-savart", "M. French, and others", "Initial behavior of nylon guitar strings", "Savart Journal", "abstract: creep for hours to days, more in solid than in stranded strings";
+    HART_1875 = "hart-1875", "G. Hart", "The violin, section III", "London, 1875", "tension 18 lb gives downforce 8 lb";
+    GRAHAM_1998 = "graham-1998", "R. L. Graham, B. D. Lubachevsky and others", "Dense packings of congruent circles in a circle", "Discrete Math. 181, 139, 1998", "closed forms recomputed";
+    WOOD_HANDBOOK = "wood-handbook", "Forest Products Laboratory", "Wood handbook, GTR-190", "USDA, 2010", "coefficient of thermal expansion along the grain 3.1 to 4.5e-6/K, from memory";
+    HANDBOOK = "handbook", "various", "Handbook values for engineering materials", "several", "as cited in secondary texts, or from memory where marked guessed";
+    STATICS = "statics", "-", "Statics and geometry", "derived", "an identity";
+    JND = "jnd", "various", "Just-noticeable differences: level 1 dB, pitch 3 to 5 cents, damping 5 %", "see Hill & Summers 2007; Jarvelainen & Tolonen 2001; others", "as cited in secondary texts";
+    PRACTICE = "practice", "the trade", "Common practice", "-", "no source; from memory, widened";
+}
