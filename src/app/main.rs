@@ -1,3 +1,7 @@
 //! Starts the page.
 
-fn main() {}
+fn main() {
+    console_error_panic_hook::set_once();
+    app::platform::start();
+    yew::Renderer::<app::app::App>::new().render();
+}

@@ -1,3 +1,84 @@
 //! The commands of the repository: serve, proof, ask, and the last step of a build.
+//!
+//! `.cargo/config.toml` gives each its short name. What they share with tests is in the library beside this file.
+#![allow(clippy::print_stdout, reason = "this is a program for the terminal")]
 
-fn main() {}
+mod proof;
+
+use std::env;
+use std::io::{self, Read, Write};
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+use tasks::server::Server;
+use tasks::setup::{self, Fault};
+use tasks::{finish, place};
+
+/// What the commands are, for someone who asked for none of them.
+const HELP: &str = "\
+cargo serve [PORT]     build the page and serve it on this machine (port 8080, or the next free one)
+cargo proof            run every check; --only STAGE runs one, --plant STAGE makes one fail
+cargo ask < REQUEST    answer one JSON request without a browser; exit code 2 if it is refused";
+
+fn main() -> ExitCode {
+    let words: Vec<String> = env::args().skip(1).collect();
+    let (command, rest) = words
+        .split_first()
+        .map_or(("", &[][..]), |(command, rest)| (command.as_str(), rest));
+    let outcome = match command {
+        "serve" => serve(rest),
+        "proof" => proof::Wish::read(rest).map(|wish| {
+            let tally = proof::prove(&wish);
+            println!("\n{tally}");
+            ExitCode::from(u8::from(tally.failed > 0))
+        }),
+        "ask" => ask(),
+        "finish" => finish_build(),
+        _ => Err(HELP.to_owned()),
+    };
+    outcome.unwrap_or_else(|fault| {
+        eprintln!("{fault}");
+        ExitCode::FAILURE
+    })
+}
+
+/// Builds the page and serves it until the program is ended.
+fn serve(words: &[String]) -> Result<ExitCode, Fault> {
+    let port = match words {
+        [] => 8080,
+        [port] => port
+            .parse()
+            .map_err(|_| format!("{port} is not a port: 0 to 65535"))?,
+        _ => return Err(HELP.to_owned()),
+    };
+    setup::for_building()?;
+    setup::build()?;
+    let server = Server::start_near(&place::dist(), port)
+        .map_err(|error| format!("no free port from {port} on: {error}"))?;
+    println!("Ropewalk is at {}  (Ctrl+C ends it)", server.url());
+    server.wait();
+    Ok(ExitCode::SUCCESS)
+}
+
+/// Answers the request on the standard input.
+fn ask() -> Result<ExitCode, Fault> {
+    let mut request = String::new();
+    io::stdin()
+        .read_to_string(&mut request)
+        .map_err(|error| format!("the request cannot be read: {error}"))?;
+    let reply = protocol::answer(&request);
+    writeln!(io::stdout(), "{reply}")
+        .map_err(|error| format!("the reply cannot be written: {error}"))?;
+    let refused = serde_json::from_str::<serde_json::Value>(&reply)
+        .map_or(true, |reply| reply["reply"] == "refused");
+    Ok(ExitCode::from(if refused { 2 } else { 0 }))
+}
+
+/// Trunk calls this when it has built the page into a folder of its own.
+fn finish_build() -> Result<ExitCode, Fault> {
+    let folder = env::var_os("TRUNK_STAGING_DIR")
+        .map(PathBuf::from)
+        .ok_or("this is a step of `trunk build`")?;
+    finish::finish(&folder).map_err(|error| format!("the build cannot be finished: {error}"))?;
+    Ok(ExitCode::SUCCESS)
+}

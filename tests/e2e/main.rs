@@ -1,1 +1,6 @@
-//! Drives the built page in a real browser.
+//! Drives the built page in a real browser, as a person would, and watches that nothing leaves the machine.
+//!
+//! `cargo e2e` builds the page and runs these. After a first build, `cargo test -p e2e NAME` runs some of them.
+
+mod ground;
+mod support;

@@ -1,0 +1,123 @@
+//! Keeps the page on this machine: registers `sw.js` and tells how far it is.
+
+use std::rc::Rc;
+
+use js_sys::Reflect;
+use wasm_bindgen::prelude::*;
+use wasm_bindgen_futures::{JsFuture, spawn_local};
+use web_sys::{
+    ServiceWorker, ServiceWorkerContainer, ServiceWorkerRegistration, ServiceWorkerState,
+};
+
+/// How far the page is kept on this machine.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Offline {
+    /// This browser, or the way in which the page was opened, does not allow it.
+    Impossible,
+    /// Everything is here: the page starts without a network.
+    Ready,
+    /// Everything is here, and a newer build waits to take over: see [`take_update`].
+    UpdateWaiting,
+    /// It was tried and failed, for this reason.
+    Failed(String),
+}
+
+/// Registers the service worker and reports each change.
+pub fn register(report: impl Fn(Offline) + 'static) {
+    let report: Rc<dyn Fn(Offline)> = Rc::new(report);
+    spawn_local(async move {
+        let Some(container) = container() else {
+            report(Offline::Impossible);
+            return;
+        };
+        if let Err(error) = follow(&container, &report).await {
+            let reason = error.dyn_ref::<js_sys::Error>().map_or_else(
+                || "unknown reason".to_owned(),
+                |error| error.message().into(),
+            );
+            report(Offline::Failed(reason));
+        }
+    });
+}
+
+/// Lets the newer build take over, and reloads the page when it has.
+pub fn take_update() {
+    let Some(container) = container() else { return };
+    let reload = Closure::once_into_js(|| {
+        // A page that cannot reload goes on with the build it has.
+        drop(gloo::utils::window().location().reload());
+    });
+    container.set_oncontrollerchange(Some(reload.unchecked_ref()));
+    spawn_local(async move {
+        let Ok(registration) = registration(&container).await else {
+            return;
+        };
+        if let Some(waiting) = registration.waiting() {
+            drop(waiting.post_message(&"take over".into()));
+        }
+    });
+}
+
+/// The browser's keeper of service workers; absent where the page may have none.
+fn container() -> Option<ServiceWorkerContainer> {
+    let navigator = gloo::utils::window().navigator();
+    let container = Reflect::get(&navigator, &"serviceWorker".into()).ok()?;
+    container.dyn_into().ok()
+}
+
+async fn registration(
+    container: &ServiceWorkerContainer,
+) -> Result<ServiceWorkerRegistration, JsValue> {
+    Ok(JsFuture::from(container.ready()?).await?.unchecked_into())
+}
+
+async fn follow(
+    container: &ServiceWorkerContainer,
+    report: &Rc<dyn Fn(Offline)>,
+) -> Result<(), JsValue> {
+    let registration: ServiceWorkerRegistration = JsFuture::from(container.register("./sw.js"))
+        .await?
+        .unchecked_into();
+    let report_now = {
+        let (registration, report) = (registration.clone(), Rc::clone(report));
+        Rc::new(move || {
+            if registration.waiting().is_some() && registration.active().is_some() {
+                report(Offline::UpdateWaiting);
+            } else if registration.active().is_some() {
+                report(Offline::Ready);
+            }
+        })
+    };
+    let watch = {
+        let (report, report_now) = (Rc::clone(report), Rc::clone(&report_now));
+        move |worker: ServiceWorker| {
+            let (seen, report, report_now) =
+                (worker.clone(), Rc::clone(&report), Rc::clone(&report_now));
+            let changed = Closure::<dyn Fn()>::new(move || match seen.state() {
+                // It could not fetch every file; an older build stays in charge if there is one.
+                ServiceWorkerState::Redundant => report(Offline::Failed(
+                    "the files could not all be kept".to_owned(),
+                )),
+                _ => report_now(),
+            });
+            worker.set_onstatechange(Some(changed.as_ref().unchecked_ref()));
+            // It listens as long as the page lives.
+            changed.forget();
+        }
+    };
+    if let Some(worker) = registration.installing() {
+        watch(worker);
+    }
+    let found = {
+        let registration = registration.clone();
+        Closure::<dyn Fn()>::new(move || {
+            if let Some(worker) = registration.installing() {
+                watch(worker);
+            }
+        })
+    };
+    registration.set_onupdatefound(Some(found.as_ref().unchecked_ref()));
+    found.forget();
+    report_now();
+    Ok(())
+}

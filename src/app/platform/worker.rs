@@ -1,0 +1,377 @@
+//! The bridge to the worker that holds the model.
+//!
+//! One request is with the worker at a time and the others wait here in order, so that a request nobody waits for
+//! any more costs nothing: dropping the future of [`Bridge::ask`] takes a waiting request out of the line.
+//! A computation cannot be interrupted from outside; [`Bridge::cancel`] ends the worker and starts another.
+
+use std::cell::RefCell;
+use std::collections::VecDeque;
+use std::error::Error;
+use std::fmt;
+use std::future::Future;
+use std::mem;
+use std::rc::Rc;
+
+use futures_channel::oneshot;
+use gloo::timers::callback::Timeout;
+use js_sys::{Object, Reflect};
+use wasm_bindgen::prelude::*;
+use wasm_bindgen_futures::spawn_local;
+use web_sys::{ErrorEvent, Event, MessageEvent, Worker, WorkerOptions, WorkerType};
+
+/// The id of the model that this page was built with.
+pub const MODEL: &str = env!("ROPEWALK_MODEL");
+
+/// How long the worker may take to load. A slow phone compiles it in seconds; a lost file never arrives.
+const START_LIMIT_MS: u32 = 30_000;
+
+/// How long one answer may take. The longest search ends in seconds, so a minute of silence is a fault.
+const ANSWER_LIMIT_MS: u32 = 60_000;
+
+/// Why there is no answer.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum BridgeError {
+    /// The page asked to stop.
+    Cancelled,
+    /// The worker did not load, or broke down over this request.
+    Failed(String),
+    /// The worker said nothing for this many seconds and was ended.
+    Silent(u32),
+    /// The worker belongs to another build of the page.
+    OtherBuild,
+}
+
+impl BridgeError {
+    /// A word for programs that tell the cases apart.
+    #[must_use]
+    pub fn kind(&self) -> &'static str {
+        match self {
+            Self::Cancelled => "cancelled",
+            Self::Failed(_) => "failed",
+            Self::Silent(_) => "silent",
+            Self::OtherBuild => "other-build",
+        }
+    }
+}
+
+impl fmt::Display for BridgeError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Cancelled => write!(f, "the calculation was stopped"),
+            Self::Failed(reason) => write!(f, "the calculation broke down: {reason}"),
+            Self::Silent(seconds) => write!(
+                f,
+                "the calculation gave no answer within {seconds} s and was stopped"
+            ),
+            Self::OtherBuild => write!(
+                f,
+                "the page and its calculation are of different builds: close every tab of it and open it anew"
+            ),
+        }
+    }
+}
+
+impl Error for BridgeError {}
+
+type Answer = Result<String, BridgeError>;
+
+/// A request and whoever waits for its answer.
+struct Question {
+    request: String,
+    answer: oneshot::Sender<Answer>,
+}
+
+/// A running worker with its listeners.
+struct Live {
+    worker: Worker,
+    _on_message: Closure<dyn Fn(MessageEvent)>,
+    _on_error: Closure<dyn Fn(Event)>,
+}
+
+impl Drop for Live {
+    fn drop(&mut self) {
+        self.worker.terminate();
+    }
+}
+
+#[derive(Default)]
+struct State {
+    live: Option<Live>,
+    /// The worker has said that it is ready.
+    ready: bool,
+    /// Counts workers, so that a late word of an ended one is told apart.
+    generation: u32,
+    /// Counts requests, so that an answer finds its question.
+    id: u32,
+    asked: Option<Question>,
+    waiting: VecDeque<Question>,
+    /// Runs while the worker owes something.
+    limit: Option<Timeout>,
+}
+
+/// The bridge. Copies of it lead to the same worker.
+#[derive(Clone)]
+pub struct Bridge {
+    url: Rc<str>,
+    model: Rc<str>,
+    limits_ms: (u32, u32),
+    state: Rc<RefCell<State>>,
+}
+
+impl fmt::Debug for Bridge {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.debug_struct("Bridge")
+            .field("url", &self.url)
+            .field("model", &self.model)
+            .finish_non_exhaustive()
+    }
+}
+
+/// The bridge that the whole page shares.
+#[must_use]
+pub fn of_page() -> Bridge {
+    thread_local! {
+        static BRIDGE: Bridge = {
+            let meta = gloo::utils::document().query_selector("meta[name=worker]").ok().flatten();
+            let url = meta.and_then(|meta| meta.get_attribute("content")).unwrap_or_default();
+            Bridge::new(&url, MODEL)
+        };
+    }
+    BRIDGE.with(Clone::clone)
+}
+
+impl Bridge {
+    /// A bridge to the worker at `url`, which must hold the model of this id. Nothing is loaded yet.
+    #[must_use]
+    pub fn new(url: &str, model: &str) -> Self {
+        Self {
+            url: url.into(),
+            model: model.into(),
+            limits_ms: (START_LIMIT_MS, ANSWER_LIMIT_MS),
+            state: Rc::default(),
+        }
+    }
+
+    /// The same bridge with other limits, in milliseconds, for loading and for one answer.
+    #[must_use]
+    pub fn with_limits_ms(self, start: u32, answer: u32) -> Self {
+        Self {
+            limits_ms: (start, answer),
+            ..self
+        }
+    }
+
+    /// Loads the worker, if none runs. A first question does so too; this only saves its time.
+    pub fn start(&self) {
+        if self.state.borrow().live.is_some() {
+            return;
+        }
+        let spawned = self.spawn();
+        match spawned {
+            Ok(live) => {
+                self.state.borrow_mut().live = Some(live);
+                self.arm(self.limits_ms.0);
+            }
+            Err(error) => self.fail_all(&BridgeError::Failed(format!(
+                "the worker could not be started ({})",
+                told(&error)
+            ))),
+        }
+    }
+
+    /// Sends a request, a text of JSON, and waits for the reply.
+    pub fn ask(&self, request: &str) -> impl Future<Output = Answer> + use<> {
+        let (answer, reply) = oneshot::channel();
+        self.state.borrow_mut().waiting.push_back(Question {
+            request: request.to_owned(),
+            answer,
+        });
+        self.start();
+        self.next();
+        // The sending half is dropped unanswered only together with the bridge.
+        async { reply.await.unwrap_or(Err(BridgeError::Cancelled)) }
+    }
+
+    /// Gives up every request that is not answered yet, and makes a fresh worker ready for the next.
+    pub fn cancel(&self) {
+        // An idle worker has nothing to interrupt.
+        if self.state.borrow().asked.is_some() {
+            self.end();
+        }
+        self.fail_all(&BridgeError::Cancelled);
+        self.start();
+    }
+
+    fn spawn(&self) -> Result<Live, JsValue> {
+        let generation = {
+            let mut state = self.state.borrow_mut();
+            state.generation += 1;
+            state.ready = false;
+            state.generation
+        };
+        let options = WorkerOptions::new();
+        options.set_type(WorkerType::Module);
+        let worker = Worker::new_with_options(&self.url, &options)?;
+        let bridge = self.clone();
+        let on_message = Closure::<dyn Fn(MessageEvent)>::new(move |event: MessageEvent| {
+            if bridge.state.borrow().generation == generation {
+                bridge.hear(&event.data());
+            }
+        });
+        let bridge = self.clone();
+        let on_error = Closure::<dyn Fn(Event)>::new(move |event: Event| {
+            // The page has heard of it, so it need not be told a second time in the console.
+            event.prevent_default();
+            if bridge.state.borrow().generation == generation {
+                let message = event
+                    .dyn_ref::<ErrorEvent>()
+                    .map(ErrorEvent::message)
+                    .filter(|message| !message.is_empty());
+                bridge
+                    .broke(message.unwrap_or_else(|| "the worker could not be loaded".to_owned()));
+            }
+        });
+        worker.set_onmessage(Some(on_message.as_ref().unchecked_ref()));
+        worker.set_onerror(Some(on_error.as_ref().unchecked_ref()));
+        Ok(Live {
+            worker,
+            _on_message: on_message,
+            _on_error: on_error,
+        })
+    }
+
+    /// Takes a message of the worker.
+    fn hear(&self, data: &JsValue) {
+        let field =
+            |name: &str| Reflect::get(data, &JsValue::from_str(name)).unwrap_or(JsValue::UNDEFINED);
+        if let Some(model) = field("ready").as_string() {
+            if *model == *self.model {
+                let mut state = self.state.borrow_mut();
+                state.ready = true;
+                state.limit = None;
+                drop(state);
+                self.next();
+            } else {
+                self.end();
+                self.fail_all(&BridgeError::OtherBuild);
+            }
+        } else if let Some(reply) = field("reply").as_string() {
+            let mut state = self.state.borrow_mut();
+            if field("id").as_f64() != Some(f64::from(state.id)) {
+                return;
+            }
+            state.limit = None;
+            let asked = state.asked.take();
+            drop(state);
+            if let Some(question) = asked {
+                // Nobody may be waiting any more.
+                drop(question.answer.send(Ok(reply)));
+            }
+            self.next();
+        } else if let Some(reason) = field("failed").as_string() {
+            self.broke(reason);
+        }
+    }
+
+    /// Sends the next request, if the worker is free for it.
+    fn next(&self) {
+        let mut state = self.state.borrow_mut();
+        if !state.ready || state.asked.is_some() {
+            return;
+        }
+        let question = loop {
+            match state.waiting.pop_front() {
+                Some(question) if question.answer.is_canceled() => {}
+                Some(question) => break question,
+                None => return,
+            }
+        };
+        state.id += 1;
+        let message = Object::new();
+        // Setting a field of an empty object cannot fail, and numbers and text can always be sent.
+        drop(Reflect::set(
+            &message,
+            &"id".into(),
+            &f64::from(state.id).into(),
+        ));
+        drop(Reflect::set(
+            &message,
+            &"request".into(),
+            &question.request.as_str().into(),
+        ));
+        if let Some(live) = &state.live {
+            drop(live.worker.post_message(&message));
+        }
+        state.asked = Some(question);
+        drop(state);
+        self.arm(self.limits_ms.1);
+    }
+
+    /// The worker is of no more use. Whoever waits for the request it broke over is told, and the others get a fresh one;
+    /// if it broke while loading, the next would too, and all are told.
+    fn broke(&self, reason: String) {
+        self.lost(BridgeError::Failed(reason));
+    }
+
+    fn lost(&self, error: BridgeError) {
+        let was_ready = self.state.borrow().ready;
+        self.end();
+        if !was_ready {
+            self.fail_all(&error);
+            return;
+        }
+        let asked = self.state.borrow_mut().asked.take();
+        if let Some(question) = asked {
+            drop(question.answer.send(Err(error)));
+        }
+        if !self.state.borrow().waiting.is_empty() {
+            self.start();
+        }
+    }
+
+    /// Starts the clock for what the worker owes.
+    fn arm(&self, limit_ms: u32) {
+        let bridge = self.clone();
+        let clock = Timeout::new(limit_ms, move || {
+            bridge.lost(BridgeError::Silent(limit_ms.div_ceil(1000)))
+        });
+        self.state.borrow_mut().limit = Some(clock);
+    }
+
+    /// Ends the worker.
+    fn end(&self) {
+        let mut state = self.state.borrow_mut();
+        state.ready = false;
+        state.generation += 1;
+        let clock = state.limit.take();
+        let live = state.live.take();
+        drop(state);
+        if let Some(live) = &live {
+            live.worker.terminate();
+        }
+        // This may run inside one of the listeners or the clock, which must not be dropped while they run.
+        spawn_local(async move { drop((live, clock)) });
+    }
+
+    fn fail_all(&self, error: &BridgeError) {
+        let mut state = self.state.borrow_mut();
+        let lost: Vec<_> = state
+            .asked
+            .take()
+            .into_iter()
+            .chain(mem::take(&mut state.waiting))
+            .collect();
+        drop(state);
+        for question in lost {
+            drop(question.answer.send(Err(error.clone())));
+        }
+    }
+}
+
+/// What a thrown value says of itself.
+fn told(error: &JsValue) -> String {
+    error.dyn_ref::<js_sys::Error>().map_or_else(
+        || "unknown reason".to_owned(),
+        |error| error.message().into(),
+    )
+}

@@ -1,0 +1,224 @@
+//! The last step of a build, run by Trunk when it has written everything else.
+//!
+//! Trunk leaves three things undone that the page needs:
+//! - its start script stands inside the page, which the page's policy forbids: it moves to a file;
+//! - the worker's files bear no hash in their names, so that an old one could meet a new page: they get one;
+//! - the service worker does not know the files it is to keep: they are listed in it.
+
+use std::fs;
+use std::hash::{DefaultHasher, Hash, Hasher};
+use std::io;
+use std::path::Path;
+
+/// Finishes the page in `folder`.
+///
+/// # Errors
+/// When a file cannot be read or written, or does not look as expected.
+pub fn finish(folder: &Path) -> io::Result<()> {
+    let page_file = folder.join("index.html");
+    let mut page = fs::read_to_string(&page_file)?;
+
+    while let Some(script) = inline_script(&page) {
+        let name = format!("start-{}.js", hash(&[script.body.as_bytes()]));
+        fs::write(folder.join(&name), script.body)?;
+        page = format!(
+            "{}<script type=\"module\" src=\"./{name}\"></script>{}",
+            script.before, script.after
+        );
+    }
+
+    // The loader names the other two, so it is read and renamed last.
+    let worker = ["worker_bg.wasm", "worker.js", "worker_loader.js"];
+    let mut texts = vec![page];
+    let id = hash(
+        &worker
+            .iter()
+            .map(|name| fs::read(folder.join(name)))
+            .collect::<io::Result<Vec<_>>>()?,
+    );
+    for name in &worker[1..] {
+        texts.push(fs::read_to_string(folder.join(name))?);
+    }
+    for name in worker {
+        let (stem, extension) = name.rsplit_once('.').unwrap_or((name, ""));
+        let hashed = format!("{stem}-{id}.{extension}");
+        fs::rename(folder.join(name), folder.join(&hashed))?;
+        for text in &mut texts {
+            // In quotes, so that no longer name is taken for it.
+            for (before, after) in [("\"", "\""), ("'", "'"), ("\"./", "\""), ("'./", "'")] {
+                *text = text.replace(
+                    &format!("{before}{name}{after}"),
+                    &format!("{before}{hashed}{after}"),
+                );
+            }
+        }
+    }
+    for (text, name) in texts.iter().zip(["worker_loader", "worker_bg", "worker"]) {
+        if !text.contains(&format!("{name}-{id}.")) {
+            return Err(io::Error::other(format!(
+                "nothing names {name}: the page, or Trunk, has changed its words"
+            )));
+        }
+    }
+    fs::write(&page_file, &texts[0])?;
+    fs::write(folder.join(format!("worker-{id}.js")), &texts[1])?;
+    fs::write(folder.join(format!("worker_loader-{id}.js")), &texts[2])?;
+
+    let service_worker = folder.join("sw.js");
+    let text = fs::read_to_string(&service_worker)?;
+    let mut names = Vec::new();
+    list(folder, "", &mut names)?;
+    names.retain(|name| name != "sw.js");
+    names.sort();
+    let mut contents = vec![text.clone().into_bytes()];
+    for name in &names {
+        contents.push(name.clone().into_bytes());
+        contents.push(fs::read(folder.join(name))?);
+    }
+    // The page itself is asked for by its folder; some hosts answer its file name with a detour, which may not be kept.
+    let listed: Vec<_> = names
+        .iter()
+        .map(|name| {
+            if name == "index.html" {
+                "./"
+            } else {
+                name.as_str()
+            }
+        })
+        .collect();
+    let build = hash(&contents);
+    let filled = text
+        .replace(
+            "const BUILD = \"\";",
+            &format!("const BUILD = \"{build}\";"),
+        )
+        .replace(
+            "const FILES = [];",
+            &format!("const FILES = {};", serde_json::to_string(&listed)?),
+        );
+    if !filled.contains(&build) || filled.contains("const FILES = [];") {
+        return Err(io::Error::other(
+            "www/sw.js has no place for the build and the list of files",
+        ));
+    }
+    fs::write(service_worker, filled)
+}
+
+/// A script whose text stands in the page.
+struct Script<'a> {
+    before: &'a str,
+    body: &'a str,
+    after: &'a str,
+}
+
+fn inline_script(page: &str) -> Option<Script<'_>> {
+    let mut from = 0;
+    loop {
+        let start = from + page[from..].find("<script")?;
+        let body = start + page[start..].find('>')? + 1;
+        let end = body + page[body..].find("</script>")?;
+        if !page[start..body].contains("src=") {
+            return Some(Script {
+                before: &page[..start],
+                body: &page[body..end],
+                after: &page[end + "</script>".len()..],
+            });
+        }
+        from = end;
+    }
+}
+
+/// Sixteen characters that change when any of the parts does.
+fn hash(parts: &[impl AsRef<[u8]>]) -> String {
+    // The standard library's hasher starts from fixed keys: the same files give the same name on every machine
+    // with the pinned compiler, and nobody gains by forging a name.
+    let mut hasher = DefaultHasher::new();
+    for part in parts {
+        part.as_ref().hash(&mut hasher);
+    }
+    format!("{:016x}", hasher.finish())
+}
+
+/// The files in a folder and the folders in it, by their paths from the first.
+fn list(folder: &Path, prefix: &str, names: &mut Vec<String>) -> io::Result<()> {
+    for entry in fs::read_dir(folder)? {
+        let entry = entry?;
+        let name = format!("{prefix}{}", entry.file_name().to_string_lossy());
+        if entry.file_type()?.is_dir() {
+            list(&entry.path(), &format!("{name}/"), names)?;
+        } else {
+            names.push(name);
+        }
+    }
+    Ok(())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::place;
+
+    const PAGE: &str = "<meta name=\"worker\" content=\"./worker_loader.js\"><script src=\"./a.js\"></script>\
+        <script type=\"module\">start()</script><p>end";
+
+    fn built(name: &str, icon: &str) -> std::path::PathBuf {
+        let folder = place::target().join("tmp").join(name);
+        drop(fs::remove_dir_all(&folder));
+        fs::create_dir_all(folder.join("icons")).unwrap();
+        for (file, text) in [
+            ("index.html", PAGE),
+            ("worker.js", "new URL('worker_bg.wasm', import.meta.url)"),
+            ("worker_bg.wasm", "wasm"),
+            ("worker_loader.js", "import init from './worker.js'"),
+            ("sw.js", "const BUILD = \"\";\nconst FILES = [];\n"),
+            ("icons/icon.svg", icon),
+        ] {
+            fs::write(folder.join(file), text).unwrap();
+        }
+        finish(&folder).unwrap();
+        folder
+    }
+
+    #[test]
+    fn no_script_stays_in_the_page_and_every_file_is_listed() {
+        let folder = built("finish", "<svg/>");
+        let page = fs::read_to_string(folder.join("index.html")).unwrap();
+        assert!(
+            inline_script(&page).is_none() && page.ends_with("<p>end"),
+            "{page}"
+        );
+        let service_worker = fs::read_to_string(folder.join("sw.js")).unwrap();
+        let list = service_worker
+            .split_once("FILES = ")
+            .unwrap()
+            .1
+            .trim_end_matches(";\n");
+        let files: Vec<String> = serde_json::from_str(list).unwrap();
+        assert_eq!(files.len(), 6, "{list}");
+        for file in &files {
+            assert!(folder.join(file).exists(), "{file}");
+        }
+        let loader = files
+            .iter()
+            .find(|file| file.starts_with("worker_loader-"))
+            .unwrap();
+        assert!(page.contains(loader));
+        let names_another = |file: &str, extension: &str| {
+            let text = fs::read_to_string(folder.join(file)).unwrap();
+            files
+                .iter()
+                .find(|other| other.ends_with(extension) && text.contains(other.as_str()))
+                .cloned()
+                .unwrap()
+        };
+        names_another(&names_another(loader, ".js"), ".wasm");
+    }
+
+    #[test]
+    fn the_build_changes_with_any_file_and_only_then() {
+        let build = |icon| fs::read_to_string(built("finish-twice", icon).join("sw.js")).unwrap();
+        let first = build("<svg/>");
+        assert_eq!(first, build("<svg/>"));
+        assert_ne!(first, build("<svg></svg>"));
+    }
+}

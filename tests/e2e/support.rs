@@ -1,0 +1,432 @@
+//! A browser, a page in it, and what one wants to know of them.
+
+use std::env;
+use std::fs;
+use std::io::{BufRead, BufReader};
+use std::panic::{AssertUnwindSafe, resume_unwind};
+use std::path::PathBuf;
+use std::process::{Child, Command, Stdio};
+use std::sync::atomic::{AtomicU32, Ordering};
+use std::time::{Duration, Instant};
+
+use fantoccini::wd::WebDriverCompatibleCommand;
+use fantoccini::{Client, ClientBuilder};
+use futures_util::FutureExt;
+use hyper_util::client::legacy::connect::HttpConnector;
+use serde_json::{Map, Value, json};
+use tasks::place;
+use tasks::server::Server;
+
+/// How long a test waits for what must happen; generous, for machines that do much at once.
+pub(crate) const PATIENCE: Duration = Duration::from_secs(20);
+
+/// The page in a browser of its own, served by a server of its own.
+pub(crate) struct Page {
+    /// The browser, for everything that has no function here.
+    pub(crate) client: Client,
+    server: Option<Server>,
+    url: String,
+}
+
+/// Opens the page in a fresh browser, hands it to the test, and checks afterwards that no error stands in the
+/// console and that nothing was asked of another host.
+pub(crate) fn drive(test: impl AsyncFnOnce(&mut Page)) {
+    let runtime = tokio::runtime::Builder::new_current_thread()
+        .enable_all()
+        .build()
+        .unwrap();
+    runtime.block_on(async {
+        let driver = Driver::start();
+        let server = Server::start(&built(), 0).unwrap();
+        let client = driver.browser().await;
+        let mut page = Page {
+            client,
+            url: server.url(),
+            server: Some(server),
+        };
+        let outcome = AssertUnwindSafe(async {
+            page.open("").await;
+            test(&mut page).await;
+            page.assert_clean().await;
+        })
+        .catch_unwind()
+        .await;
+        // The browser ends before the driver does, or it would go on alone.
+        drop(page.client.close().await);
+        if let Err(panic) = outcome {
+            resume_unwind(panic);
+        }
+    });
+}
+
+/// The folder of the built page.
+fn built() -> PathBuf {
+    let dist = place::dist();
+    assert!(
+        dist.join("index.html").is_file(),
+        "there is no built page: `cargo e2e` builds it and runs these tests"
+    );
+    dist
+}
+
+impl Page {
+    /// Opens an address inside the page, such as `#/compare`, and waits until it has started.
+    pub(crate) async fn open(&self, path: &str) {
+        self.client
+            .goto(&format!("{}{path}", self.url))
+            .await
+            .unwrap();
+        self.started().await;
+    }
+
+    /// Loads the page anew and waits until it has started.
+    pub(crate) async fn reload(&self) {
+        self.client.refresh().await.unwrap();
+        self.started().await;
+    }
+
+    async fn started(&self) {
+        self.until(
+            "the page has started",
+            "return !!window.wasmBindings && !!document.querySelector('h1')",
+        )
+        .await;
+    }
+
+    /// Waits until a script returns something true.
+    pub(crate) async fn until(&self, what: &str, script: &str) {
+        let start = Instant::now();
+        while !self.script(script).await.as_bool().unwrap_or(false) {
+            assert!(
+                start.elapsed() < PATIENCE,
+                "waited in vain until {what}; the console says {:#?}",
+                self.console().await
+            );
+            tokio::time::sleep(Duration::from_millis(30)).await;
+        }
+    }
+
+    /// Runs the body of a function in the page and returns what it returns.
+    pub(crate) async fn script(&self, body: &str) -> Value {
+        self.client.execute(body, Vec::new()).await.unwrap()
+    }
+
+    /// Runs the body of an async function in the page; `args` are the arguments.
+    pub(crate) async fn script_async(&self, body: &str, args: Vec<Value>) -> Result<Value, String> {
+        let wrapped = format!(
+            "const done = arguments[arguments.length - 1]; const args = Array.from(arguments).slice(0, -1);
+            (async () => {{ {body} }})().then((value) => done({{ value: value === undefined ? null : value }}),
+                (error) => done({{ error: `${{error.kind || error.name}}: ${{error.message}}` }}));"
+        );
+        let mut result = self.client.execute_async(&wrapped, args).await.unwrap();
+        match result.get("error") {
+            Some(error) => Err(error.as_str().unwrap_or_default().to_owned()),
+            None => Ok(result["value"].take()),
+        }
+    }
+
+    /// Asks through the door for other programs.
+    pub(crate) async fn ask(&self, request: Value) -> Result<Value, String> {
+        self.script_async(
+            "return await window.wasmBindings.ask(args[0])",
+            vec![request],
+        )
+        .await
+    }
+
+    /// The errors and warnings in the console since it was last asked for.
+    pub(crate) async fn console(&self) -> Vec<String> {
+        let entries = self.log("browser").await;
+        let grave = entries
+            .iter()
+            .filter(|entry| matches!(entry["level"].as_str(), Some("SEVERE" | "WARNING")));
+        grave.map(|entry| entry["message"].to_string()).collect()
+    }
+
+    /// The addresses that the page asked for since it was last asked.
+    pub(crate) async fn requests(&self) -> Vec<String> {
+        let entries = self.log("performance").await;
+        let events = entries
+            .iter()
+            .filter_map(|entry| serde_json::from_str::<Value>(entry["message"].as_str()?).ok());
+        let sent = events.filter(|event| event["message"]["method"] == "Network.requestWillBeSent");
+        sent.filter_map(|event| {
+            Some(
+                event["message"]["params"]["request"]["url"]
+                    .as_str()?
+                    .to_owned(),
+            )
+        })
+        .collect()
+    }
+
+    /// Fails on an error in the console, and on a request to another host.
+    pub(crate) async fn assert_clean(&self) {
+        let console = self.console().await;
+        assert!(
+            console.is_empty(),
+            "the console should be empty: {console:#?}"
+        );
+        let own = |url: &String| {
+            url.starts_with(&self.url) || url.starts_with("data:") || url.starts_with("blob:")
+        };
+        let foreign: Vec<_> = self
+            .requests()
+            .await
+            .into_iter()
+            .filter(|url| !own(url))
+            .collect();
+        assert!(
+            foreign.is_empty(),
+            "nothing may be asked of another host: {foreign:#?}"
+        );
+    }
+
+    /// Forgets the console so far, for a test that causes an error on purpose.
+    pub(crate) async fn forgive_console(&self) {
+        drop(self.console().await);
+    }
+
+    async fn log(&self, kind: &str) -> Vec<Value> {
+        self.command("se/log", json!({ "type": kind }))
+            .await
+            .as_array()
+            .cloned()
+            .unwrap_or_default()
+    }
+
+    /// Sends a command of the browser's own debugging protocol.
+    pub(crate) async fn devtools(&self, command: &str, parameters: Value) -> Value {
+        self.command(
+            "goog/cdp/execute",
+            json!({ "cmd": command, "params": parameters }),
+        )
+        .await
+    }
+
+    async fn command(&self, path: &'static str, body: Value) -> Value {
+        self.client
+            .issue_cmd(Post { path, body })
+            .await
+            .unwrap_or_else(|error| panic!("{path}: {error}"))
+    }
+
+    /// Gives the window a size, and tells the page whether the person prefers light or dark.
+    pub(crate) async fn appear(&self, width: u32, height: u32, scheme: &str) {
+        let metrics =
+            json!({ "width": width, "height": height, "deviceScaleFactor": 1, "mobile": false });
+        self.devtools("Emulation.setDeviceMetricsOverride", metrics)
+            .await;
+        let features = json!([
+            { "name": "prefers-color-scheme", "value": scheme },
+            // Pictures of a movement would differ from run to run.
+            { "name": "prefers-reduced-motion", "value": "reduce" },
+        ]);
+        self.devtools(
+            "Emulation.setEmulatedMedia",
+            json!({ "features": features }),
+        )
+        .await;
+    }
+
+    /// Keeps a picture of the whole page as `target/screens/NAME.png`, at this width and in this scheme.
+    pub(crate) async fn picture(
+        &self,
+        name: &str,
+        width: u32,
+        height: u32,
+        scheme: &str,
+    ) -> PathBuf {
+        self.appear(width, height, scheme).await;
+        // Two frames, for layout and for what a script does about it.
+        drop(
+            self.script_async(
+                "for (const _ of [1, 2]) await new Promise(requestAnimationFrame)",
+                Vec::new(),
+            )
+            .await,
+        );
+        let shot = self
+            .devtools(
+                "Page.captureScreenshot",
+                json!({ "format": "png", "captureBeyondViewport": true }),
+            )
+            .await;
+        let bytes = base64(shot["data"].as_str().unwrap_or_default());
+        keep(&format!("{name}.png"), &bytes)
+    }
+
+    /// Prints the page on A4 as `target/screens/NAME.pdf` and returns the number of pages.
+    pub(crate) async fn print(&self, name: &str) -> usize {
+        let paper = json!({ "preferCSSPageSize": true, "paperWidth": 8.27, "paperHeight": 11.69 });
+        let print = self.devtools("Page.printToPDF", paper).await;
+        let bytes = base64(print["data"].as_str().unwrap_or_default());
+        assert!(bytes.starts_with(b"%PDF"), "the print is no PDF");
+        keep(&format!("{name}.pdf"), &bytes);
+        let text = String::from_utf8_lossy(&bytes);
+        text.matches("/Type /Page").count() - text.matches("/Type /Pages").count()
+    }
+
+    /// Fails on any fault that the accessibility checker finds in the page as it is now.
+    pub(crate) async fn assert_accessible(&self) {
+        let axe =
+            fs::read_to_string(place::axe()).expect("axe-core is missing: `cargo e2e` installs it");
+        self.client
+            .execute(&format!("{axe}; return null"), Vec::new())
+            .await
+            .unwrap();
+        let run = "const found = await axe.run(document, { resultTypes: ['violations'] });
+            return found.violations.map((v) => `${v.id} (${v.impact}): ${v.help}: ${v.nodes.map((n) => n.target.join(' ')).join(', ')}`)";
+        let faults = self.script_async(run, Vec::new()).await.unwrap();
+        assert_eq!(
+            faults,
+            json!([]),
+            "the accessibility checker found faults: {faults:#}"
+        );
+    }
+
+    /// Waits until the page is kept on this machine.
+    pub(crate) async fn kept(&self) {
+        let ready = "await navigator.serviceWorker.ready; return navigator.serviceWorker.controller !== null";
+        let start = Instant::now();
+        while self.script_async(ready, Vec::new()).await != Ok(Value::Bool(true)) {
+            assert!(
+                start.elapsed() < PATIENCE,
+                "the service worker never took charge of the page"
+            );
+            tokio::time::sleep(Duration::from_millis(30)).await;
+        }
+    }
+
+    /// Ends the server, so that from now on there is no network.
+    pub(crate) fn end_server(&mut self) {
+        drop(self.server.take());
+    }
+}
+
+/// A command that the driver knows and the client does not.
+#[derive(Debug)]
+struct Post {
+    path: &'static str,
+    body: Value,
+}
+
+impl WebDriverCompatibleCommand for Post {
+    fn endpoint(
+        &self,
+        base: &url::Url,
+        session: Option<&str>,
+    ) -> Result<url::Url, url::ParseError> {
+        base.join(&format!(
+            "session/{}/{}",
+            session.unwrap_or_default(),
+            self.path
+        ))
+    }
+
+    fn method_and_body(&self, _: &url::Url) -> (http::Method, Option<String>) {
+        (http::Method::POST, Some(self.body.to_string()))
+    }
+}
+
+/// The browser's driver, on a port of its own choice.
+struct Driver {
+    process: Child,
+    url: String,
+}
+
+impl Driver {
+    fn start() -> Self {
+        let program = place::chromedriver()
+            .expect("chromedriver is missing: `cargo e2e` installs it or says how");
+        let mut process = Command::new(program)
+            .arg("--port=0")
+            .stdout(Stdio::piped())
+            .stderr(Stdio::null())
+            .spawn()
+            .unwrap();
+        let mut lines = BufReader::new(process.stdout.take().unwrap())
+            .lines()
+            .map_while(Result::ok);
+        let port = lines.find_map(|line| {
+            let (_, port) = line.split_once("started successfully on port ")?;
+            port.trim_end_matches('.').parse::<u16>().ok()
+        });
+        let port = port.expect("chromedriver should say on which port it listens");
+        // It would stop at the next line it writes if nobody read it.
+        std::thread::spawn(move || lines.for_each(drop));
+        Self {
+            process,
+            url: format!("http://127.0.0.1:{port}"),
+        }
+    }
+
+    async fn browser(&self) -> Client {
+        static COUNT: AtomicU32 = AtomicU32::new(0);
+        let profile = env::temp_dir().join(format!(
+            "ropewalk-{}-{}",
+            std::process::id(),
+            COUNT.fetch_add(1, Ordering::Relaxed)
+        ));
+        let profile = format!("--user-data-dir={}", profile.display());
+        let options = json!({
+            "binary": place::chromium().expect("there is no browser: `cargo e2e` installs one or says how"),
+            "args": [
+                "--headless=new", "--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage", "--no-first-run",
+                "--disable-background-networking", "--disable-component-update", "--disable-sync", profile,
+                // No name leads anywhere, so that a request to another host fails even where no log shows it.
+                "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1",
+                "--window-size=1280,900",
+            ],
+        });
+        let mut capabilities = Map::new();
+        capabilities.insert("goog:chromeOptions".to_owned(), options);
+        capabilities.insert(
+            "goog:loggingPrefs".to_owned(),
+            json!({ "browser": "ALL", "performance": "ALL" }),
+        );
+        let mut builder = ClientBuilder::new(HttpConnector::new());
+        builder
+            .capabilities(capabilities)
+            .connect(&self.url)
+            .await
+            .expect("the browser should start")
+    }
+}
+
+impl Drop for Driver {
+    fn drop(&mut self) {
+        drop(self.process.kill());
+        drop(self.process.wait());
+    }
+}
+
+fn keep(name: &str, bytes: &[u8]) -> PathBuf {
+    let path = place::screens().join(name);
+    fs::create_dir_all(place::screens()).unwrap();
+    fs::write(&path, bytes).unwrap();
+    path
+}
+
+/// Undoes the letters in which the driver sends pictures.
+fn base64(text: &str) -> Vec<u8> {
+    let mut bytes = Vec::with_capacity(text.len() / 4 * 3);
+    let (mut bits, mut count) = (0_u32, 0);
+    for letter in text.bytes() {
+        let value = match letter {
+            b'A'..=b'Z' => letter - b'A',
+            b'a'..=b'z' => letter - b'a' + 26,
+            b'0'..=b'9' => letter - b'0' + 52,
+            b'+' => 62,
+            b'/' => 63,
+            _ => continue,
+        };
+        bits = bits << 6 | u32::from(value);
+        count += 6;
+        if count >= 8 {
+            count -= 8;
+            bytes.push((bits >> count & 0xff) as u8);
+        }
+    }
+    bytes
+}
