@@ -35,16 +35,10 @@ pub fn ask(request: JsValue) -> Promise {
 fn read(request: &JsValue) -> Result<String, JsValue> {
     // JavaScript's own writer goes first: it finds the circles in an object, in which the reading below would never end.
     JSON::stringify(request).map_err(|_| {
-        fault(
-            "not-json",
-            "the request contains itself, or a value that JSON does not have",
-        )
+        fault("not-json", "the request contains itself, or a value that JSON does not have")
     })?;
     let value: Value = serde_wasm_bindgen::from_value(request.clone()).map_err(|error| {
-        fault(
-            "not-json",
-            &format!("the request cannot be written as JSON: {error}"),
-        )
+        fault("not-json", &format!("the request cannot be written as JSON: {error}"))
     })?;
     Ok(value.to_string())
 }

@@ -15,10 +15,7 @@ fn the_page_loads_and_is_accessible() {
 #[test]
 fn the_worker_answers_other_programs() {
     drive(async |page| {
-        let refusal = page
-            .ask(json!({ "ask": "nothing that exists" }))
-            .await
-            .unwrap();
+        let refusal = page.ask(json!({ "ask": "nothing that exists" })).await.unwrap();
         assert_eq!(refusal["reply"], "refused", "{refusal:#}");
         assert!(refusal["faults"][0]["field"].is_string(), "{refusal:#}");
     });
@@ -27,12 +24,9 @@ fn the_worker_answers_other_programs() {
 #[test]
 fn the_worker_and_the_command_line_give_the_same_answer() {
     drive(async |page| {
-        for request in [
-            json!({ "ask": "tables" }),
-            json!({ "ask": "report" }),
-            json!([]),
-            json!(null),
-        ] {
+        for request in
+            [json!({ "ask": "tables" }), json!({ "ask": "report" }), json!([]), json!(null)]
+        {
             let here: serde_json::Value =
                 serde_json::from_str(&protocol::answer(&request.to_string())).unwrap();
             assert_eq!(page.ask(request).await, Ok(here));
@@ -68,14 +62,8 @@ fn the_page_starts_again_without_a_network() {
 fn pictures_and_prints_can_be_made() {
     drive(async |page| {
         for scheme in ["light", "dark"] {
-            let picture = page
-                .picture(&format!("ground-{scheme}"), 390, 844, scheme)
-                .await;
-            assert!(
-                picture.metadata().unwrap().len() > 1000,
-                "{}",
-                picture.display()
-            );
+            let picture = page.picture(&format!("ground-{scheme}"), 390, 844, scheme).await;
+            assert!(picture.metadata().unwrap().len() > 1000, "{}", picture.display());
         }
         assert_eq!(page.print("ground").await, 1);
     });

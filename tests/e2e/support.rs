@@ -31,19 +31,12 @@ pub(crate) struct Page {
 /// Opens the page in a fresh browser, hands it to the test, and checks afterwards that no error stands in the
 /// console and that nothing was asked of another host.
 pub(crate) fn drive(test: impl AsyncFnOnce(&mut Page)) {
-    let runtime = tokio::runtime::Builder::new_current_thread()
-        .enable_all()
-        .build()
-        .unwrap();
+    let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build().unwrap();
     runtime.block_on(async {
         let driver = Driver::start();
         let server = Server::start(&built(), 0).unwrap();
         let client = driver.browser().await;
-        let mut page = Page {
-            client,
-            url: server.url(),
-            server: Some(server),
-        };
+        let mut page = Page { client, url: server.url(), server: Some(server) };
         let outcome = AssertUnwindSafe(async {
             page.open("").await;
             test(&mut page).await;
@@ -72,10 +65,7 @@ fn built() -> PathBuf {
 impl Page {
     /// Opens an address inside the page, such as `#/compare`, and waits until it has started.
     pub(crate) async fn open(&self, path: &str) {
-        self.client
-            .goto(&format!("{}{path}", self.url))
-            .await
-            .unwrap();
+        self.client.goto(&format!("{}{path}", self.url)).await.unwrap();
         self.started().await;
     }
 
@@ -127,11 +117,7 @@ impl Page {
 
     /// Asks through the door for other programs.
     pub(crate) async fn ask(&self, request: Value) -> Result<Value, String> {
-        self.script_async(
-            "return await window.wasmBindings.ask(args[0])",
-            vec![request],
-        )
-        .await
+        self.script_async("return await window.wasmBindings.ask(args[0])", vec![request]).await
     }
 
     /// The errors and warnings in the console since it was last asked for.
@@ -151,11 +137,7 @@ impl Page {
             .filter_map(|entry| serde_json::from_str::<Value>(entry["message"].as_str()?).ok());
         let sent = events.filter(|event| event["message"]["method"] == "Network.requestWillBeSent");
         sent.filter_map(|event| {
-            Some(
-                event["message"]["params"]["request"]["url"]
-                    .as_str()?
-                    .to_owned(),
-            )
+            Some(event["message"]["params"]["request"]["url"].as_str()?.to_owned())
         })
         .collect()
     }
@@ -163,23 +145,15 @@ impl Page {
     /// Fails on an error in the console, and on a request to another host.
     pub(crate) async fn assert_clean(&self) {
         let console = self.console().await;
-        assert!(
-            console.is_empty(),
-            "the console should be empty: {console:#?}"
-        );
+        assert!(console.is_empty(), "the console should be empty: {console:#?}");
+        // The browser's own pages (`chrome:`, shown before the first address) come from no host.
         let own = |url: &String| {
-            url.starts_with(&self.url) || url.starts_with("data:") || url.starts_with("blob:")
+            ["data:", "blob:", "chrome:", "chrome-untrusted:", &self.url]
+                .iter()
+                .any(|start| url.starts_with(start))
         };
-        let foreign: Vec<_> = self
-            .requests()
-            .await
-            .into_iter()
-            .filter(|url| !own(url))
-            .collect();
-        assert!(
-            foreign.is_empty(),
-            "nothing may be asked of another host: {foreign:#?}"
-        );
+        let foreign: Vec<_> = self.requests().await.into_iter().filter(|url| !own(url)).collect();
+        assert!(foreign.is_empty(), "nothing may be asked of another host: {foreign:#?}");
     }
 
     /// Forgets the console so far, for a test that causes an error on purpose.
@@ -197,11 +171,7 @@ impl Page {
 
     /// Sends a command of the browser's own debugging protocol.
     pub(crate) async fn devtools(&self, command: &str, parameters: Value) -> Value {
-        self.command(
-            "goog/cdp/execute",
-            json!({ "cmd": command, "params": parameters }),
-        )
-        .await
+        self.command("goog/cdp/execute", json!({ "cmd": command, "params": parameters })).await
     }
 
     async fn command(&self, path: &'static str, body: Value) -> Value {
@@ -215,18 +185,13 @@ impl Page {
     pub(crate) async fn appear(&self, width: u32, height: u32, scheme: &str) {
         let metrics =
             json!({ "width": width, "height": height, "deviceScaleFactor": 1, "mobile": false });
-        self.devtools("Emulation.setDeviceMetricsOverride", metrics)
-            .await;
+        self.devtools("Emulation.setDeviceMetricsOverride", metrics).await;
         let features = json!([
             { "name": "prefers-color-scheme", "value": scheme },
             // Pictures of a movement would differ from run to run.
             { "name": "prefers-reduced-motion", "value": "reduce" },
         ]);
-        self.devtools(
-            "Emulation.setEmulatedMedia",
-            json!({ "features": features }),
-        )
-        .await;
+        self.devtools("Emulation.setEmulatedMedia", json!({ "features": features })).await;
     }
 
     /// Keeps a picture of the whole page as `target/screens/NAME.png`, at this width and in this scheme.
@@ -271,18 +236,11 @@ impl Page {
     pub(crate) async fn assert_accessible(&self) {
         let axe =
             fs::read_to_string(place::axe()).expect("axe-core is missing: `cargo e2e` installs it");
-        self.client
-            .execute(&format!("{axe}; return null"), Vec::new())
-            .await
-            .unwrap();
+        self.client.execute(&format!("{axe}; return null"), Vec::new()).await.unwrap();
         let run = "const found = await axe.run(document, { resultTypes: ['violations'] });
             return found.violations.map((v) => `${v.id} (${v.impact}): ${v.help}: ${v.nodes.map((n) => n.target.join(' ')).join(', ')}`)";
         let faults = self.script_async(run, Vec::new()).await.unwrap();
-        assert_eq!(
-            faults,
-            json!([]),
-            "the accessibility checker found faults: {faults:#}"
-        );
+        assert_eq!(faults, json!([]), "the accessibility checker found faults: {faults:#}");
     }
 
     /// Waits until the page is kept on this machine.
@@ -290,10 +248,7 @@ impl Page {
         let ready = "await navigator.serviceWorker.ready; return navigator.serviceWorker.controller !== null";
         let start = Instant::now();
         while self.script_async(ready, Vec::new()).await != Ok(Value::Bool(true)) {
-            assert!(
-                start.elapsed() < PATIENCE,
-                "the service worker never took charge of the page"
-            );
+            assert!(start.elapsed() < PATIENCE, "the service worker never took charge of the page");
             tokio::time::sleep(Duration::from_millis(30)).await;
         }
     }
@@ -317,11 +272,7 @@ impl WebDriverCompatibleCommand for Post {
         base: &url::Url,
         session: Option<&str>,
     ) -> Result<url::Url, url::ParseError> {
-        base.join(&format!(
-            "session/{}/{}",
-            session.unwrap_or_default(),
-            self.path
-        ))
+        base.join(&format!("session/{}/{}", session.unwrap_or_default(), self.path))
     }
 
     fn method_and_body(&self, _: &url::Url) -> (http::Method, Option<String>) {
@@ -345,9 +296,8 @@ impl Driver {
             .stderr(Stdio::null())
             .spawn()
             .unwrap();
-        let mut lines = BufReader::new(process.stdout.take().unwrap())
-            .lines()
-            .map_while(Result::ok);
+        let mut lines =
+            BufReader::new(process.stdout.take().unwrap()).lines().map_while(Result::ok);
         let port = lines.find_map(|line| {
             let (_, port) = line.split_once("started successfully on port ")?;
             port.trim_end_matches('.').parse::<u16>().ok()
@@ -355,10 +305,7 @@ impl Driver {
         let port = port.expect("chromedriver should say on which port it listens");
         // It would stop at the next line it writes if nobody read it.
         std::thread::spawn(move || lines.for_each(drop));
-        Self {
-            process,
-            url: format!("http://127.0.0.1:{port}"),
-        }
+        Self { process, url: format!("http://127.0.0.1:{port}") }
     }
 
     async fn browser(&self) -> Client {

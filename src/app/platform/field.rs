@@ -13,16 +13,11 @@ pub fn text(event: &Event) -> Option<String> {
     if let Some(list) = target.dyn_ref::<HtmlSelectElement>() {
         return Some(list.value());
     }
-    target
-        .dyn_ref::<HtmlTextAreaElement>()
-        .map(HtmlTextAreaElement::value)
+    target.dyn_ref::<HtmlTextAreaElement>().map(HtmlTextAreaElement::value)
 }
 
 /// Whether the box or button that an event comes from is ticked.
 #[must_use]
 pub fn ticked(event: &Event) -> Option<bool> {
-    event
-        .target()?
-        .dyn_ref::<HtmlInputElement>()
-        .map(HtmlInputElement::checked)
+    event.target()?.dyn_ref::<HtmlInputElement>().map(HtmlInputElement::checked)
 }

@@ -35,11 +35,8 @@ fn offer(name: &str, media_type: &str, text: &str) -> Option<()> {
     kind.set_type(media_type);
     let blob = Blob::new_with_str_sequence_and_options(&Array::of1(&text.into()), &kind).ok()?;
     let url = Url::create_object_url_with_blob(&blob).ok()?;
-    let link: HtmlAnchorElement = gloo::utils::document()
-        .create_element("a")
-        .ok()?
-        .dyn_into()
-        .ok()?;
+    let link: HtmlAnchorElement =
+        gloo::utils::document().create_element("a").ok()?.dyn_into().ok()?;
     link.set_href(&url);
     link.set_download(name);
     link.click();
@@ -55,9 +52,7 @@ fn offer(name: &str, media_type: &str, text: &str) -> Option<()> {
 /// # Errors
 /// When the file cannot be read as text, with the reason in words.
 pub async fn open(event: Event) -> Result<Option<Opened>, String> {
-    let field = event
-        .target()
-        .and_then(|target| target.dyn_into::<HtmlInputElement>().ok());
+    let field = event.target().and_then(|target| target.dyn_into::<HtmlInputElement>().ok());
     let Some(field) = field else { return Ok(None) };
     let file = field.files().and_then(|files| files.get(0));
     field.set_value("");
@@ -82,9 +77,6 @@ async fn read(file: &File) -> Result<Opened, String> {
     // The browser's own reading as text would put a mark in place of what is no text, and lose it.
     let text = String::from_utf8(Uint8Array::new(&buffer).to_vec())
         .map_err(|_| format!("{name} is not a text file (UTF-8)"))?;
-    let text = text
-        .strip_prefix('\u{feff}')
-        .map(str::to_owned)
-        .unwrap_or(text);
+    let text = text.strip_prefix('\u{feff}').map(str::to_owned).unwrap_or(text);
     Ok(Opened { name, text })
 }

@@ -31,10 +31,9 @@ pub fn register(report: impl Fn(Offline) + 'static) {
             return;
         };
         if let Err(error) = follow(&container, &report).await {
-            let reason = error.dyn_ref::<js_sys::Error>().map_or_else(
-                || "unknown reason".to_owned(),
-                |error| error.message().into(),
-            );
+            let reason = error
+                .dyn_ref::<js_sys::Error>()
+                .map_or_else(|| "unknown reason".to_owned(), |error| error.message().into());
             report(Offline::Failed(reason));
         }
     });
@@ -75,9 +74,8 @@ async fn follow(
     container: &ServiceWorkerContainer,
     report: &Rc<dyn Fn(Offline)>,
 ) -> Result<(), JsValue> {
-    let registration: ServiceWorkerRegistration = JsFuture::from(container.register("./sw.js"))
-        .await?
-        .unchecked_into();
+    let registration: ServiceWorkerRegistration =
+        JsFuture::from(container.register("./sw.js")).await?.unchecked_into();
     let report_now = {
         let (registration, report) = (registration.clone(), Rc::clone(report));
         Rc::new(move || {
@@ -95,9 +93,9 @@ async fn follow(
                 (worker.clone(), Rc::clone(&report), Rc::clone(&report_now));
             let changed = Closure::<dyn Fn()>::new(move || match seen.state() {
                 // It could not fetch every file; an older build stays in charge if there is one.
-                ServiceWorkerState::Redundant => report(Offline::Failed(
-                    "the files could not all be kept".to_owned(),
-                )),
+                ServiceWorkerState::Redundant => {
+                    report(Offline::Failed("the files could not all be kept".to_owned()))
+                }
                 _ => report_now(),
             });
             worker.set_onstatechange(Some(changed.as_ref().unchecked_ref()));

@@ -79,9 +79,7 @@ pub fn keep(name: &str, text: &str) -> Result<(), StorageError> {
 /// # Errors
 /// [`StorageError::Disabled`].
 pub fn raw(name: &str) -> Result<Option<String>, StorageError> {
-    store()?
-        .get_item(&key(name))
-        .map_err(|_| StorageError::Disabled)
+    store()?.get_item(&key(name)).map_err(|_| StorageError::Disabled)
 }
 
 /// Restores what was kept under a name, with a reader that says what is wrong if it cannot.
@@ -113,9 +111,7 @@ pub fn restore<T>(
 /// [`StorageError::Disabled`].
 pub fn forget(name: &str) -> Result<(), StorageError> {
     GUARDED.with_borrow_mut(|guarded| guarded.remove(name));
-    store()?
-        .remove_item(&key(name))
-        .map_err(|_| StorageError::Disabled)
+    store()?.remove_item(&key(name)).map_err(|_| StorageError::Disabled)
 }
 
 /// The names under which texts of this name were moved aside, oldest first.
@@ -140,21 +136,17 @@ pub fn set_aside(name: &str) -> Result<Vec<String>, StorageError> {
 #[must_use = "it listens only as long as it is kept"]
 pub fn watch(name: &str, report: impl Fn(Option<String>) + 'static) -> Watch {
     let key = key(name);
-    Watch(EventListener::new(
-        &gloo::utils::window(),
-        "storage",
-        move |event| {
-            let Some(event) = event.dyn_ref::<StorageEvent>() else {
-                return;
-            };
-            match event.key() {
-                Some(changed) if changed == key => report(event.new_value()),
-                Some(_) => {}
-                // Without a name, everything was forgotten at once.
-                None => report(None),
-            }
-        },
-    ))
+    Watch(EventListener::new(&gloo::utils::window(), "storage", move |event| {
+        let Some(event) = event.dyn_ref::<StorageEvent>() else {
+            return;
+        };
+        match event.key() {
+            Some(changed) if changed == key => report(event.new_value()),
+            Some(_) => {}
+            // Without a name, everything was forgotten at once.
+            None => report(None),
+        }
+    }))
 }
 
 /// Listens for changes of another tab while it is kept.
@@ -169,19 +161,15 @@ fn move_aside(name: &str) -> Result<String, StorageError> {
     let aside = format!("{name}{ASIDE}{}", set_aside(name)?.len() + 1);
     // Copied first: at no moment is it nowhere.
     write(&aside, &text)?;
-    store()?
-        .remove_item(&key(name))
-        .map_err(|_| StorageError::Disabled)?;
+    store()?.remove_item(&key(name)).map_err(|_| StorageError::Disabled)?;
     Ok(aside)
 }
 
 fn write(name: &str, text: &str) -> Result<(), StorageError> {
-    store()?
-        .set_item(&key(name), text)
-        .map_err(|error| match error.dyn_ref::<DomException>() {
-            Some(error) if error.name() == "QuotaExceededError" => StorageError::Full,
-            _ => StorageError::Disabled,
-        })
+    store()?.set_item(&key(name), text).map_err(|error| match error.dyn_ref::<DomException>() {
+        Some(error) if error.name() == "QuotaExceededError" => StorageError::Full,
+        _ => StorageError::Disabled,
+    })
 }
 
 fn key(name: &str) -> String {
@@ -189,9 +177,5 @@ fn key(name: &str) -> String {
 }
 
 fn store() -> Result<Storage, StorageError> {
-    gloo::utils::window()
-        .local_storage()
-        .ok()
-        .flatten()
-        .ok_or(StorageError::Disabled)
+    gloo::utils::window().local_storage().ok().flatten().ok_or(StorageError::Disabled)
 }

@@ -59,10 +59,9 @@ impl fmt::Display for BridgeError {
         match self {
             Self::Cancelled => write!(f, "the calculation was stopped"),
             Self::Failed(reason) => write!(f, "the calculation broke down: {reason}"),
-            Self::Silent(seconds) => write!(
-                f,
-                "the calculation gave no answer within {seconds} s and was stopped"
-            ),
+            Self::Silent(seconds) => {
+                write!(f, "the calculation gave no answer within {seconds} s and was stopped")
+            }
             Self::OtherBuild => write!(
                 f,
                 "the page and its calculation are of different builds: close every tab of it and open it anew"
@@ -155,10 +154,7 @@ impl Bridge {
     /// The same bridge with other limits, in milliseconds, for loading and for one answer.
     #[must_use]
     pub fn with_limits_ms(self, start: u32, answer: u32) -> Self {
-        Self {
-            limits_ms: (start, answer),
-            ..self
-        }
+        Self { limits_ms: (start, answer), ..self }
     }
 
     /// Loads the worker, if none runs. A first question does so too; this only saves its time.
@@ -182,10 +178,7 @@ impl Bridge {
     /// Sends a request, a text of JSON, and waits for the reply.
     pub fn ask(&self, request: &str) -> impl Future<Output = Answer> + use<> {
         let (answer, reply) = oneshot::channel();
-        self.state.borrow_mut().waiting.push_back(Question {
-            request: request.to_owned(),
-            answer,
-        });
+        self.state.borrow_mut().waiting.push_back(Question { request: request.to_owned(), answer });
         self.start();
         self.next();
         // The sending half is dropped unanswered only together with the bridge.
@@ -233,11 +226,7 @@ impl Bridge {
         });
         worker.set_onmessage(Some(on_message.as_ref().unchecked_ref()));
         worker.set_onerror(Some(on_error.as_ref().unchecked_ref()));
-        Ok(Live {
-            worker,
-            _on_message: on_message,
-            _on_error: on_error,
-        })
+        Ok(Live { worker, _on_message: on_message, _on_error: on_error })
     }
 
     /// Takes a message of the worker.
@@ -289,16 +278,8 @@ impl Bridge {
         state.id += 1;
         let message = Object::new();
         // Setting a field of an empty object cannot fail, and numbers and text can always be sent.
-        drop(Reflect::set(
-            &message,
-            &"id".into(),
-            &f64::from(state.id).into(),
-        ));
-        drop(Reflect::set(
-            &message,
-            &"request".into(),
-            &question.request.as_str().into(),
-        ));
+        drop(Reflect::set(&message, &"id".into(), &f64::from(state.id).into()));
+        drop(Reflect::set(&message, &"request".into(), &question.request.as_str().into()));
         if let Some(live) = &state.live {
             drop(live.worker.post_message(&message));
         }
@@ -355,12 +336,8 @@ impl Bridge {
 
     fn fail_all(&self, error: &BridgeError) {
         let mut state = self.state.borrow_mut();
-        let lost: Vec<_> = state
-            .asked
-            .take()
-            .into_iter()
-            .chain(mem::take(&mut state.waiting))
-            .collect();
+        let lost: Vec<_> =
+            state.asked.take().into_iter().chain(mem::take(&mut state.waiting)).collect();
         drop(state);
         for question in lost {
             drop(question.answer.send(Err(error.clone())));
@@ -370,8 +347,7 @@ impl Bridge {
 
 /// What a thrown value says of itself.
 fn told(error: &JsValue) -> String {
-    error.dyn_ref::<js_sys::Error>().map_or_else(
-        || "unknown reason".to_owned(),
-        |error| error.message().into(),
-    )
+    error
+        .dyn_ref::<js_sys::Error>()
+        .map_or_else(|| "unknown reason".to_owned(), |error| error.message().into())
 }

@@ -1,0 +1,20 @@
+//! What the page asks of the browser, tried inside a real one.
+//!
+//! `cargo browser` runs these. They belong to the package `app`.
+#![cfg(target_arch = "wasm32")]
+
+mod storage;
+mod worker;
+
+use wasm_bindgen_test::{wasm_bindgen_test, wasm_bindgen_test_configure};
+
+wasm_bindgen_test_configure!(run_in_browser);
+
+#[wasm_bindgen_test]
+fn no_failure_is_planted() {
+    assert_ne!(
+        option_env!("ROPEWALK_PLANT"),
+        Some("browser"),
+        "planted, to see that it is counted"
+    );
+}
