@@ -31,10 +31,7 @@ pub fn finish(folder: &Path) -> io::Result<()> {
     let worker = ["worker_bg.wasm", "worker.js", "worker_loader.js"];
     let mut texts = vec![page];
     let id = hash(
-        &worker
-            .iter()
-            .map(|name| fs::read(folder.join(name)))
-            .collect::<io::Result<Vec<_>>>()?,
+        &worker.iter().map(|name| fs::read(folder.join(name))).collect::<io::Result<Vec<_>>>()?,
     );
     for name in &worker[1..] {
         texts.push(fs::read_to_string(folder.join(name))?);
@@ -76,30 +73,16 @@ pub fn finish(folder: &Path) -> io::Result<()> {
         contents.push(fs::read(folder.join(name))?);
     }
     // The page itself is asked for by its folder; some hosts answer its file name with a detour, which may not be kept.
-    let listed: Vec<_> = names
-        .iter()
-        .map(|name| {
-            if name == "index.html" {
-                "./"
-            } else {
-                name.as_str()
-            }
-        })
-        .collect();
+    let listed: Vec<_> =
+        names.iter().map(|name| if name == "index.html" { "./" } else { name.as_str() }).collect();
     let build = hash(&contents);
-    let filled = text
-        .replace(
-            "const BUILD = \"\";",
-            &format!("const BUILD = \"{build}\";"),
-        )
-        .replace(
+    let filled =
+        text.replace("const BUILD = \"\";", &format!("const BUILD = \"{build}\";")).replace(
             "const FILES = [];",
             &format!("const FILES = {};", serde_json::to_string(&listed)?),
         );
     if !filled.contains(&build) || filled.contains("const FILES = [];") {
-        return Err(io::Error::other(
-            "www/sw.js has no place for the build and the list of files",
-        ));
+        return Err(io::Error::other("www/sw.js has no place for the build and the list of files"));
     }
     fs::write(service_worker, filled)
 }
@@ -183,25 +166,15 @@ mod tests {
     fn no_script_stays_in_the_page_and_every_file_is_listed() {
         let folder = built("finish", "<svg/>");
         let page = fs::read_to_string(folder.join("index.html")).unwrap();
-        assert!(
-            inline_script(&page).is_none() && page.ends_with("<p>end"),
-            "{page}"
-        );
+        assert!(inline_script(&page).is_none() && page.ends_with("<p>end"), "{page}");
         let service_worker = fs::read_to_string(folder.join("sw.js")).unwrap();
-        let list = service_worker
-            .split_once("FILES = ")
-            .unwrap()
-            .1
-            .trim_end_matches(";\n");
+        let list = service_worker.split_once("FILES = ").unwrap().1.trim_end_matches(";\n");
         let files: Vec<String> = serde_json::from_str(list).unwrap();
         assert_eq!(files.len(), 6, "{list}");
         for file in &files {
             assert!(folder.join(file).exists(), "{file}");
         }
-        let loader = files
-            .iter()
-            .find(|file| file.starts_with("worker_loader-"))
-            .unwrap();
+        let loader = files.iter().find(|file| file.starts_with("worker_loader-")).unwrap();
         assert!(page.contains(loader));
         let names_another = |file: &str, extension: &str| {
             let text = fs::read_to_string(folder.join(file)).unwrap();

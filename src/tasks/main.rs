@@ -22,9 +22,8 @@ cargo ask < REQUEST    answer one JSON request without a browser; exit code 2 if
 
 fn main() -> ExitCode {
     let words: Vec<String> = env::args().skip(1).collect();
-    let (command, rest) = words
-        .split_first()
-        .map_or(("", &[][..]), |(command, rest)| (command.as_str(), rest));
+    let (command, rest) =
+        words.split_first().map_or(("", &[][..]), |(command, rest)| (command.as_str(), rest));
     let outcome = match command {
         "serve" => serve(rest),
         "proof" => proof::Wish::read(rest).map(|wish| {
@@ -46,9 +45,7 @@ fn main() -> ExitCode {
 fn serve(words: &[String]) -> Result<ExitCode, Fault> {
     let port = match words {
         [] => 8080,
-        [port] => port
-            .parse()
-            .map_err(|_| format!("{port} is not a port: 0 to 65535"))?,
+        [port] => port.parse().map_err(|_| format!("{port} is not a port: 0 to 65535"))?,
         _ => return Err(HELP.to_owned()),
     };
     setup::for_building()?;

@@ -52,21 +52,13 @@ pub fn axe() -> PathBuf {
 /// The Python of the repository's own environment, in which numpy, scipy and mpmath are installed.
 #[must_use]
 pub fn python() -> PathBuf {
-    tools().join(if cfg!(windows) {
-        "python/Scripts/python.exe"
-    } else {
-        "python/bin/python"
-    })
+    tools().join(if cfg!(windows) { "python/Scripts/python.exe" } else { "python/bin/python" })
 }
 
 /// The folders in which programs are sought: the repository's own tools first, so that a pinned version wins.
 #[must_use]
 pub fn search_path() -> Vec<PathBuf> {
-    let own = [
-        tools().join("bin"),
-        tools().join("node_modules/.bin"),
-        tools().join("python/bin"),
-    ];
+    let own = [tools().join("bin"), tools().join("node_modules/.bin"), tools().join("python/bin")];
     let cargo = env::var_os("CARGO_HOME")
         .map(PathBuf::from)
         .or_else(|| Some(env::home_dir()?.join(".cargo")));
@@ -81,10 +73,7 @@ pub fn search_path() -> Vec<PathBuf> {
 #[must_use]
 pub fn program(name: &str) -> Option<PathBuf> {
     let file = format!("{name}{}", env::consts::EXE_SUFFIX);
-    search_path()
-        .into_iter()
-        .map(|place| place.join(&file))
-        .find(|path| path.is_file())
+    search_path().into_iter().map(|place| place.join(&file)).find(|path| path.is_file())
 }
 
 /// The browser: the one named by `CHROMIUM`, or Chromium or Chrome under any of its usual names.
@@ -94,16 +83,10 @@ pub fn chromium() -> Option<PathBuf> {
         return Some(PathBuf::from(path)).filter(|path| path.is_file());
     }
     let bundle = Path::new("/Applications/Google Chrome.app/Contents/MacOS/Google Chrome");
-    [
-        "chromium",
-        "chromium-browser",
-        "google-chrome",
-        "google-chrome-stable",
-        "chrome",
-    ]
-    .into_iter()
-    .find_map(program)
-    .or_else(|| bundle.is_file().then(|| bundle.to_path_buf()))
+    ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome"]
+        .into_iter()
+        .find_map(program)
+        .or_else(|| bundle.is_file().then(|| bundle.to_path_buf()))
 }
 
 /// The browser's driver: the one named by `CHROMEDRIVER`, or the one on the search path.

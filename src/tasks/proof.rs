@@ -10,14 +10,7 @@ use tasks::setup::{self, Fault};
 use tasks::tally::Tally;
 
 /// The stages, in the order in which they run.
-const STAGES: [&str; 6] = [
-    "format",
-    "native",
-    "clippy",
-    "tools",
-    "browser",
-    "end-to-end",
-];
+const STAGES: [&str; 6] = ["format", "native", "clippy", "tools", "browser", "end-to-end"];
 
 /// What is asked of the proof.
 #[derive(Debug, Default)]
@@ -54,11 +47,7 @@ pub(crate) fn prove(wish: &Wish) -> Tally {
 
     // First, because tests of any stage may use what it installs. Its faults count in the stage that names the tools.
     let mut faults = Vec::new();
-    if wish
-        .only
-        .as_deref()
-        .is_none_or(|only| !matches!(only, "format" | "native" | "clippy"))
-    {
+    if wish.only.as_deref().is_none_or(|only| !matches!(only, "format" | "native" | "clippy")) {
         let start = Instant::now();
         println!("== set-up ==");
         faults.extend(setup::for_building().err());
@@ -76,40 +65,28 @@ pub(crate) fn prove(wish: &Wish) -> Tally {
         let plant = planted(stage);
         let tally = match stage {
             "format" => whole(format(plant)),
-            "native" => tests(&[("cargo", &["test", "--no-fail-fast"])], stage, plant),
+            // What the page does without a browser is tested without one.
+            "native" => tests(
+                &[&["test", "--no-fail-fast"], &["test", "--no-fail-fast", "-p", "app", "--lib"]],
+                stage,
+                plant,
+            ),
             "clippy" => whole(clippy(plant)),
             "tools" => whole(tools(&faults, plant)),
             "browser" => tests(
-                &[(
-                    "cargo",
-                    &[
-                        "test",
-                        "--no-fail-fast",
-                        "--target",
-                        "wasm32-unknown-unknown",
-                        "-p",
-                        "app",
-                    ],
-                )],
+                &[&["test", "--no-fail-fast", "--target", "wasm32-unknown-unknown", "-p", "app"]],
                 stage,
                 plant,
             ),
             _ => match setup::build() {
                 Ok(()) => {
                     sizes();
-                    tests(
-                        &[("cargo", &["test", "--no-fail-fast", "-p", "e2e"])],
-                        stage,
-                        plant,
-                    )
+                    tests(&[&["test", "--no-fail-fast", "-p", "e2e"]], stage, plant)
                 }
                 Err(fault) => whole(Err(fault)),
             },
         };
-        println!(
-            "== {stage}: {tally}, {:.1} s ==",
-            start.elapsed().as_secs_f64()
-        );
+        println!("== {stage}: {tally}, {:.1} s ==", start.elapsed().as_secs_f64());
         sum = sum.and(tally);
     }
     sum
@@ -126,11 +103,12 @@ fn whole(result: Result<(), Fault>) -> Tally {
     }
 }
 
-/// A stage of tests: shows what they print, and sums the closing lines of the harness.
-fn tests(commands: &[(&str, &[&str])], stage: &str, plant: bool) -> Tally {
+/// A stage of tests: shows what the commands print, and sums the closing lines of the harness.
+fn tests(commands: &[&[&str]], stage: &str, plant: bool) -> Tally {
     let mut sum = Tally::default();
-    for (program, arguments) in commands {
-        let mut command = setup::command(program);
+    let mut succeeded = true;
+    for arguments in commands {
+        let mut command = setup::command("cargo");
         command.args(*arguments).env_remove("ROPEWALK_PLANT");
         if plant {
             // Each of these stages holds a test that fails when it reads its own name here.
@@ -139,15 +117,18 @@ fn tests(commands: &[(&str, &[&str])], stage: &str, plant: bool) -> Tally {
         if let Some(driver) = place::chromedriver() {
             command.env("CHROMEDRIVER", driver);
         }
-        sum = sum.and(count(&mut command));
+        let (tally, success) = count(&mut command);
+        sum = sum.and(tally);
+        succeeded &= success;
     }
-    sum
+    sum.of_stage(succeeded)
 }
 
-fn count(command: &mut Command) -> Tally {
+/// Runs one command and shows what it prints: the sum of its closing lines, and whether it succeeded.
+fn count(command: &mut Command) -> (Tally, bool) {
     let mut sum = Tally::default();
     let Ok(mut child) = command.stdin(Stdio::null()).stdout(Stdio::piped()).spawn() else {
-        return sum.of_stage(false);
+        return (sum, false);
     };
     if let Some(output) = child.stdout.take() {
         for line in BufReader::new(output).split(b'\n').map_while(Result::ok) {
@@ -156,7 +137,7 @@ fn count(command: &mut Command) -> Tally {
             sum = sum.and(Tally::of_line(&line).unwrap_or_default());
         }
     }
-    sum.of_stage(child.wait().is_ok_and(|status| status.success()))
+    (sum, child.wait().is_ok_and(|status| status.success()))
 }
 
 fn format(plant: bool) -> Result<(), Fault> {
@@ -176,16 +157,8 @@ fn clippy(plant: bool) -> Result<(), Fault> {
     } else {
         &["-D", "warnings"]
     };
-    let native = [
-        "clippy",
-        "--workspace",
-        "--exclude",
-        "app",
-        "--exclude",
-        "worker",
-        "--all-targets",
-        "--",
-    ];
+    let native =
+        ["clippy", "--workspace", "--exclude", "app", "--exclude", "worker", "--all-targets", "--"];
     let web = [
         "clippy",
         "--target",
@@ -212,11 +185,7 @@ fn tools(faults: &[Fault], plant: bool) -> Result<(), Fault> {
     if plant {
         missing.push("a tool that is not there (planted)".to_owned());
     }
-    if missing.is_empty() {
-        Ok(())
-    } else {
-        Err(missing.join("\n"))
-    }
+    if missing.is_empty() { Ok(()) } else { Err(missing.join("\n")) }
 }
 
 /// Shows what a visitor's browser fetches.
@@ -226,7 +195,9 @@ fn sizes() {
     };
     let mut files: Vec<_> = entries
         .flatten()
-        .filter_map(|entry| Some((entry.metadata().ok()?.len(), entry.file_name())))
+        .filter_map(|entry| {
+            Some((entry.metadata().ok().filter(fs::Metadata::is_file)?.len(), entry.file_name()))
+        })
         .collect();
     files.sort();
     for (bytes, name) in files.iter().rev().take(6) {
@@ -264,13 +235,10 @@ mod tests {
     }
 
     #[test]
-    fn a_command_that_cannot_run_or_runs_no_test_is_a_failure() {
-        assert_eq!(
-            count(&mut Command::new("there-is-no-such-program")),
-            Tally::FAIL
-        );
-        assert_eq!(count(&mut Command::new("true")), Tally::FAIL);
-        assert_eq!(count(&mut Command::new("false")), Tally::FAIL);
+    fn a_command_that_cannot_run_or_fails_has_not_succeeded() {
+        assert_eq!(count(&mut Command::new("there-is-no-such-program")), (Tally::default(), false));
+        assert_eq!(count(&mut Command::new("false")), (Tally::default(), false));
+        assert_eq!(count(&mut Command::new("true")), (Tally::default(), true));
     }
 
     #[test]
@@ -280,13 +248,6 @@ mod tests {
             "-c",
             "echo 'test result: FAILED. 3 passed; 2 failed; 1 ignored; 0 measured'; exit 101",
         ]);
-        assert_eq!(
-            count(&mut shell),
-            Tally {
-                passed: 3,
-                failed: 2,
-                skipped: 1
-            }
-        );
+        assert_eq!(count(&mut shell), (Tally { passed: 3, failed: 2, skipped: 1 }, false));
     }
 }

@@ -53,11 +53,7 @@ impl Server {
                 }
             }
         });
-        Ok(Self {
-            address,
-            stopping,
-            listening: Some(listening),
-        })
+        Ok(Self { address, stopping, listening: Some(listening) })
     }
 
     /// Serves `folder` on `port`, or on the next free one above it.
@@ -113,10 +109,7 @@ fn serve(stream: &TcpStream, folder: &Path) -> io::Result<()> {
         line.clear();
     }
     let mut words = request.split(' ');
-    let (method, target) = (
-        words.next().unwrap_or_default(),
-        words.next().unwrap_or_default(),
-    );
+    let (method, target) = (words.next().unwrap_or_default(), words.next().unwrap_or_default());
     let (status, kind, body) = if method != "GET" && method != "HEAD" {
         (
             "405 Method Not Allowed",
@@ -128,11 +121,7 @@ fn serve(stream: &TcpStream, folder: &Path) -> io::Result<()> {
     {
         ("200 OK", kind(&path), body)
     } else {
-        (
-            "404 Not Found",
-            "text/plain; charset=utf-8",
-            b"no such file\n".to_vec(),
-        )
+        ("404 Not Found", "text/plain; charset=utf-8", b"no such file\n".to_vec())
     };
     let length = body.len();
     let mut stream = stream;
@@ -154,18 +143,11 @@ fn file(folder: &Path, target: &str) -> Option<PathBuf> {
     let path = decode(target.split(['?', '#']).next()?)?;
     let relative = Path::new(path.strip_prefix('/')?);
     // Only plain names: no `..`, no root, no drive.
-    if !relative
-        .components()
-        .all(|part| matches!(part, Component::Normal(_)))
-    {
+    if !relative.components().all(|part| matches!(part, Component::Normal(_))) {
         return None;
     }
     let full = folder.join(relative);
-    Some(if full.is_dir() {
-        full.join("index.html")
-    } else {
-        full
-    })
+    Some(if full.is_dir() { full.join("index.html") } else { full })
 }
 
 /// Undoes the percent signs of an address.
@@ -180,9 +162,7 @@ fn decode(text: &str) -> Option<String> {
             bytes.push(byte);
         }
     }
-    String::from_utf8(bytes)
-        .ok()
-        .filter(|path| !path.contains(['\0', '\\']))
+    String::from_utf8(bytes).ok().filter(|path| !path.contains(['\0', '\\']))
 }
 
 /// The media type of a file. WebAssembly must have its own, or the browser will not compile it while it loads.
@@ -227,14 +207,8 @@ mod tests {
     fn files_come_with_their_media_type() {
         let server = Server::start(&folder("server-files"), 0).unwrap();
         let page = ask(&server, "GET /?x=1");
-        assert!(
-            page.starts_with("HTTP/1.1 200 OK") && page.ends_with("<p>hello"),
-            "{page}"
-        );
-        assert!(
-            page.contains("Content-Security-Policy: default-src 'self';"),
-            "{page}"
-        );
+        assert!(page.starts_with("HTTP/1.1 200 OK") && page.ends_with("<p>hello"), "{page}");
+        assert!(page.contains("Content-Security-Policy: default-src 'self';"), "{page}");
         assert!(ask(&server, "GET /sub%20dir/a.wasm").contains("Content-Type: application/wasm"));
         assert!(ask(&server, "HEAD /").ends_with("\r\n\r\n"));
     }
@@ -242,11 +216,7 @@ mod tests {
     #[test]
     fn nothing_outside_the_folder_is_served() {
         let server = Server::start(&folder("server-outside/inner"), 0).unwrap();
-        fs::write(
-            place::target().join("tmp/server-outside/secret.txt"),
-            "secret",
-        )
-        .unwrap();
+        fs::write(place::target().join("tmp/server-outside/secret.txt"), "secret").unwrap();
         for target in [
             "/../secret.txt",
             "/%2e%2e/secret.txt",
@@ -256,10 +226,7 @@ mod tests {
             "secret.txt",
             "/..%5csecret.txt",
         ] {
-            assert!(
-                ask(&server, &format!("GET {target}")).starts_with("HTTP/1.1 404"),
-                "{target}"
-            );
+            assert!(ask(&server, &format!("GET {target}")).starts_with("HTTP/1.1 404"), "{target}");
         }
         assert!(ask(&server, "POST /").starts_with("HTTP/1.1 405"));
     }

@@ -25,9 +25,7 @@ pub type Fault = String;
 pub fn command(program: &str) -> Command {
     let found = place::program(program).map_or_else(|| OsString::from(program), Into::into);
     let mut command = Command::new(found);
-    command
-        .current_dir(place::root())
-        .env("CARGO_TARGET_DIR", place::target());
+    command.current_dir(place::root()).env("CARGO_TARGET_DIR", place::target());
     // Trunk reads NO_COLOR as a switch of its own and refuses the usual value 1.
     command.env_remove("NO_COLOR");
     // The flags of .cargo/config.toml would be overridden, and the page would be another one.
@@ -48,16 +46,11 @@ pub fn run(program: &str, arguments: &[&str]) -> Result<(), Fault> {
 
 fn succeed(command: &mut Command) -> Result<(), Fault> {
     let name = command.get_program().display().to_string();
-    let arguments: Vec<_> = command
-        .get_args()
-        .map(|argument| argument.display().to_string())
-        .collect();
+    let arguments: Vec<_> =
+        command.get_args().map(|argument| argument.display().to_string()).collect();
     match command.stdin(Stdio::null()).status() {
         Ok(status) if status.success() => Ok(()),
-        Ok(status) => Err(format!(
-            "`{name} {}` ended with {status}",
-            arguments.join(" ")
-        )),
+        Ok(status) => Err(format!("`{name} {}` ended with {status}", arguments.join(" "))),
         Err(error) => Err(format!("`{name}` could not be started: {error}")),
     }
 }
@@ -71,10 +64,7 @@ pub fn output(program: &str, arguments: &[&str]) -> Option<String> {
         .stderr(Stdio::null())
         .output()
         .ok()?;
-    output
-        .status
-        .success()
-        .then(|| String::from_utf8_lossy(&output.stdout).trim().to_owned())
+    output.status.success().then(|| String::from_utf8_lossy(&output.stdout).trim().to_owned())
 }
 
 /// The version of `wasm-bindgen` that Cargo.lock pins; the tool must match the library to the last digit.
@@ -113,10 +103,8 @@ pub fn for_building() -> Result<(), Fault> {
     }
     run("cargo", &["fetch", "--locked"])?;
 
-    let fast = [
-        ("CARGO_PROFILE_RELEASE_LTO", "off"),
-        ("CARGO_PROFILE_RELEASE_CODEGEN_UNITS", "16"),
-    ];
+    let fast =
+        [("CARGO_PROFILE_RELEASE_LTO", "off"), ("CARGO_PROFILE_RELEASE_CODEGEN_UNITS", "16")];
     if !has("trunk", TRUNK) {
         println!("Installing trunk {TRUNK} (about four minutes, once) ...");
         let mut install = install("trunk", TRUNK);
@@ -149,22 +137,9 @@ pub fn for_building() -> Result<(), Fault> {
 fn install(package: &str, version: &str) -> Command {
     let mut command = command("cargo");
     // From elsewhere than the repository, whose settings are not meant for it.
-    command
-        .current_dir(env::temp_dir())
-        .env_remove("CARGO_TARGET_DIR");
-    command.args([
-        "install",
-        package,
-        "--version",
-        version,
-        "--no-default-features",
-        "--force",
-    ]);
-    let program = if package == "trunk" {
-        "trunk"
-    } else {
-        "wasm-bindgen"
-    };
+    command.current_dir(env::temp_dir()).env_remove("CARGO_TARGET_DIR");
+    command.args(["install", package, "--version", version, "--no-default-features", "--force"]);
+    let program = if package == "trunk" { "trunk" } else { "wasm-bindgen" };
     if place::program(program).is_some() {
         command.arg("--root").arg(place::tools());
     }
@@ -191,12 +166,9 @@ pub fn build() -> Result<(), Fault> {
     let lock = fs::File::create(place::target().join("dist.lock"))
         .map_err(|error| format!("the build directory: {error}"))?;
     // Two builds into one folder at once would mix their files.
-    lock.lock()
-        .map_err(|error| format!("the build directory: {error}"))?;
+    lock.lock().map_err(|error| format!("the build directory: {error}"))?;
     let mut trunk = command("trunk");
-    trunk
-        .args(["build", "--offline", "true", "--dist"])
-        .arg(place::dist());
+    trunk.args(["build", "--offline", "true", "--dist"]).arg(place::dist());
     if has_optimiser() {
         trunk.arg("--release");
     } else {
@@ -221,9 +193,7 @@ pub fn for_testing() -> Vec<Fault> {
             if run("apt-get", &arguments).is_err() {
                 // A fresh machine may not have its lists of packages yet.
                 faults.extend(
-                    run("apt-get", &["update"])
-                        .and_then(|()| run("apt-get", &arguments))
-                        .err(),
+                    run("apt-get", &["update"]).and_then(|()| run("apt-get", &arguments)).err(),
                 );
             }
         }
@@ -263,10 +233,7 @@ fn debian_packages() -> Vec<&'static str> {
 /// The optimiser and the accessibility checker, in the tool folder of this repository.
 fn npm() -> Result<(), Fault> {
     let has = |package: &str, version: &str| {
-        let about = place::tools()
-            .join("node_modules")
-            .join(package)
-            .join("package.json");
+        let about = place::tools().join("node_modules").join(package).join("package.json");
         fs::read_to_string(about)
             .is_ok_and(|text| text.contains(&format!("\"version\": \"{version}\"")))
     };
@@ -309,36 +276,18 @@ fn python() -> Result<(), Fault> {
         return Ok(());
     }
     let fault = |fault: Fault| {
-        format!(
-            "the Python packages {} cannot be installed: {fault}",
-            PYTHON.join(", ")
-        )
+        format!("the Python packages {} cannot be installed: {fault}", PYTHON.join(", "))
     };
     let folder = place::tools().join("python");
     // `--clear` also mends a half-made environment.
-    succeed(
-        command("python3")
-            .args(["-m", "venv", "--clear"])
-            .arg(&folder),
-    )
-    .map_err(fault)?;
+    succeed(command("python3").args(["-m", "venv", "--clear"]).arg(&folder)).map_err(fault)?;
     let mut install = Command::new(&python);
-    install
-        .args([
-            "-m",
-            "pip",
-            "install",
-            "--quiet",
-            "--disable-pip-version-check",
-        ])
-        .args(PYTHON);
+    install.args(["-m", "pip", "install", "--quiet", "--disable-pip-version-check"]).args(PYTHON);
     succeed(&mut install).map_err(fault)?;
     if works(&python) {
         Ok(())
     } else {
-        Err(fault(
-            "they are installed but cannot be imported".to_owned(),
-        ))
+        Err(fault("they are installed but cannot be imported".to_owned()))
     }
 }
 
@@ -347,15 +296,9 @@ fn python() -> Result<(), Fault> {
 pub fn inventory() -> Vec<Result<String, Fault>> {
     let show = |name: &str, program: Option<&Path>, arguments: &[&str]| {
         let missing = || format!("{name} is missing or does not start");
-        let found = output(
-            program.and_then(Path::to_str).ok_or_else(missing)?,
-            arguments,
-        )
-        .ok_or_else(missing)?;
-        Ok(format!(
-            "{name}: {}",
-            found.lines().next().unwrap_or_default()
-        ))
+        let found = output(program.and_then(Path::to_str).ok_or_else(missing)?, arguments)
+            .ok_or_else(missing)?;
+        Ok(format!("{name}: {}", found.lines().next().unwrap_or_default()))
     };
     let on_path = |name: &str| show(name, place::program(name).as_deref(), &["--version"]);
     let axe = || {
@@ -389,10 +332,7 @@ mod tests {
     #[test]
     fn the_version_is_read_from_the_lock_file() {
         let lock = "[[package]]\nname = \"wasm-bindgen-futures\"\nversion = \"0.4.80\"\n\n[[package]]\nname = \"wasm-bindgen\"\nversion = \"0.2.130\"\n";
-        assert_eq!(
-            locked_version(lock, "wasm-bindgen").as_deref(),
-            Some("0.2.130")
-        );
+        assert_eq!(locked_version(lock, "wasm-bindgen").as_deref(), Some("0.2.130"));
         assert_eq!(locked_version(lock, "yew"), None);
     }
 }

@@ -15,26 +15,16 @@ pub struct Tally {
 
 impl Tally {
     /// One check that passed.
-    pub const PASS: Self = Self {
-        passed: 1,
-        failed: 0,
-        skipped: 0,
-    };
+    pub const PASS: Self = Self { passed: 1, failed: 0, skipped: 0 };
     /// One check that failed.
-    pub const FAIL: Self = Self {
-        passed: 0,
-        failed: 1,
-        skipped: 0,
-    };
+    pub const FAIL: Self = Self { passed: 0, failed: 1, skipped: 0 };
 
     /// Reads a harness's closing line: `test result: ok. 5 passed; 0 failed; 1 ignored; ...`.
     #[must_use]
     pub fn of_line(line: &str) -> Option<Self> {
         let counts = line.trim_start().strip_prefix("test result:")?;
         let count = |word: &str| {
-            let before = counts
-                .split(';')
-                .find_map(|part| part.trim().strip_suffix(word))?;
+            let before = counts.split(';').find_map(|part| part.trim().strip_suffix(word))?;
             before.split_whitespace().next_back()?.parse().ok()
         };
         Some(Self {
@@ -71,11 +61,7 @@ impl Tally {
 impl fmt::Display for Tally {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(f, "{} passed, {} failed", self.passed, self.failed)?;
-        if self.skipped > 0 {
-            write!(f, ", {} skipped", self.skipped)
-        } else {
-            Ok(())
-        }
+        if self.skipped > 0 { write!(f, ", {} skipped", self.skipped) } else { Ok(()) }
     }
 }
 
@@ -93,65 +79,30 @@ the test result: ok. 100 passed; 100 failed; 0 ignored
 test result: who knows";
 
     fn sum(output: &str) -> Tally {
-        output
-            .lines()
-            .filter_map(Tally::of_line)
-            .fold(Tally::default(), Tally::and)
+        output.lines().filter_map(Tally::of_line).fold(Tally::default(), Tally::and)
     }
 
     #[test]
     fn closing_lines_are_summed() {
-        assert_eq!(
-            sum(OUTPUT),
-            Tally {
-                passed: 19,
-                failed: 2,
-                skipped: 1
-            }
-        );
+        assert_eq!(sum(OUTPUT), Tally { passed: 19, failed: 2, skipped: 1 });
     }
 
     #[test]
     fn colours_do_not_hide_a_count() {
         let line = "test result: \u{1b}[31mFAILED\u{1b}(B\u{1b}[m. 1 passed; 2 failed; 3 ignored; 0 measured; 0 filtered out";
-        assert_eq!(
-            Tally::of_line(line),
-            Some(Tally {
-                passed: 1,
-                failed: 2,
-                skipped: 3
-            })
-        );
+        assert_eq!(Tally::of_line(line), Some(Tally { passed: 1, failed: 2, skipped: 3 }));
     }
 
     #[test]
     fn a_stage_that_fails_without_a_failed_test_is_one_failure() {
         assert_eq!(Tally::default().of_stage(false), Tally::FAIL);
         assert_eq!(
-            Tally {
-                passed: 5,
-                failed: 0,
-                skipped: 0
-            }
-            .of_stage(false),
-            Tally {
-                passed: 5,
-                failed: 1,
-                skipped: 0
-            }
+            Tally { passed: 5, failed: 0, skipped: 0 }.of_stage(false),
+            Tally { passed: 5, failed: 1, skipped: 0 }
         );
         assert_eq!(
-            Tally {
-                passed: 5,
-                failed: 2,
-                skipped: 0
-            }
-            .of_stage(false),
-            Tally {
-                passed: 5,
-                failed: 2,
-                skipped: 0
-            }
+            Tally { passed: 5, failed: 2, skipped: 0 }.of_stage(false),
+            Tally { passed: 5, failed: 2, skipped: 0 }
         );
     }
 
@@ -159,29 +110,15 @@ test result: who knows";
     fn a_stage_that_runs_no_test_is_one_failure() {
         assert_eq!(Tally::default().of_stage(true), Tally::FAIL);
         assert_eq!(
-            Tally {
-                passed: 0,
-                failed: 0,
-                skipped: 4
-            }
-            .of_stage(true),
-            Tally {
-                passed: 0,
-                failed: 1,
-                skipped: 4
-            }
+            Tally { passed: 0, failed: 0, skipped: 4 }.of_stage(true),
+            Tally { passed: 0, failed: 1, skipped: 4 }
         );
     }
 
     #[test]
     fn the_last_line_names_skipped_tests_only_when_there_are_any() {
         assert_eq!(
-            Tally {
-                passed: 19,
-                failed: 2,
-                skipped: 1
-            }
-            .to_string(),
+            Tally { passed: 19, failed: 2, skipped: 1 }.to_string(),
             "19 passed, 2 failed, 1 skipped"
         );
         assert_eq!(Tally::PASS.to_string(), "1 passed, 0 failed");

@@ -19,10 +19,7 @@ fn main() {
         };
         // Anything but a text is answered like an empty one: with a refusal that says what is wrong.
         let request = field("request").as_string().unwrap_or_default();
-        post(&[
-            ("id", field("id")),
-            ("reply", JsValue::from_str(&protocol::answer(&request))),
-        ]);
+        post(&[("id", field("id")), ("reply", JsValue::from_str(&protocol::answer(&request)))]);
     });
     scope().set_onmessage(Some(answer.as_ref().unchecked_ref()));
     // The worker listens as long as it lives.

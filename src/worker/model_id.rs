@@ -2,6 +2,7 @@
 //!
 //! The id is a hash of the sources that decide an answer, and both packages run this script. So an old worker that
 //! a cache hands to a new page is found out, and a change of the page alone leaves the worker as it was.
+#![allow(clippy::print_stdout, reason = "Cargo reads what this prints")]
 
 use std::env;
 use std::fs;

@@ -1,6 +1,7 @@
 //! What the page asks of the browser, tried inside a real one.
 //!
 //! `cargo browser` runs these. They belong to the package `app`.
+#![allow(clippy::unwrap_used, reason = "in a test, a panic is how a failure is told")]
 #![cfg(target_arch = "wasm32")]
 
 mod storage;

@@ -77,11 +77,11 @@ fn a_full_disk_is_told_of_and_loses_nothing() {
 
 #[wasm_bindgen_test]
 fn a_browser_that_keeps_nothing_is_told_of() {
-    js(
-        "Object.defineProperty(window, 'localStorage', { configurable: true, get() { throw new DOMException('no', 'SecurityError') } })",
+    js("window.kept = Object.getOwnPropertyDescriptor(window, 'localStorage');
+        Object.defineProperty(window, 'localStorage', { configurable: true, get() { throw new DOMException('no', 'SecurityError') } })",
     );
     let told = keep("nothing", "x");
-    js("delete window.localStorage");
+    js("Object.defineProperty(window, 'localStorage', window.kept)");
     assert_eq!(told, Err(StorageError::Disabled));
     assert_eq!(raw("nothing"), Ok(None));
 }

@@ -1,8 +1,10 @@
 //! What every part of the page stands on: it loads, it computes in its worker, and it needs no network a second time.
 
+use std::fs;
+
 use serde_json::json;
 
-use crate::support::drive;
+use crate::support::{copy, drive, drive_in};
 
 #[test]
 fn the_page_loads_and_is_accessible() {
@@ -55,6 +57,45 @@ fn the_page_starts_again_without_a_network() {
         // Any way into the page leads to it.
         page.open("?from=elsewhere").await;
         page.open("index.html").await;
+    });
+}
+
+#[test]
+fn the_page_works_in_any_folder_of_a_host() {
+    drive_in(&copy("in-a-folder", "a b/deeper"), "a%20b/deeper/", async |page| {
+        assert_eq!(page.ask(json!({})).await.unwrap()["reply"], "refused");
+        page.kept().await;
+        page.end_server();
+        page.reload().await;
+        assert_eq!(page.ask(json!({})).await.unwrap()["reply"], "refused");
+    });
+}
+
+#[test]
+fn a_newer_build_waits_until_it_is_asked_to_take_over() {
+    let folder = copy("two-builds", "");
+    drive_in(&folder, "", async |page| {
+        page.kept().await;
+        let caches = "return (await caches.keys()).length";
+        assert_eq!(page.script_async(caches, Vec::new()).await, Ok(json!(1)));
+        let file = folder.join("sw.js");
+        let newer = fs::read_to_string(&file)
+            .unwrap()
+            .replace("const BUILD = \"", "const BUILD = \"newer-");
+        fs::write(file, newer).unwrap();
+        let update = "const registration = await navigator.serviceWorker.ready; await registration.update();
+            while (!registration.waiting) await new Promise((again) => setTimeout(again, 20)); return true";
+        assert_eq!(page.script_async(update, Vec::new()).await, Ok(json!(true)));
+        // Both are kept, and the old one still answers, after a reload too.
+        page.reload().await;
+        assert_eq!(page.script_async(caches, Vec::new()).await, Ok(json!(2)));
+        let take_over = "const { waiting } = await navigator.serviceWorker.ready;
+            const changed = new Promise((done) => navigator.serviceWorker.addEventListener('controllerchange', done));
+            waiting.postMessage('take over'); await changed; return (await caches.keys()).filter((name) => name.includes('newer-')).length";
+        assert_eq!(page.script_async(take_over, Vec::new()).await, Ok(json!(1)));
+        page.end_server();
+        page.reload().await;
+        assert_eq!(page.script_async(caches, Vec::new()).await, Ok(json!(1)));
     });
 }
 

@@ -1,6 +1,7 @@
 //! Drives the built page in a real browser, as a person would, and watches that nothing leaves the machine.
 //!
 //! `cargo e2e` builds the page and runs these. After a first build, `cargo test -p e2e NAME` runs some of them.
+#![allow(clippy::unwrap_used, reason = "in a test, a panic is how a failure is told")]
 
 mod ground;
 mod support;

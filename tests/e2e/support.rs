@@ -4,7 +4,7 @@ use std::env;
 use std::fs;
 use std::io::{BufRead, BufReader};
 use std::panic::{AssertUnwindSafe, resume_unwind};
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
 use std::sync::atomic::{AtomicU32, Ordering};
 use std::time::{Duration, Instant};
@@ -31,12 +31,17 @@ pub(crate) struct Page {
 /// Opens the page in a fresh browser, hands it to the test, and checks afterwards that no error stands in the
 /// console and that nothing was asked of another host.
 pub(crate) fn drive(test: impl AsyncFnOnce(&mut Page)) {
+    drive_in(&built(), "", test);
+}
+
+/// The same with a server of `folder`, in which the page lies at `path`.
+pub(crate) fn drive_in(folder: &Path, path: &str, test: impl AsyncFnOnce(&mut Page)) {
     let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build().unwrap();
     runtime.block_on(async {
         let driver = Driver::start();
-        let server = Server::start(&built(), 0).unwrap();
+        let server = Server::start(folder, 0).unwrap();
         let client = driver.browser().await;
-        let mut page = Page { client, url: server.url(), server: Some(server) };
+        let mut page = Page { client, url: server.url() + path, server: Some(server) };
         let outcome = AssertUnwindSafe(async {
             page.open("").await;
             test(&mut page).await;
@@ -50,6 +55,26 @@ pub(crate) fn drive(test: impl AsyncFnOnce(&mut Page)) {
             resume_unwind(panic);
         }
     });
+}
+
+/// A copy of the built page, at `path` in a folder of this name, for a test that changes it.
+pub(crate) fn copy(name: &str, path: &str) -> PathBuf {
+    fn copy_all(from: &Path, to: &Path) {
+        fs::create_dir_all(to).unwrap();
+        for entry in fs::read_dir(from).unwrap() {
+            let entry = entry.unwrap();
+            let to = to.join(entry.file_name());
+            if entry.file_type().unwrap().is_dir() {
+                copy_all(&entry.path(), &to);
+            } else {
+                fs::copy(entry.path(), to).unwrap();
+            }
+        }
+    }
+    let folder = place::target().join("tmp").join(name);
+    drop(fs::remove_dir_all(&folder));
+    copy_all(&built(), &folder.join(path));
+    folder
 }
 
 /// The folder of the built page.
@@ -120,7 +145,8 @@ impl Page {
         self.script_async("return await window.wasmBindings.ask(args[0])", vec![request]).await
     }
 
-    /// The errors and warnings in the console since it was last asked for.
+    /// The errors and warnings in the console since it was last asked for. A test that causes some on purpose asks,
+    /// and has them out of the way.
     pub(crate) async fn console(&self) -> Vec<String> {
         let entries = self.log("browser").await;
         let grave = entries
@@ -154,11 +180,6 @@ impl Page {
         };
         let foreign: Vec<_> = self.requests().await.into_iter().filter(|url| !own(url)).collect();
         assert!(foreign.is_empty(), "nothing may be asked of another host: {foreign:#?}");
-    }
-
-    /// Forgets the console so far, for a test that causes an error on purpose.
-    pub(crate) async fn forgive_console(&self) {
-        drop(self.console().await);
     }
 
     async fn log(&self, kind: &str) -> Vec<Value> {

@@ -1,5 +1,6 @@
 //! Keeps the page on this machine: registers `sw.js` and tells how far it is.
 
+use std::cell::Cell;
 use std::rc::Rc;
 
 use js_sys::Reflect;
@@ -91,12 +92,16 @@ async fn follow(
         move |worker: ServiceWorker| {
             let (seen, report, report_now) =
                 (worker.clone(), Rc::clone(&report), Rc::clone(&report_now));
+            let installed = Cell::new(false);
             let changed = Closure::<dyn Fn()>::new(move || match seen.state() {
                 // It could not fetch every file; an older build stays in charge if there is one.
-                ServiceWorkerState::Redundant => {
-                    report(Offline::Failed("the files could not all be kept".to_owned()))
+                ServiceWorkerState::Redundant if !installed.get() => {
+                    report(Offline::Failed("the files could not all be kept".to_owned()));
                 }
-                _ => report_now(),
+                _ => {
+                    installed.set(true);
+                    report_now();
+                }
             });
             worker.set_onstatechange(Some(changed.as_ref().unchecked_ref()));
             // It listens as long as the page lives.

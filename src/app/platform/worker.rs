@@ -162,8 +162,7 @@ impl Bridge {
         if self.state.borrow().live.is_some() {
             return;
         }
-        let spawned = self.spawn();
-        match spawned {
+        match self.spawn() {
             Ok(live) => {
                 self.state.borrow_mut().live = Some(live);
                 self.arm(self.limits_ms.0);
@@ -314,7 +313,7 @@ impl Bridge {
     fn arm(&self, limit_ms: u32) {
         let bridge = self.clone();
         let clock = Timeout::new(limit_ms, move || {
-            bridge.lost(BridgeError::Silent(limit_ms.div_ceil(1000)))
+            bridge.lost(BridgeError::Silent(limit_ms.div_ceil(1000)));
         });
         self.state.borrow_mut().limit = Some(clock);
     }
