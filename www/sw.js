@@ -1,7 +1,8 @@
 // Keeps the page on this machine, so that it starts without a network.
 //
-// Each build has a cache of its own. A new build is fetched whole beside the old one and takes over when the
-// last page of the old one is closed, or when the page asks for it: no page ever sees files of two builds.
+// Each build has a cache of its own. A new build is fetched whole beside the old one. It takes over when the last
+// tab of the old one is closed, when the only tab is loaded anew, or when a person asks for it. So no tab is left
+// with files of two builds.
 
 // The last step of a build fills these in; see src/tasks/finish.rs.
 const BUILD = "";
@@ -16,6 +17,7 @@ self.addEventListener("activate", (event) => event.waitUntil(takeOver()));
 
 self.addEventListener("message", (event) => {
   if (event.data === "take over") self.skipWaiting();
+  if (event.data === "take over if alone") event.waitUntil(takeOverIfAlone());
 });
 
 self.addEventListener("fetch", (event) => {
@@ -29,6 +31,11 @@ async function fill() {
   const cache = await caches.open(CACHE);
   // "reload" passes by the browser's own cache, which may hold a file of the build before.
   await cache.addAll(FILES.map((file) => new Request(file, { cache: "reload" })));
+}
+
+async function takeOverIfAlone() {
+  const tabs = await self.clients.matchAll({ type: "window", includeUncontrolled: true });
+  if (tabs.length <= 1) await self.skipWaiting();
 }
 
 async function takeOver() {

@@ -121,6 +121,19 @@ impl Page {
         }
     }
 
+    /// Waits until the body of an async function returns something true; a page that reloads meanwhile is asked again.
+    pub(crate) async fn until_async(&self, what: &str, script: &str) {
+        let start = Instant::now();
+        while self.script_async(script, Vec::new()).await != Ok(Value::Bool(true)) {
+            assert!(
+                start.elapsed() < PATIENCE,
+                "waited in vain until {what}; the console says {:#?}",
+                self.console().await
+            );
+            tokio::time::sleep(Duration::from_millis(30)).await;
+        }
+    }
+
     /// Runs the body of a function in the page and returns what it returns.
     pub(crate) async fn script(&self, body: &str) -> Value {
         self.client.execute(body, Vec::new()).await.unwrap()
@@ -133,7 +146,8 @@ impl Page {
             (async () => {{ {body} }})().then((value) => done({{ value: value === undefined ? null : value }}),
                 (error) => done({{ error: `${{error.kind || error.name}}: ${{error.message}}` }}));"
         );
-        let mut result = self.client.execute_async(&wrapped, args).await.unwrap();
+        let mut result =
+            self.client.execute_async(&wrapped, args).await.map_err(|error| error.to_string())?;
         match result.get("error") {
             Some(error) => Err(error.as_str().unwrap_or_default().to_owned()),
             None => Ok(result["value"].take()),
@@ -267,11 +281,7 @@ impl Page {
     /// Waits until the page is kept on this machine.
     pub(crate) async fn kept(&self) {
         let ready = "await navigator.serviceWorker.ready; return navigator.serviceWorker.controller !== null";
-        let start = Instant::now();
-        while self.script_async(ready, Vec::new()).await != Ok(Value::Bool(true)) {
-            assert!(start.elapsed() < PATIENCE, "the service worker never took charge of the page");
-            tokio::time::sleep(Duration::from_millis(30)).await;
-        }
+        self.until_async("the service worker has taken charge of the page", ready).await;
     }
 
     /// Ends the server, so that from now on there is no network.
@@ -305,6 +315,7 @@ impl WebDriverCompatibleCommand for Post {
 struct Driver {
     process: Child,
     url: String,
+    profile: PathBuf,
 }
 
 impl Driver {
@@ -326,17 +337,18 @@ impl Driver {
         let port = port.expect("chromedriver should say on which port it listens");
         // It would stop at the next line it writes if nobody read it.
         std::thread::spawn(move || lines.for_each(drop));
-        Self { process, url: format!("http://127.0.0.1:{port}") }
+        static COUNT: AtomicU32 = AtomicU32::new(0);
+        let profile =
+            format!("ropewalk-{}-{}", std::process::id(), COUNT.fetch_add(1, Ordering::Relaxed));
+        Self {
+            process,
+            url: format!("http://127.0.0.1:{port}"),
+            profile: env::temp_dir().join(profile),
+        }
     }
 
     async fn browser(&self) -> Client {
-        static COUNT: AtomicU32 = AtomicU32::new(0);
-        let profile = env::temp_dir().join(format!(
-            "ropewalk-{}-{}",
-            std::process::id(),
-            COUNT.fetch_add(1, Ordering::Relaxed)
-        ));
-        let profile = format!("--user-data-dir={}", profile.display());
+        let profile = format!("--user-data-dir={}", self.profile.display());
         let options = json!({
             "binary": place::chromium().expect("there is no browser: `cargo e2e` installs one or says how"),
             "args": [
@@ -366,6 +378,7 @@ impl Drop for Driver {
     fn drop(&mut self) {
         drop(self.process.kill());
         drop(self.process.wait());
+        drop(fs::remove_dir_all(&self.profile));
     }
 }
 

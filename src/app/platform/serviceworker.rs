@@ -3,12 +3,16 @@
 use std::cell::Cell;
 use std::rc::Rc;
 
+use gloo::timers::callback::Timeout;
 use js_sys::Reflect;
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{
     ServiceWorker, ServiceWorkerContainer, ServiceWorkerRegistration, ServiceWorkerState,
 };
+
+/// How long a build that waited since an earlier visit may take to take over as the page starts.
+const TAKE_OVER_MS: u32 = 2_000;
 
 /// How far the page is kept on this machine.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -43,19 +47,25 @@ pub fn register(report: impl Fn(Offline) + 'static) {
 /// Lets the newer build take over, and reloads the page when it has.
 pub fn take_update() {
     let Some(container) = container() else { return };
+    spawn_local(async move {
+        let Ok(ready) = container.ready() else { return };
+        let Ok(registration) = JsFuture::from(ready).await else { return };
+        let registration: ServiceWorkerRegistration = registration.unchecked_into();
+        if let Some(waiting) = registration.waiting() {
+            reload_when_replaced(&container);
+            // A build that is gone meanwhile has taken over already.
+            drop(waiting.post_message(&"take over".into()));
+        }
+    });
+}
+
+/// Reloads the page when another build takes charge of it.
+fn reload_when_replaced(container: &ServiceWorkerContainer) {
     let reload = Closure::once_into_js(|| {
         // A page that cannot reload goes on with the build it has.
         drop(gloo::utils::window().location().reload());
     });
     container.set_oncontrollerchange(Some(reload.unchecked_ref()));
-    spawn_local(async move {
-        let Ok(registration) = registration(&container).await else {
-            return;
-        };
-        if let Some(waiting) = registration.waiting() {
-            drop(waiting.post_message(&"take over".into()));
-        }
-    });
 }
 
 /// The browser's keeper of service workers; absent where the page may have none.
@@ -65,18 +75,20 @@ fn container() -> Option<ServiceWorkerContainer> {
     container.dyn_into().ok()
 }
 
-async fn registration(
-    container: &ServiceWorkerContainer,
-) -> Result<ServiceWorkerRegistration, JsValue> {
-    Ok(JsFuture::from(container.ready()?).await?.unchecked_into())
-}
-
 async fn follow(
     container: &ServiceWorkerContainer,
     report: &Rc<dyn Fn(Offline)>,
 ) -> Result<(), JsValue> {
     let registration: ServiceWorkerRegistration =
         JsFuture::from(container.register("./sw.js")).await?.unchecked_into();
+    if let Some(waiting) = registration.waiting() {
+        // It has waited since an earlier visit, and nothing has been done on this one that a reload could lose.
+        // A second tab must not be reloaded behind a person's back, so this holds only for a moment.
+        reload_when_replaced(container);
+        waiting.post_message(&"take over if alone".into())?;
+        let container = container.clone();
+        Timeout::new(TAKE_OVER_MS, move || container.set_oncontrollerchange(None)).forget();
+    }
     let report_now = {
         let (registration, report) = (registration.clone(), Rc::clone(report));
         Rc::new(move || {
