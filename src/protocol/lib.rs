@@ -1,7 +1,13 @@
 //! The one door to the model: a JSON request goes in, a JSON reply comes out.
+//!
+//! This package holds no physics. It turns words and numbers from outside into the model's types, names every
+//! fault by its field, and turns the model's answers back into plain numbers with the unit in the field name.
+//! The same door serves the worker, the page's JavaScript interface, the command line and the tests.
 
-/// Answers one request given as JSON text with one reply as JSON text; never fails, never panics.
-#[must_use]
-pub fn answer(request: &str) -> String {
-    format!("{{\"reply\":\"refused\",\"faults\":[{{\"field\":\"ask\",\"message\":\"not ready: {} bytes\"}}]}}", request.len())
-}
+mod convert;
+pub mod document;
+mod handle;
+pub mod reply;
+pub mod request;
+
+pub use handle::{answer, handle, schema};

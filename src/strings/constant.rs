@@ -36,15 +36,7 @@ impl Constant {
         evidence: Evidence,
         source: Source,
     ) -> Self {
-        Self {
-            value,
-            low,
-            high,
-            unit,
-            at,
-            evidence,
-            source,
-        }
+        Self { value, low, high, unit, at, evidence, source }
     }
 
     /// The value at `t` of the way through its range: −1 the low end, 0 the central value, 1 the high end.
@@ -110,15 +102,8 @@ pub const WINDING_LOSS: Constant = Constant::new(
 );
 
 /// Share by which windings raise the bending stiffness of their core.
-pub const WINDING_STIFFENING: Constant = Constant::new(
-    0.15,
-    0.0,
-    0.30,
-    "1",
-    "close windings",
-    Judged,
-    source::FLETCHER_1964,
-);
+pub const WINDING_STIFFENING: Constant =
+    Constant::new(0.15, 0.0, 0.30, "1", "close windings", Judged, source::FLETCHER_1964);
 
 /// How freely the wires or filaments of a core slide when it bends: −1 all free, 1 all bonded.
 pub const BONDING: Constant = Constant::new(
@@ -141,15 +126,7 @@ pub const BOWING_PLACE: f64 = 0.1;
 pub const SEATING: [Constant; 5] = [
     Constant::new(0.1, 0.05, 0.3, "d", "plain wire", Judged, source::PRACTICE),
     Constant::new(0.5, 0.2, 1.0, "d", "wound wire", Judged, source::PRACTICE),
-    Constant::new(
-        1.0,
-        0.5,
-        2.0,
-        "d",
-        "strand or rope",
-        Judged,
-        source::PRACTICE,
-    ),
+    Constant::new(1.0, 0.5, 2.0, "d", "strand or rope", Judged, source::PRACTICE),
     Constant::new(
         1.0,
         0.5,

@@ -193,11 +193,7 @@ impl Construction {
         match core.build {
             Build::Solid => {}
             Build::Strand { lay, .. } => check(error::LAY_ANGLE, "core.lay_deg", lay.get()),
-            Build::Multifilament {
-                filament,
-                fill,
-                twist,
-            } => {
+            Build::Multifilament { filament, fill, twist } => {
                 check(error::FILAMENT_DIAMETER, "core.filament_m", filament.get());
                 check(error::FILL, "core.fill", fill.get());
                 check(error::TWIST_ANGLE, "core.twist_deg", twist.get());
@@ -210,11 +206,7 @@ impl Construction {
                 &format!("windings[{i}].thickness_m"),
                 winding.thickness.get(),
             );
-            check(
-                error::BEDDING,
-                &format!("windings[{i}].bedding"),
-                winding.bedding.get(),
-            );
+            check(error::BEDDING, &format!("windings[{i}].bedding"), winding.bedding.get());
         }
         if let Build::Multifilament { filament, .. } = core.build
             && filament.get() > core.diameter.get() / 3.0
@@ -245,11 +237,7 @@ impl Construction {
                 "none to three windings",
             ));
         }
-        if faults.is_empty() {
-            Ok(Self::of(core, windings))
-        } else {
-            Err(faults)
-        }
+        if faults.is_empty() { Ok(Self::of(core, windings)) } else { Err(faults) }
     }
 
     /// A string whose parts are known to be in bounds; windings beyond the third are left off.
@@ -259,10 +247,7 @@ impl Construction {
         for (slot, winding) in layers.iter_mut().zip(windings) {
             *slot = Some(*winding);
         }
-        Self {
-            core,
-            windings: layers,
-        }
+        Self { core, windings: layers }
     }
 
     /// The windings, innermost first.

@@ -92,9 +92,7 @@ impl Draw {
     /// One number moved to `t` of the way through its range, −1 to 1.
     #[must_use]
     pub const fn shifted(owner: Owner, which: Which, t: f64) -> Self {
-        Self {
-            shift: Some((owner, which, t)),
-        }
+        Self { shift: Some((owner, which, t)) }
     }
 
     fn of(&self, owner: Owner, which: Which, constant: &Constant) -> f64 {

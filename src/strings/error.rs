@@ -23,21 +23,13 @@ impl Fault {
         value: impl fmt::Display,
         allowed: impl Into<String>,
     ) -> Self {
-        Self {
-            field: field.into(),
-            value: value.to_string(),
-            allowed: allowed.into(),
-        }
+        Self { field: field.into(), value: value.to_string(), allowed: allowed.into() }
     }
 }
 
 impl fmt::Display for Fault {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(
-            f,
-            "{}: {} is not allowed; it takes {}",
-            self.field, self.value, self.allowed
-        )
+        write!(f, "{}: {} is not allowed; it takes {}", self.field, self.value, self.allowed)
     }
 }
 
@@ -75,82 +67,36 @@ impl Bound {
 }
 
 /// Sounding length of the open string.
-pub const SOUNDING_LENGTH: Bound = Bound {
-    what: "sounding length",
-    min: 0.15,
-    max: 1.30,
-    unit: "m",
-};
+pub const SOUNDING_LENGTH: Bound =
+    Bound { what: "sounding length", min: 0.15, max: 1.30, unit: "m" };
 /// Length between bridge and tailpiece or tailgut loop.
-pub const AFTERLENGTH: Bound = Bound {
-    what: "length behind the bridge",
-    min: 0.0,
-    max: 0.60,
-    unit: "m",
-};
+pub const AFTERLENGTH: Bound =
+    Bound { what: "length behind the bridge", min: 0.0, max: 0.60, unit: "m" };
 /// Length between nut and peg.
-pub const NUT_TO_PEG: Bound = Bound {
-    what: "length from nut to peg",
-    min: 0.0,
-    max: 0.40,
-    unit: "m",
-};
+pub const NUT_TO_PEG: Bound =
+    Bound { what: "length from nut to peg", min: 0.0, max: 0.40, unit: "m" };
 /// Pitch of the open string.
-pub const PITCH: Bound = Bound {
-    what: "pitch of the open string",
-    min: 25.0,
-    max: 1000.0,
-    unit: "Hz",
-};
+pub const PITCH: Bound =
+    Bound { what: "pitch of the open string", min: 25.0, max: 1000.0, unit: "Hz" };
 /// Pitch standard.
-pub const A4: Bound = Bound {
-    what: "pitch of a'",
-    min: 392.0,
-    max: 466.2,
-    unit: "Hz",
-};
+pub const A4: Bound = Bound { what: "pitch of a'", min: 392.0, max: 466.2, unit: "Hz" };
 /// Room temperature.
-pub const TEMPERATURE: Bound = Bound {
-    what: "room temperature",
-    min: -10.0,
-    max: 45.0,
-    unit: "°C",
-};
+pub const TEMPERATURE: Bound =
+    Bound { what: "room temperature", min: -10.0, max: 45.0, unit: "°C" };
 /// Relative humidity.
-pub const HUMIDITY: Bound = Bound {
-    what: "relative humidity",
-    min: 0.05,
-    max: 0.95,
-    unit: "1",
-};
+pub const HUMIDITY: Bound = Bound { what: "relative humidity", min: 0.05, max: 0.95, unit: "1" };
 /// Peg shaft diameter.
-pub const PEG_DIAMETER: Bound = Bound {
-    what: "diameter of the peg where the string winds",
-    min: 0.003,
-    max: 0.030,
-    unit: "m",
-};
+pub const PEG_DIAMETER: Bound =
+    Bound { what: "diameter of the peg where the string winds", min: 0.003, max: 0.030, unit: "m" };
 /// Turns of the button for one turn of the shaft.
-pub const GEAR_RATIO: Bound = Bound {
-    what: "turns of the button for one of the shaft",
-    min: 1.0,
-    max: 60.0,
-    unit: "1",
-};
+pub const GEAR_RATIO: Bound =
+    Bound { what: "turns of the button for one of the shaft", min: 1.0, max: 60.0, unit: "1" };
 /// Core diameter.
-pub const CORE_DIAMETER: Bound = Bound {
-    what: "core diameter",
-    min: 0.00010,
-    max: 0.0060,
-    unit: "m",
-};
+pub const CORE_DIAMETER: Bound =
+    Bound { what: "core diameter", min: 0.00010, max: 0.0060, unit: "m" };
 /// Thickness of one winding: wire diameter or ribbon thickness.
-pub const WINDING_THICKNESS: Bound = Bound {
-    what: "winding thickness",
-    min: 0.00001,
-    max: 0.0015,
-    unit: "m",
-};
+pub const WINDING_THICKNESS: Bound =
+    Bound { what: "winding thickness", min: 0.00001, max: 0.0015, unit: "m" };
 /// How far a winding beds into what lies under it, as a share of its thickness.
 pub const BEDDING: Bound = Bound {
     what: "bedding of the winding into the layer under it, as a share of its thickness",
@@ -159,19 +105,11 @@ pub const BEDDING: Bound = Bound {
     unit: "1",
 };
 /// Lay angle of a strand's outer wires.
-pub const LAY_ANGLE: Bound = Bound {
-    what: "lay angle of the outer wires",
-    min: 0.0,
-    max: 30.0,
-    unit: "°",
-};
+pub const LAY_ANGLE: Bound =
+    Bound { what: "lay angle of the outer wires", min: 0.0, max: 30.0, unit: "°" };
 /// Surface twist angle of a multifilament or of gut.
-pub const TWIST_ANGLE: Bound = Bound {
-    what: "surface twist angle",
-    min: 0.0,
-    max: 60.0,
-    unit: "°",
-};
+pub const TWIST_ANGLE: Bound =
+    Bound { what: "surface twist angle", min: 0.0, max: 60.0, unit: "°" };
 /// Share of a multifilament's cross-section filled by filaments.
 pub const FILL: Bound = Bound {
     what: "share of the cross-section filled by filaments",
@@ -180,37 +118,16 @@ pub const FILL: Bound = Bound {
     unit: "1",
 };
 /// Diameter of one filament.
-pub const FILAMENT_DIAMETER: Bound = Bound {
-    what: "filament diameter",
-    min: 0.000_008,
-    max: 0.000_300,
-    unit: "m",
-};
+pub const FILAMENT_DIAMETER: Bound =
+    Bound { what: "filament diameter", min: 0.000_008, max: 0.000_300, unit: "m" };
 /// Days until it matters.
-pub const DAYS: Bound = Bound {
-    what: "days until the next performance",
-    min: 0.0,
-    max: 3650.0,
-    unit: "d",
-};
+pub const DAYS: Bound =
+    Bound { what: "days until the next performance", min: 0.0, max: 3650.0, unit: "d" };
 /// A wish on a scale from one end to the other.
-pub const WISH: Bound = Bound {
-    what: "a wish from one end to the other",
-    min: -2.0,
-    max: 2.0,
-    unit: "1",
-};
+pub const WISH: Bound =
+    Bound { what: "a wish from one end to the other", min: -2.0, max: 2.0, unit: "1" };
 /// Age of the strings on the instrument.
-pub const AGE_MONTHS: Bound = Bound {
-    what: "age of the strings",
-    min: 0.0,
-    max: 600.0,
-    unit: "months",
-};
+pub const AGE_MONTHS: Bound =
+    Bound { what: "age of the strings", min: 0.0, max: 600.0, unit: "months" };
 /// A weight given by hand.
-pub const WEIGHT: Bound = Bound {
-    what: "weight of a wish",
-    min: 0.0,
-    max: 10.0,
-    unit: "1",
-};
+pub const WEIGHT: Bound = Bound { what: "weight of a wish", min: 0.0, max: 10.0, unit: "1" };

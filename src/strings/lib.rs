@@ -18,3 +18,9 @@ pub mod draw;
 pub mod setting;
 
 pub mod report;
+
+pub mod instrument;
+pub mod makeable;
+pub mod precedent;
+
+pub mod fit;

@@ -112,36 +112,15 @@ pub const GUT: CoreMaterial = CoreMaterial {
         Published,
         source::WOODHOUSE_LYNCH_AIRD_2019,
     ),
-    modulus: constant(
-        6.0e9,
-        5.1e9,
-        6.9e9,
-        "Pa",
-        Published,
-        source::WOODHOUSE_LYNCH_AIRD_2019,
-    ),
-    fast_modulus: constant(
-        6.0e9,
-        5.1e9,
-        6.9e9,
-        "Pa",
-        Published,
-        source::WOODHOUSE_LYNCH_AIRD_2019,
-    ),
+    modulus: constant(6.0e9, 5.1e9, 6.9e9, "Pa", Published, source::WOODHOUSE_LYNCH_AIRD_2019),
+    fast_modulus: constant(6.0e9, 5.1e9, 6.9e9, "Pa", Published, source::WOODHOUSE_LYNCH_AIRD_2019),
     fast_slope: 0.0,
     // The trade's breaking index of 260 Hz·m (240 to 280), turned into stress with the stretch at break taken off.
     strength: constant(3.38e8, 2.90e8, 3.89e8, "Pa", Guessed, source::PRACTICE),
     poisson: constant(0.40, 0.35, 0.50, "1", Guessed, source::HANDBOOK),
     loss: constant(0.025, 0.020, 0.030, "1", Guessed, source::HANDBOOK),
     creep: constant(0.06, 0.03, 0.12, "1", Guessed, source::PRACTICE),
-    expansion: constant(
-        -2.0e-5,
-        -8.0e-5,
-        2.0e-5,
-        "1/K",
-        Guessed,
-        source::LYNCH_AIRD_2018,
-    ),
+    expansion: constant(-2.0e-5, -8.0e-5, 2.0e-5, "1/K", Guessed, source::LYNCH_AIRD_2018),
     moisture_left: constant(0.20, 0.05, 0.60, "1", Judged, source::LYNCH_AIRD_2018),
     softening: constant(2.0e-3, 0.0, 4.0e-3, "1/K", Guessed, source::LYNCH_AIRD_2018),
     climate_judgement: 0.15,
@@ -154,42 +133,14 @@ pub const SPRING_STEEL: CoreMaterial = CoreMaterial {
     name: "spring steel",
     class: Class::Steel,
     density: constant(7850.0, 7800.0, 7880.0, "kg/m³", Published, source::EN_10270),
-    modulus: constant(
-        2.00e11,
-        1.94e11,
-        2.06e11,
-        "Pa",
-        Published,
-        source::YOUNG_1952,
-    ),
-    fast_modulus: constant(
-        2.00e11,
-        1.94e11,
-        2.06e11,
-        "Pa",
-        Published,
-        source::YOUNG_1952,
-    ),
+    modulus: constant(2.00e11, 1.94e11, 2.06e11, "Pa", Published, source::YOUNG_1952),
+    fast_modulus: constant(2.00e11, 1.94e11, 2.06e11, "Pa", Published, source::YOUNG_1952),
     fast_slope: 0.0,
-    strength: constant(
-        1.0,
-        0.90,
-        1.12,
-        "of 2211 MPa·(d/mm)^-0.145",
-        Published,
-        source::SHIGLEY,
-    ),
+    strength: constant(1.0, 0.90, 1.12, "of 2211 MPa·(d/mm)^-0.145", Published, source::SHIGLEY),
     poisson: constant(0.29, 0.28, 0.30, "1", Published, source::HANDBOOK),
     loss: constant(3.0e-4, 1.0e-4, 5.0e-4, "1", Guessed, source::HANDBOOK),
     creep: constant(3.0e-4, 0.0, 1.0e-3, "1", Judged, source::HANDBOOK),
-    expansion: constant(
-        1.15e-5,
-        1.10e-5,
-        1.20e-5,
-        "1/K",
-        Published,
-        source::HANDBOOK,
-    ),
+    expansion: constant(1.15e-5, 1.10e-5, 1.20e-5, "1/K", Published, source::HANDBOOK),
     moisture_left: constant(0.0, 0.0, 0.0, "1", Published, source::HANDBOOK),
     softening: constant(2.5e-4, 2.0e-4, 3.5e-4, "1/K", Guessed, source::HANDBOOK),
     climate_judgement: 0.95,
@@ -203,14 +154,7 @@ pub const STAINLESS: CoreMaterial = CoreMaterial {
     density: constant(7930.0, 7900.0, 8000.0, "kg/m³", Guessed, source::HANDBOOK),
     modulus: constant(1.90e11, 1.85e11, 1.95e11, "Pa", Guessed, source::HANDBOOK),
     fast_modulus: constant(1.90e11, 1.85e11, 1.95e11, "Pa", Guessed, source::HANDBOOK),
-    strength: constant(
-        0.78,
-        0.70,
-        0.86,
-        "of 2211 MPa·(d/mm)^-0.145",
-        Guessed,
-        source::HANDBOOK,
-    ),
+    strength: constant(0.78, 0.70, 0.86, "of 2211 MPa·(d/mm)^-0.145", Guessed, source::HANDBOOK),
     loss: constant(5.0e-4, 2.0e-4, 1.0e-3, "1", Guessed, source::HANDBOOK),
     expansion: constant(1.7e-5, 1.6e-5, 1.8e-5, "1/K", Guessed, source::HANDBOOK),
     ..SPRING_STEEL
@@ -223,36 +167,15 @@ pub const POLYAMIDE: CoreMaterial = CoreMaterial {
     class: Class::Polymer,
     density: constant(1140.0, 1120.0, 1160.0, "kg/m³", Published, source::HANDBOOK),
     modulus: constant(4.5e9, 3.2e9, 6.0e9, "Pa", Guessed, source::LYNCH_AIRD_2017),
-    fast_modulus: constant(
-        4.5e9,
-        3.6e9,
-        5.4e9,
-        "Pa",
-        Published,
-        source::WOODHOUSE_LYNCH_AIRD_2019,
-    ),
+    fast_modulus: constant(4.5e9, 3.6e9, 5.4e9, "Pa", Published, source::WOODHOUSE_LYNCH_AIRD_2019),
     fast_slope: 39.0,
     strength: constant(6.5e8, 5.0e8, 8.0e8, "Pa", Guessed, source::HANDBOOK),
     poisson: constant(0.39, 0.35, 0.45, "1", Guessed, source::HANDBOOK),
     loss: constant(0.020, 0.015, 0.025, "1", Guessed, source::HANDBOOK),
     creep: constant(0.08, 0.04, 0.15, "1", Guessed, source::FRENCH_SAVART),
-    expansion: constant(
-        -1.0e-4,
-        -2.0e-4,
-        1.0e-5,
-        "1/K",
-        Guessed,
-        source::LYNCH_AIRD_2018,
-    ),
+    expansion: constant(-1.0e-4, -2.0e-4, 1.0e-5, "1/K", Guessed, source::LYNCH_AIRD_2018),
     moisture_left: constant(0.08, 0.02, 0.20, "1", Judged, source::LYNCH_AIRD_2018),
-    softening: constant(
-        3.0e-3,
-        1.0e-3,
-        6.0e-3,
-        "1/K",
-        Guessed,
-        source::LYNCH_AIRD_2018,
-    ),
+    softening: constant(3.0e-3, 1.0e-3, 6.0e-3, "1/K", Guessed, source::LYNCH_AIRD_2018),
     climate_judgement: 0.60,
     animal: false,
 };
@@ -312,15 +235,8 @@ pub const ARAMID: CoreMaterial = CoreMaterial {
 };
 
 /// Every core material, in the order the tables show them.
-pub const CORES: &[&CoreMaterial] = &[
-    &GUT,
-    &SPRING_STEEL,
-    &STAINLESS,
-    &POLYAMIDE,
-    &POLYESTER,
-    &HIGH_MODULUS,
-    &ARAMID,
-];
+pub const CORES: &[&CoreMaterial] =
+    &[&GUT, &SPRING_STEEL, &STAINLESS, &POLYAMIDE, &POLYESTER, &HIGH_MODULUS, &ARAMID];
 
 /// What the trade says of a winding metal: no nickel in it, fit to be outermost, price, wear.
 type Habits = (bool, bool, u8, f64);
@@ -332,25 +248,9 @@ const fn metal(
     modulus: (f64, f64, f64),
     habits: Habits,
 ) -> Metal {
-    let modulus = constant(
-        modulus.0,
-        modulus.1,
-        modulus.2,
-        "Pa",
-        Guessed,
-        source::HANDBOOK,
-    );
+    let modulus = constant(modulus.0, modulus.1, modulus.2, "Pa", Guessed, source::HANDBOOK);
     let (nickel_free, outer, price, wear) = habits;
-    Metal {
-        key,
-        name,
-        density,
-        modulus,
-        nickel_free,
-        outer,
-        price,
-        wear,
-    }
+    Metal { key, name, density, modulus, nickel_free, outer, price, wear }
 }
 
 const fn rho(

@@ -6,9 +6,7 @@ use crate::quantity::{Cent, Hertz};
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Note(pub i32);
 
-const NAMES: [&str; 12] = [
-    "C", "C#", "D", "Eb", "E", "F", "F#", "G", "G#", "A", "Bb", "B",
-];
+const NAMES: [&str; 12] = ["C", "C#", "D", "Eb", "E", "F", "F#", "G", "G#", "A", "Bb", "B"];
 
 impl Note {
     /// A4, the tuning note.
@@ -31,9 +29,7 @@ impl Note {
         let rest = letters.as_str();
         let (shift, octave) = match rest.strip_prefix('#') {
             Some(octave) => (1, octave),
-            None => rest
-                .strip_prefix('b')
-                .map_or((0, rest), |octave| (-1, octave)),
+            None => rest.strip_prefix('b').map_or((0, rest), |octave| (-1, octave)),
         };
         let octave: i32 = octave.parse().ok().filter(|o| (0..=8).contains(o))?;
         Some(Self(12 * octave + step + shift))

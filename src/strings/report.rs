@@ -172,21 +172,14 @@ fn core_state(construction: &Construction, setting: &Setting, draw: &Draw) -> Co
             stiffness::strand_area(d, layout, lay),
             Metre::new(d.get() / layout.diameter_in_wires()),
         ),
-        Build::Multifilament {
-            filament,
-            fill,
-            twist,
-        } => (
-            mass::bundle(density, d, fill),
-            stiffness::bundle_area(d, fill, twist),
-            filament,
-        ),
+        Build::Multifilament { filament, fill, twist } => {
+            (mass::bundle(density, d, fill), stiffness::bundle_area(d, fill, twist), filament)
+        }
     };
     let (twist_modulus, twist_strength) = match core.build {
-        Build::Twisted { twist } => (
-            stiffness::gut_twist_factor(twist).get(),
-            strength::gut_twist_factor(twist).get(),
-        ),
+        Build::Twisted { twist } => {
+            (stiffness::gut_twist_factor(twist).get(), strength::gut_twist_factor(twist).get())
+        }
         _ => (1.0, 1.0),
     };
     let warmth = 1.0 - draw.core(m, Which::Softening) * (setting.temperature.get() - 20.0);
@@ -236,33 +229,18 @@ fn core_bending(
     let (free, central, high) = match core.build {
         Build::Solid | Build::Twisted { .. } => return bonded,
         Build::Strand { layout, lay } => {
-            let free = free_of(
-                f64::from(layout.wires().0),
-                d.get() / layout.diameter_in_wires(),
-                lay,
-            );
+            let free =
+                free_of(f64::from(layout.wires().0), d.get() / layout.diameter_in_wires(), lay);
             (free, (free * bonded).sqrt(), bonded)
         }
-        Build::Multifilament {
-            filament,
-            fill,
-            twist,
-        } => {
+        Build::Multifilament { filament, fill, twist } => {
             let ratio = d.get() / filament.get();
             // Wound guitar basses on such cores were measured at up to twice the bonded core.
-            (
-                free_of(fill.get() * ratio * ratio, filament.get(), twist),
-                bonded / 2.0,
-                2.0 * bonded,
-            )
+            (free_of(fill.get() * ratio * ratio, filament.get(), twist), bonded / 2.0, 2.0 * bonded)
         }
     };
     let t = draw.general(Which::Bonding, &constant::BONDING);
-    if t < 0.0 {
-        central + t * (central - free)
-    } else {
-        central + t * (high - central)
-    }
+    if t < 0.0 { central + t * (central - free) } else { central + t * (high - central) }
 }
 
 fn seating(construction: &Construction) -> &'static constant::Constant {
@@ -279,10 +257,7 @@ fn seating(construction: &Construction) -> &'static constant::Constant {
 #[must_use]
 pub fn core_of(construction: &Construction, setting: &Setting) -> (Newton, KilogramPerMetre) {
     let core = core_state(construction, setting, &Draw::CENTRAL);
-    (
-        stiffness::axial(Pascal::new(core.modulus), core.area),
-        KilogramPerMetre::new(core.mass),
-    )
+    (stiffness::axial(Pascal::new(core.modulus), core.area), KilogramPerMetre::new(core.mass))
 }
 
 /// Every property of a string in a setting, in one draw.
@@ -373,28 +348,16 @@ pub fn values(construction: &Construction, setting: &Setting, draw: &Draw) -> Va
     put(Property::MassAtPitch, mu.get());
     put(Property::Tension, t.get());
     put(Property::CoreStress, stress.get());
-    put(
-        Property::BreakingShare,
-        strength::share(stress, strength).get(),
-    );
-    put(
-        Property::BreakingPitch,
-        strength::breaking_pitch(breaking_force, mu0, length).get(),
-    );
+    put(Property::BreakingShare, strength::share(stress, strength).get());
+    put(Property::BreakingPitch, strength::breaking_pitch(breaking_force, mu0, length).get());
     put(Property::Stretch, stretch.get());
     put(Property::Pull, pull.get());
-    put(
-        Property::Peg,
-        tuning::peg(pull, setting.peg_diameter, setting.gear_ratio).get(),
-    );
+    put(Property::Peg, tuning::peg(pull, setting.peg_diameter, setting.gear_ratio).get());
     put(Property::Feel, tension::lateral_stiffness(t, length).get());
     put(Property::Impedance, tension::impedance(t, mu).get());
     put(Property::AxialStiffness, ea.get());
     put(Property::BendingStiffness, bending.get());
-    put(
-        Property::Inharmonicity,
-        partials::inharmonicity(bending, t, length).get(),
-    );
+    put(Property::Inharmonicity, partials::inharmonicity(bending, t, length).get());
     put(Property::OuterDiameter, under);
     put(
         Property::OuterDiameterAtPitch,
@@ -409,14 +372,7 @@ pub fn values(construction: &Construction, setting: &Setting, draw: &Draw) -> Va
     put(Property::WindingShare, winding_mass / mu0.get());
     put(
         Property::Brilliance,
-        partials::brilliance(
-            NewtonSquareMetre::new(lossy),
-            t,
-            length,
-            setting.pitch,
-            limit,
-        )
-        .get(),
+        partials::brilliance(NewtonSquareMetre::new(lossy), t, length, setting.pitch, limit).get(),
     );
     put(
         Property::Attack,
@@ -428,27 +384,19 @@ pub fn values(construction: &Construction, setting: &Setting, draw: &Draw) -> Va
         ),
     );
     put(Property::LossPerDecade, loss.get());
-    put(
-        Property::SettlingDays,
-        settling::days(loss, Cent::new(SETTLED_WITHIN), seated).get(),
-    );
+    put(Property::SettlingDays, settling::days(loss, Cent::new(SETTLED_WITHIN), seated).get());
     put(Property::DriftTemperature, warmth.get());
     put(Property::DriftMoisture, moisture.get());
     put(Property::DriftBody, body.get());
     put(Property::Drift, warmth.get() + moisture.get() + body.get());
-    put(
-        Property::Downforce,
-        load::downforce(t, setting.angle_over_bridge).get(),
-    );
+    put(Property::Downforce, load::downforce(t, setting.angle_over_bridge).get());
     Values(out)
 }
 
 /// Every number that is uncertain in a construction, as owner and which.
 pub fn uncertain(construction: &Construction) -> Vec<(draw::Owner, Which)> {
-    let mut all: Vec<(draw::Owner, Which)> = draw::OF_CORE
-        .iter()
-        .map(|w| (construction.core.material.key, *w))
-        .collect();
+    let mut all: Vec<(draw::Owner, Which)> =
+        draw::OF_CORE.iter().map(|w| (construction.core.material.key, *w)).collect();
     for winding in construction.windings() {
         for which in draw::OF_METAL {
             if !all.contains(&(winding.metal.key, which)) {
@@ -470,10 +418,8 @@ pub fn report(construction: &Construction, setting: &Setting) -> Report {
             [-1.0, 1.0].map(|t| values(construction, setting, &Draw::shifted(owner, which, t)));
         for i in 0..COUNT {
             let deltas = ends.map(|v| v.0[i] - central.0[i]);
-            let (low, high) = (
-                deltas[0].min(deltas[1]).min(0.0),
-                deltas[0].max(deltas[1]).max(0.0),
-            );
+            let (low, high) =
+                (deltas[0].min(deltas[1]).min(0.0), deltas[0].max(deltas[1]).max(0.0));
             down[i] += low * low;
             up[i] += high * high;
         }

@@ -93,11 +93,7 @@ pub fn winding_thickness(
     };
     let area = wanted.get() / (density.get() * PI * filled);
     let (a, b) = (1.0 - 2.0 * bedding.get(), under.get());
-    let t = if a > 1e-9 {
-        ((b * b + 4.0 * a * area).sqrt() - b) / (2.0 * a)
-    } else {
-        area / b
-    };
+    let t = if a > 1e-9 { ((b * b + 4.0 * a * area).sqrt() - b) / (2.0 * a) } else { area / b };
     (wanted.get() > 0.0 && t > 0.0).then_some(Metre::new(t))
 }
 

@@ -17,10 +17,7 @@ pub fn loss_per_decade(creep: Ratio) -> Cent {
 #[must_use]
 pub fn days(loss_per_decade: Cent, within: Cent, seated: Day) -> Day {
     let k = loss_per_decade.get();
-    let creep = if k > 0.0 {
-        1.0 / libm::expm1(core::f64::consts::LN_10 * within.get() / k)
-    } else {
-        0.0
-    };
+    let creep =
+        if k > 0.0 { 1.0 / libm::expm1(core::f64::consts::LN_10 * within.get() / k) } else { 0.0 };
     Day::new(creep.max(seated.get()))
 }

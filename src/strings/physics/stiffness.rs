@@ -72,10 +72,7 @@ pub fn bending_free(
     lay: Degree,
     poisson: Ratio,
 ) -> NewtonSquareMetre {
-    let (c, s) = (
-        libm::cos(lay.get().to_radians()),
-        libm::sin(lay.get().to_radians()),
-    );
+    let (c, s) = (libm::cos(lay.get().to_radians()), libm::sin(lay.get().to_radians()));
     let f2 = filament.get() * filament.get();
     let one = modulus.get() * PI * f2 * f2 / 64.0;
     NewtonSquareMetre::new(count.get() * one * 2.0 * c / (2.0 + poisson.get() * s * s))

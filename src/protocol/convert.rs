@@ -1,0 +1,414 @@
+//! From words and plain numbers to the model's types, and back.
+
+use strings::construction::{self as model, Build, Construction, Core, Form, Layout, Winding};
+use strings::error::{self, Bound, Fault};
+use strings::fit::answers::{self as said, Answers};
+use strings::fit::desirability::Attribute;
+use strings::instrument::{AFTERLENGTH_SHARE, Kind, Temperament};
+use strings::material;
+use strings::pitch::Note;
+use strings::precedent::SetUp;
+use strings::quantity::{Celsius, Degree, Hertz, Metre, Ratio};
+use strings::setting::Setting;
+
+use crate::request;
+
+/// A list of words, as a fault shows it.
+fn one_of<'a>(words: impl IntoIterator<Item = &'a str>) -> String {
+    format!("one of: {}", words.into_iter().collect::<Vec<_>>().join(", "))
+}
+
+/// Collects faults while values are read.
+struct Reader(Vec<Fault>);
+
+impl Reader {
+    fn word<T>(
+        &mut self,
+        field: &str,
+        text: Option<&String>,
+        parse: impl Fn(&str) -> Option<T>,
+        allowed: impl Fn() -> String,
+    ) -> Option<T> {
+        let text = text?;
+        let read = parse(text);
+        if read.is_none() {
+            self.0.push(Fault::new(field, format!("\"{text}\""), allowed()));
+        }
+        read
+    }
+
+    fn number(&mut self, field: &str, value: f64, bound: Bound) -> f64 {
+        if let Err(fault) = bound.check(field, value) {
+            self.0.push(fault);
+        }
+        value
+    }
+
+    fn optional(&mut self, field: &str, value: Option<f64>, bound: Bound) -> Option<f64> {
+        value.map(|v| self.number(field, v, bound))
+    }
+
+    fn needed(&mut self, field: &str, value: Option<f64>, bound: Bound) -> f64 {
+        if value.is_none() {
+            self.0.push(Fault::new(
+                field,
+                "nothing",
+                format!("{} to {} {} ({})", bound.min, bound.max, bound.unit, bound.what),
+            ));
+        }
+        value.unwrap_or(bound.min)
+    }
+}
+
+/// Reads a construction.
+pub(crate) fn construction(
+    wire: &request::Construction,
+    field: &str,
+) -> Result<Construction, Vec<Fault>> {
+    let mut r = Reader(Vec::new());
+    let at = |name: &str| format!("{field}.{name}");
+    let c = &wire.core;
+    let material = r.word(&at("core.material"), Some(&c.material), material::core, || {
+        one_of(material::CORES.iter().map(|m| m.key))
+    });
+    let build = match c.build.as_str() {
+        "solid" => Some(Build::Solid),
+        "strand" => {
+            let layout = match &c.layout {
+                Some(key) => Layout::ALL.into_iter().find(|l| l.key() == key),
+                None => None,
+            };
+            let lay = r.needed(&at("core.lay_deg"), c.lay_deg, error::LAY_ANGLE);
+            if layout.is_none() {
+                let given = c.layout.as_deref().unwrap_or("nothing");
+                r.0.push(Fault::new(
+                    at("core.layout"),
+                    given,
+                    one_of(Layout::ALL.iter().map(|l| l.key())),
+                ));
+            }
+            layout.map(|layout| Build::Strand { layout, lay: Degree::new(lay) })
+        }
+        "multifilament" => Some(Build::Multifilament {
+            filament: Metre::new(r.needed(
+                &at("core.filament_m"),
+                c.filament_m,
+                error::FILAMENT_DIAMETER,
+            )),
+            fill: Ratio::new(r.needed(&at("core.fill"), c.fill, error::FILL)),
+            twist: Degree::new(r.needed(&at("core.twist_deg"), c.twist_deg, error::TWIST_ANGLE)),
+        }),
+        "twisted" => Some(Build::Twisted {
+            twist: Degree::new(r.needed(&at("core.twist_deg"), c.twist_deg, error::TWIST_ANGLE)),
+        }),
+        other => {
+            r.0.push(Fault::new(
+                at("core.build"),
+                format!("\"{other}\""),
+                one_of(["solid", "strand", "multifilament", "twisted"]),
+            ));
+            None
+        }
+    };
+    let mut windings = Vec::new();
+    for (i, w) in wire.windings.iter().enumerate() {
+        let metal = r.word(
+            &at(&format!("windings[{i}].metal")),
+            Some(&w.metal),
+            material::metal_of,
+            || one_of(material::METALS.iter().map(|m| m.key)),
+        );
+        let form = r.word(&at(&format!("windings[{i}].form")), Some(&w.form), form_of, || {
+            one_of(["round", "flat"])
+        });
+        if let (Some(metal), Some(form)) = (metal, form) {
+            windings.push(Winding {
+                metal,
+                form,
+                thickness: Metre::new(w.thickness_m),
+                bedding: Ratio::new(w.bedding),
+            });
+        }
+    }
+    match (material, build, r.0.is_empty()) {
+        (Some(material), Some(build), true) => Construction::new(
+            Core { material, build, diameter: Metre::new(c.diameter_m) },
+            &windings,
+            field,
+        ),
+        _ => Err(r.0),
+    }
+}
+
+fn form_of(key: &str) -> Option<Form> {
+    match key {
+        "round" => Some(Form::Round),
+        "flat" => Some(Form::Flat),
+        _ => None,
+    }
+}
+
+/// Writes a construction.
+pub(crate) fn construction_back(c: &Construction) -> request::Construction {
+    let mut core = request::Core {
+        material: c.core.material.key.to_owned(),
+        build: String::new(),
+        diameter_m: c.core.diameter.get(),
+        layout: None,
+        lay_deg: None,
+        filament_m: None,
+        fill: None,
+        twist_deg: None,
+    };
+    core.build = match c.core.build {
+        Build::Solid => "solid",
+        Build::Strand { layout, lay } => {
+            core.layout = Some(layout.key().to_owned());
+            core.lay_deg = Some(lay.get());
+            "strand"
+        }
+        Build::Multifilament { filament, fill, twist } => {
+            core.filament_m = Some(filament.get());
+            core.fill = Some(fill.get());
+            core.twist_deg = Some(twist.get());
+            "multifilament"
+        }
+        Build::Twisted { twist } => {
+            core.twist_deg = Some(twist.get());
+            "twisted"
+        }
+    }
+    .to_owned();
+    let windings = c
+        .windings()
+        .map(|w| request::Winding {
+            metal: w.metal.key.to_owned(),
+            form: match w.form {
+                Form::Round => "round",
+                Form::Flat => "flat",
+            }
+            .to_owned(),
+            thickness_m: w.thickness.get(),
+            bedding: w.bedding.get(),
+        })
+        .collect();
+    request::Construction { core, windings }
+}
+
+/// Reads a setting.
+pub(crate) fn setting(wire: &request::Setting, field: &str) -> Result<Setting, Vec<Fault>> {
+    Setting {
+        sounding_length: Metre::new(wire.sounding_length_m),
+        sounding_length_doubt: Metre::new(wire.sounding_length_doubt_m),
+        afterlength: Metre::new(
+            wire.afterlength_m.unwrap_or(wire.sounding_length_m * AFTERLENGTH_SHARE),
+        ),
+        nut_to_peg: Metre::new(wire.nut_to_peg_m),
+        pitch: Hertz::new(wire.pitch_hz),
+        angle_over_bridge: Degree::new(wire.angle_over_bridge_deg),
+        peg_diameter: Metre::new(wire.peg_diameter_m),
+        gear_ratio: Ratio::new(wire.gear_ratio),
+        temperature: Celsius::new(wire.temperature_c),
+        humidity: Ratio::new(wire.humidity),
+        temperature_swing: wire.temperature_swing_k,
+        humidity_swing: Ratio::new(wire.humidity_swing),
+    }
+    .checked(field)
+}
+
+/// Writes a setting.
+pub(crate) fn setting_back(s: &Setting) -> request::Setting {
+    request::Setting {
+        sounding_length_m: s.sounding_length.get(),
+        pitch_hz: s.pitch.get(),
+        sounding_length_doubt_m: s.sounding_length_doubt.get(),
+        afterlength_m: Some(s.afterlength.get()),
+        nut_to_peg_m: s.nut_to_peg.get(),
+        angle_over_bridge_deg: s.angle_over_bridge.get(),
+        peg_diameter_m: s.peg_diameter.get(),
+        gear_ratio: s.gear_ratio.get(),
+        temperature_c: s.temperature.get(),
+        humidity: s.humidity.get(),
+        temperature_swing_k: s.temperature_swing,
+        humidity_swing: s.humidity_swing.get(),
+    }
+}
+
+const TEMPERAMENTS: [(&str, Temperament); 2] =
+    [("equal", Temperament::Equal), ("pure-fifths", Temperament::PureFifths)];
+const SET_UPS: [(&str, SetUp); 3] =
+    [("modern", SetUp::Modern), ("historical", SetUp::Historical), ("light", SetUp::Light)];
+
+fn of_pairs<T: Copy>(pairs: &'static [(&'static str, T)]) -> impl Fn(&str) -> Option<T> {
+    move |key| pairs.iter().find(|(k, _)| *k == key).map(|(_, value)| *value)
+}
+
+/// The word for a set-up.
+pub(crate) fn set_up_key(set_up: SetUp) -> &'static str {
+    SET_UPS.iter().find(|(_, s)| *s == set_up).map_or("modern", |(key, _)| key)
+}
+
+macro_rules! word {
+    ($reader:ident, $wire:ident, $field:ident, $type:ty) => {
+        $reader.word(
+            concat!("answers.", stringify!($field)),
+            $wire.$field.as_ref(),
+            <$type>::parse,
+            || one_of(<$type>::ALL.iter().map(|word| word.key())),
+        )
+    };
+}
+
+/// The words of every question, for the tables.
+pub(crate) fn words() -> Vec<(&'static str, Vec<&'static str>)> {
+    macro_rules! all {
+        ($type:ty) => {
+            <$type>::ALL.iter().map(|word| word.key()).collect()
+        };
+    }
+    vec![
+        ("now", all!(said::Now)),
+        ("bothers", all!(said::Bother)),
+        ("music", all!(said::Music)),
+        ("level", all!(said::Level)),
+        ("pegs", all!(said::Pegs)),
+        ("tuners", all!(said::Tuners)),
+        ("who_tunes", all!(said::WhoTunes)),
+        ("room", all!(said::Room)),
+        ("budget", all!(said::Budget)),
+        ("temperament", TEMPERAMENTS.iter().map(|(k, _)| *k).collect()),
+        ("set_up", SET_UPS.iter().map(|(k, _)| *k).collect()),
+        ("family", model::Family::ALL.iter().map(|f| f.key()).collect()),
+        ("attribute", Attribute::ALL.iter().map(|a| a.key()).collect()),
+    ]
+}
+
+/// Reads the answers.
+pub(crate) fn answers(wire: &request::Answers) -> Result<Answers, Vec<Fault>> {
+    let mut r = Reader(Vec::new());
+    let instrument = r.word("answers.instrument", wire.instrument.as_ref(), Kind::of, || {
+        one_of(strings::instrument::ALL.iter().map(|k| k.key))
+    });
+    // Sizes and tunings belong to an instrument: the one that is assumed when none is named.
+    let kind = instrument.unwrap_or(&strings::instrument::VIOLIN);
+    let size = r.word(
+        "answers.size",
+        wire.size.as_ref(),
+        |key| kind.size(key),
+        || one_of(kind.sizes.iter().map(|s| s.key)),
+    );
+    let tuning = r.word(
+        "answers.tuning",
+        wire.tuning.as_ref(),
+        |key| kind.tuning(key),
+        || one_of(kind.tunings.iter().map(|t| t.key)),
+    );
+    let mut bothers = Vec::new();
+    for (i, word) in wire.bothers.iter().enumerate() {
+        bothers.extend(r.word(
+            &format!("answers.bothers[{i}]"),
+            Some(word),
+            said::Bother::parse,
+            || one_of(said::Bother::ALL.iter().map(|b| b.key())),
+        ));
+    }
+    let most = tuning.unwrap_or(&kind.tunings[0]).strings.len();
+    if wire.strings.len() > most {
+        r.0.push(Fault::new(
+            "answers.strings",
+            wire.strings.len(),
+            format!("at most {most} strings in this tuning"),
+        ));
+    }
+    let mut strings = Vec::new();
+    for (i, s) in wire.strings.iter().enumerate() {
+        let note =
+            r.word(&format!("answers.strings[{i}].note"), s.note.as_ref(), Note::parse, || {
+                "a note in scientific pitch: A4, F#1, Bb3".to_owned()
+            });
+        if let Some(note) = note {
+            let a4 = Hertz::new(wire.a4_hz.unwrap_or(440.0));
+            r.number(&format!("answers.strings[{i}].note"), note.frequency(a4).get(), error::PITCH);
+        }
+        let family = r.word(
+            &format!("answers.strings[{i}].family"),
+            s.family.as_ref(),
+            model::Family::parse,
+            || one_of(model::Family::ALL.iter().map(|f| f.key())),
+        );
+        strings.push(said::StringAnswer { note, family });
+    }
+    let mut weights = Vec::new();
+    for (key, value) in &wire.weights {
+        let field = format!("answers.weights.{key}");
+        let value = r.number(&field, *value, error::WEIGHT);
+        match Attribute::parse(key) {
+            Some(attribute) => weights.push((attribute, value)),
+            None => r.0.push(Fault::new(
+                "answers.weights",
+                format!("\"{key}\""),
+                one_of(Attribute::ALL.iter().map(|a| a.key())),
+            )),
+        }
+    }
+    let mut wish =
+        |name: &str, value: f64| r.number(&format!("answers.wishes.{name}"), value, error::WISH);
+    let wishes = said::Wishes {
+        colour: wish("colour", wire.wishes.colour),
+        brightness: wish("brightness", wire.wishes.brightness),
+        power: wish("power", wire.wishes.power),
+        feel: wish("feel", wire.wishes.feel),
+        response: wish("response", wire.wishes.response),
+    };
+    let answers = Answers {
+        instrument,
+        size,
+        sounding_length: r
+            .optional("answers.sounding_length_m", wire.sounding_length_m, length_bound(kind))
+            .map(Metre::new),
+        tuning,
+        a4: r.optional("answers.a4_hz", wire.a4_hz, error::A4).map(Hertz::new),
+        temperament: r.word(
+            "answers.temperament",
+            wire.temperament.as_ref(),
+            of_pairs(&TEMPERAMENTS),
+            || one_of(TEMPERAMENTS.iter().map(|(k, _)| *k)),
+        ),
+        strings,
+        set_up: r.word("answers.set_up", wire.set_up.as_ref(), of_pairs(&SET_UPS), || {
+            one_of(SET_UPS.iter().map(|(k, _)| *k))
+        }),
+        now: word!(r, wire, now, said::Now),
+        age_months: r.optional("answers.age_months", wire.age_months, error::AGE_MONTHS),
+        bothers,
+        wishes,
+        music: word!(r, wire, music, said::Music),
+        level: word!(r, wire, level, said::Level),
+        pegs: word!(r, wire, pegs, said::Pegs),
+        tuners: word!(r, wire, tuners, said::Tuners),
+        who_tunes: word!(r, wire, who_tunes, said::WhoTunes),
+        room: word!(r, wire, room, said::Room),
+        concert_days: r.optional("answers.concert_days", wire.concert_days, error::DAYS),
+        budget: word!(r, wire, budget, said::Budget),
+        nickel_allergy: wire.nickel_allergy,
+        acid_sweat: wire.acid_sweat,
+        animal_free: wire.animal_free,
+        magnetic_pickup: wire.magnetic_pickup,
+        hand_pain: wire.hand_pain,
+        gut_to_its_limit: wire.gut_to_its_limit,
+        weights,
+    };
+    if r.0.is_empty() { Ok(answers) } else { Err(r.0) }
+}
+
+/// Sounding lengths of an instrument of that kind: its smallest and largest size, and a tenth beyond.
+fn length_bound(kind: &Kind) -> Bound {
+    let ends = kind.sizes.iter().fold((f64::INFINITY, 0.0_f64), |(low, high), s| {
+        (low.min(s.length_mm.1), high.max(s.length_mm.2))
+    });
+    Bound {
+        min: (ends.0 * 0.9).floor() / 1000.0,
+        max: (ends.1 * 1.1).ceil() / 1000.0,
+        ..error::SOUNDING_LENGTH
+    }
+}

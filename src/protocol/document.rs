@@ -1,0 +1,155 @@
+//! The saved file: what a person answered and the fittings they kept.
+//!
+//! A saved format is a promise: it carries a version, and everything loaded passes through [`restore`], which
+//! always returns a document and says what it had to mend.
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+use crate::request::Answers;
+
+/// What every file of ours says of itself.
+pub const FORMAT: &str = "ropewalk-fitting";
+/// The version this build writes.
+pub const VERSION: u32 = 1;
+
+/// A saved file.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Document {
+    /// Always `ropewalk-fitting`.
+    pub format: String,
+    /// Version of the format, from 1.
+    pub version: u32,
+    /// The label the person gave, e.g. "Desk 3 viola, 15 in".
+    #[serde(default)]
+    pub label: String,
+    /// The answers.
+    #[serde(default)]
+    pub answers: Answers,
+    /// Text of fields that could not be read yet, by field name: nothing typed is lost.
+    #[serde(default)]
+    pub drafts: std::collections::BTreeMap<String, String>,
+    /// Fittings kept, the newest first.
+    #[serde(default)]
+    pub fittings: Vec<Fitting>,
+}
+
+/// A fitting that was kept.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Fitting {
+    /// When, as an ISO 8601 date and time.
+    pub at: String,
+    /// The label the person gave.
+    #[serde(default)]
+    pub label: String,
+    /// The answers it came from.
+    pub answers: Answers,
+    /// The set in words, one line a string.
+    #[serde(default)]
+    pub summary: Vec<String>,
+}
+
+impl Default for Document {
+    fn default() -> Self {
+        Self {
+            format: FORMAT.to_owned(),
+            version: VERSION,
+            label: String::new(),
+            answers: Answers::default(),
+            drafts: std::collections::BTreeMap::new(),
+            fittings: Vec::new(),
+        }
+    }
+}
+
+/// Reads a saved file, and says what it had to mend.
+///
+/// An unreadable file gives an empty document and a note that says why; the caller keeps the text. Parts that
+/// can be read are kept where others cannot.
+#[must_use]
+pub fn restore(text: &str) -> (Document, Vec<String>) {
+    let value: serde_json::Value = match serde_json::from_str(text) {
+        Ok(value) => value,
+        Err(e) => {
+            return (
+                Document::default(),
+                vec![format!("this is not a file of ours: it is not JSON ({e})")],
+            );
+        }
+    };
+    if value.get("format").and_then(|f| f.as_str()) != Some(FORMAT) {
+        return (
+            Document::default(),
+            vec![format!("this is not a file of ours: \"format\" is not \"{FORMAT}\"")],
+        );
+    }
+    let version = value.get("version").and_then(serde_json::Value::as_u64).unwrap_or(0);
+    if version > u64::from(VERSION) {
+        return (
+            Document::default(),
+            vec![format!(
+                "this file is of version {version}; this copy of the app reads up to {VERSION}"
+            )],
+        );
+    }
+    let mut notes = Vec::new();
+    let mut document = Document::default();
+    if let Some(label) = value.get("label").and_then(|l| l.as_str()) {
+        label.clone_into(&mut document.label);
+    }
+    if let Some(answers) = value.get("answers") {
+        document.answers = mend(answers, "answers", &mut notes);
+    }
+    if let Some(drafts) = value.get("drafts").and_then(|d| d.as_object()) {
+        for (field, draft) in drafts {
+            match draft.as_str() {
+                Some(draft) => drop(document.drafts.insert(field.clone(), draft.to_owned())),
+                None => notes.push(format!("drafts.{field} was not text and was left out")),
+            }
+        }
+    }
+    for (i, fitting) in
+        value.get("fittings").and_then(|f| f.as_array()).into_iter().flatten().enumerate()
+    {
+        match serde_json::from_value(fitting.clone()) {
+            Ok(fitting) => document.fittings.push(fitting),
+            Err(e) => notes.push(format!("fittings[{i}] could not be read and was left out ({e})")),
+        }
+    }
+    (document, notes)
+}
+
+/// Reads answers one by one, leaving out those that cannot be read.
+fn mend(value: &serde_json::Value, field: &str, notes: &mut Vec<String>) -> Answers {
+    if let Ok(answers) = serde_json::from_value::<Answers>(value.clone()) {
+        return checked(answers, notes);
+    }
+    let mut kept = serde_json::Map::new();
+    for (name, member) in value.as_object().into_iter().flatten() {
+        let mut alone = serde_json::Map::new();
+        alone.insert(name.clone(), member.clone());
+        match serde_json::from_value::<Answers>(serde_json::Value::Object(alone)) {
+            Ok(_) => drop(kept.insert(name.clone(), member.clone())),
+            Err(_) => notes.push(format!(
+                "{field}.{name} held {member}, which cannot be read, and was left out"
+            )),
+        }
+    }
+    // Each member was read alone, so together they can be read too.
+    checked(serde_json::from_value(serde_json::Value::Object(kept)).unwrap_or_default(), notes)
+}
+
+/// Names answers that read well but are outside their range or not among the words; they are kept as they are.
+fn checked(answers: Answers, notes: &mut Vec<String>) -> Answers {
+    if let Err(faults) = crate::convert::answers(&answers) {
+        notes.extend(faults.iter().map(ToString::to_string));
+    }
+    answers
+}
+
+/// Writes a document as the text of a file.
+#[must_use]
+pub fn save(document: &Document) -> String {
+    // A document holds numbers, words and maps with text keys only; writing it cannot fail.
+    serde_json::to_string_pretty(document).unwrap_or_default()
+}

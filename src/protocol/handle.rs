@@ -1,0 +1,671 @@
+//! Answers a request.
+
+use std::collections::BTreeMap;
+
+use strings::constant;
+use strings::error::{self, Fault};
+use strings::fit::candidates::Candidate;
+use strings::fit::choose::{Choice, Obstacle, Outcome};
+use strings::fit::compare;
+use strings::fit::desirability::Attribute;
+use strings::fit::problem::{BASE_WEIGHTS, Problem, StringProblem};
+use strings::fit::shopping::{self, End, GaugeClass};
+use strings::fit::{self, Fitting, plan, reasons};
+use strings::instrument;
+use strings::material::{self, Class};
+use strings::precedent::{self, Grade};
+use strings::report::{self, Property};
+use strings::source::{self, Evidence};
+
+use crate::convert;
+use crate::reply::{self, Reply};
+use crate::request::Request;
+
+/// Answers one request given as JSON text with one reply as JSON text; never fails.
+#[must_use]
+pub fn answer(request: &str) -> String {
+    let reply = match read(request) {
+        Ok(request) => handle(&request),
+        Err(fault) => refused(vec![fault]),
+    };
+    // A reply holds numbers, words and maps with text keys only; writing it cannot fail.
+    serde_json::to_string(&reply).unwrap_or_default()
+}
+
+/// The JSON Schema of the door: a request and a reply.
+#[must_use]
+pub fn schema() -> serde_json::Value {
+    serde_json::json!({ "request": schemars::schema_for!(Request), "reply": schemars::schema_for!(Reply) })
+}
+
+/// Reads a request, naming the field where it goes wrong.
+fn read(text: &str) -> Result<Request, Fault> {
+    let asks = "one of: report, fit, tables";
+    let value: serde_json::Value = serde_json::from_str(text)
+        .map_err(|e| Fault::new("request", excerpt(text), format!("one JSON object ({e})")))?;
+    let serde_json::Value::Object(mut members) = value else {
+        return Err(Fault::new("request", excerpt(text), "one JSON object"));
+    };
+    let Some(ask) = members.remove("ask") else {
+        return Err(Fault::new("ask", "nothing", asks));
+    };
+    let rest = serde_json::Value::Object(members);
+    match ask.as_str() {
+        Some("report") => part(rest).map(|r| Request::Report(Box::new(r))),
+        Some("fit") => part(rest).map(|r| Request::Fit(Box::new(r))),
+        Some("tables") => part(rest).map(Request::Tables),
+        _ => Err(Fault::new("ask", ask, asks)),
+    }
+}
+
+fn excerpt(text: &str) -> String {
+    let start: String = text.chars().take(60).collect();
+    format!("\"{start}\"")
+}
+
+fn part<T: serde::de::DeserializeOwned>(value: serde_json::Value) -> Result<T, Fault> {
+    serde_path_to_error::deserialize(&value).map_err(|e| {
+        let path = e.path().to_string();
+        let given = value
+            .pointer(&pointer(&path))
+            .map_or_else(|| "what was given".to_owned(), ToString::to_string);
+        Fault::new(if path == "." { "request" } else { &path }, given, e.into_inner().to_string())
+    })
+}
+
+/// A path such as `construction.windings[0].metal` as a JSON pointer.
+fn pointer(path: &str) -> String {
+    let mut pointer = String::new();
+    for step in path.split(['.', '[', ']']).filter(|step| !step.is_empty()) {
+        pointer.push('/');
+        pointer.push_str(step);
+    }
+    pointer
+}
+
+fn refused(faults: Vec<Fault>) -> Reply {
+    let faults = faults
+        .into_iter()
+        .map(|f| reply::Fault {
+            message: f.to_string(),
+            field: f.field,
+            value: f.value,
+            allowed: f.allowed,
+        })
+        .collect();
+    Reply::Refused(reply::Refused { faults })
+}
+
+/// Answers one request.
+#[must_use]
+pub fn handle(request: &Request) -> Reply {
+    match request {
+        Request::Report(r) => {
+            let (construction, setting) = (
+                convert::construction(&r.construction, "construction"),
+                convert::setting(&r.setting, "setting"),
+            );
+            match (construction, setting) {
+                (Ok(construction), Ok(setting)) => {
+                    Reply::Report(Box::new(report_of(&construction, &setting)))
+                }
+                (construction, setting) => refused(
+                    [construction.err(), setting.err()].into_iter().flatten().flatten().collect(),
+                ),
+            }
+        }
+        Request::Fit(f) => match convert::answers(&f.answers) {
+            Ok(answers) => Reply::Fit(Box::new(fit_of(&answers))),
+            Err(faults) => refused(faults),
+        },
+        Request::Tables(_) => Reply::Tables(Box::new(tables())),
+    }
+}
+
+fn evidence(e: Evidence) -> String {
+    match e {
+        Evidence::Measured => "measured",
+        Evidence::Published => "published",
+        Evidence::Computed => "computed",
+        Evidence::Judged => "judged",
+        Evidence::Guessed => "guessed",
+    }
+    .to_owned()
+}
+
+fn grade(g: Grade) -> String {
+    match g {
+        Grade::Everyday => "everyday",
+        Grade::Sometimes => "sometimes",
+        Grade::Nobody => "nobody",
+    }
+    .to_owned()
+}
+
+fn numbers(report: &report::Report) -> BTreeMap<String, reply::Quantity> {
+    Property::ALL
+        .iter()
+        .map(|p| {
+            let e = report.get(*p);
+            let quantity = reply::Quantity {
+                value: e.value,
+                low: e.low,
+                high: e.high,
+                evidence: evidence(p.evidence()),
+                source: p.source().key.to_owned(),
+                unknown: e.is_unknown(),
+            };
+            (p.key().to_owned(), quantity)
+        })
+        .collect()
+}
+
+fn report_of(
+    construction: &strings::construction::Construction,
+    setting: &strings::setting::Setting,
+) -> reply::Report {
+    reply_report(construction, setting, &report::report(construction, setting))
+}
+
+fn reply_report(
+    c: &strings::construction::Construction,
+    setting: &strings::setting::Setting,
+    report: &report::Report,
+) -> reply::Report {
+    reply::Report {
+        construction: convert::construction_back(c),
+        setting: convert::setting_back(setting),
+        family: c.family().key().to_owned(),
+        numbers: numbers(report),
+    }
+}
+
+fn fit_of(answers: &fit::answers::Answers) -> reply::Fit {
+    let fitting = fit::fit(answers);
+    let (set, obstacles) = match &fitting.outcome {
+        Outcome::Set { best, runner_up } => {
+            (Some(set_of(&fitting, best, runner_up.as_ref())), Vec::new())
+        }
+        Outcome::Nothing(obstacles) => {
+            let relax: Vec<String> =
+                fit::relaxations(answers).into_iter().map(str::to_owned).collect();
+            (None, obstacles.iter().map(|o| obstacle(o, &fitting.problem, &relax)).collect())
+        }
+    };
+    reply::Fit {
+        problem: problem_of(&fitting.problem),
+        set,
+        obstacles,
+        first_looks: plan::first_looks(&fitting.problem)
+            .into_iter()
+            .map(|l| l.key().to_owned())
+            .collect(),
+    }
+}
+
+fn problem_of(p: &Problem) -> reply::Problem {
+    reply::Problem {
+        instrument: p.kind.key.to_owned(),
+        instrument_name: p.kind.name.to_owned(),
+        size: p.size.key.to_owned(),
+        tuning: p.tuning.key.to_owned(),
+        tuning_name: p.tuning.name.to_owned(),
+        set_up: convert::set_up_key(p.set_up).to_owned(),
+        a4_hz: p.a4.get(),
+        usual_load_n: p.usual_load,
+        most_load_n: p.most_load,
+        assumed: p
+            .assumed
+            .iter()
+            .map(|a| reply::Assumed { field: a.field.to_owned(), value: a.value.clone() })
+            .collect(),
+        weights: Attribute::ALL
+            .iter()
+            .map(|a| reply::Weight {
+                attribute: a.key().to_owned(),
+                base: BASE_WEIGHTS[*a as usize],
+                weight: p.weights[*a as usize],
+                steps: p
+                    .weight_steps
+                    .iter()
+                    .filter(|s| s.attribute == *a)
+                    .map(|s| reply::WeightStep { factor: s.factor, because: s.because.to_owned() })
+                    .collect(),
+            })
+            .collect(),
+        brightness_target: p.brightness_target,
+        concert_days: p.concert_days,
+        now: p.now.map(|n| n.key().to_owned()),
+    }
+}
+
+fn obstacle(o: &Obstacle, problem: &Problem, relax: &[String]) -> reply::Obstacle {
+    let relax = relax.to_vec();
+    match o {
+        Obstacle::String { index, limits } => reply::Obstacle {
+            string: Some(*index),
+            note: problem.strings.get(*index).map(|s| s.note.name()),
+            limits: limits
+                .iter()
+                .map(|(e, count)| reply::LimitCount { limit: e.key().to_owned(), count: *count })
+                .collect(),
+            lightest_n: None,
+            most_n: None,
+            relax,
+        },
+        Obstacle::Load { lightest, most } => reply::Obstacle {
+            string: None,
+            note: None,
+            limits: Vec::new(),
+            lightest_n: Some(*lightest),
+            most_n: Some(*most),
+            relax,
+        },
+    }
+}
+
+/// Lead of the best over the runner-up under which both are shown as equals, as a ratio of desirabilities.
+const CLOSE_CALL: f64 = 1.05;
+
+fn set_of(fitting: &Fitting, best: &Choice, runner_up: Option<&Choice>) -> reply::Set {
+    let problem = &fitting.problem;
+    let reports: Vec<report::Report> = best
+        .strings
+        .iter()
+        .zip(&problem.strings)
+        .map(|(c, s)| report::report(&c.construction, &s.setting))
+        .collect();
+    let strings = (0..best.strings.len()).map(|i| fitted(fitting, best, &reports[i], i)).collect();
+    let sum = |property: Property| {
+        let all: Vec<report::Estimate> = reports.iter().map(|r| r.get(property)).collect();
+        // Ranges of one instrument move together (its length above all), so their ends add.
+        reply::Range {
+            value: all.iter().map(|e| e.value).sum(),
+            low: all.iter().map(|e| e.low).sum(),
+            high: all.iter().map(|e| e.high).sum(),
+        }
+    };
+    let middle = |s: &StringProblem| (s.usual_tension.0 + s.usual_tension.1) / 2.0;
+    let steps = (0..best.pairs.len())
+        .map(|i| reply::Step {
+            tension_ratio: best.strings[i].tension / best.strings[i + 1].tension,
+            usual_ratio: middle(&problem.strings[i]) / middle(&problem.strings[i + 1]),
+            impedance_ratio: reports[i + 1].get(Property::Impedance).value
+                / reports[i].get(Property::Impedance).value,
+            term: best.pairs[i],
+        })
+        .collect();
+    let lead = runner_up.map(|r| libm::exp(best.worth - r.worth));
+    let made = plan::plan(problem, &best.strings, &reports);
+    reply::Set {
+        strings,
+        total_tension_n: sum(Property::Tension),
+        downforce_n: sum(Property::Downforce),
+        steps,
+        worth: best.worth,
+        runner_up: runner_up.map(|r| reply::RunnerUp {
+            strings: r
+                .strings
+                .iter()
+                .zip(&problem.strings)
+                .map(|(c, s)| report_of(&c.construction, &s.setting))
+                .collect(),
+            worth: r.worth,
+        }),
+        lead,
+        close_call: lead.is_some_and(|l| l < CLOSE_CALL),
+        examined: fitting.found.iter().map(|f| f.examined).sum(),
+        feasible: fitting.found.iter().map(|f| f.candidates.len()).sum(),
+        plan: reply::Plan {
+            fit_before_d: made.fit_before_days,
+            settled_d: made.settled_days,
+            checks: made.checks.iter().map(|c| c.key().to_owned()).collect(),
+            cautions: made
+                .cautions
+                .iter()
+                .map(|(c, string)| reply::Caution { caution: c.key().to_owned(), string: *string })
+                .collect(),
+        },
+    }
+}
+
+fn fitted(
+    fitting: &Fitting,
+    best: &Choice,
+    report: &report::Report,
+    i: usize,
+) -> reply::FittedString {
+    let problem = &fitting.problem;
+    let (chosen, string) = (&best.strings[i], &problem.strings[i]);
+    let rival = fitting.rival(best, i);
+    let case = match rival {
+        Some(rival) => reasons::case(chosen, rival, problem, string),
+        None => reasons::Case {
+            reasons: Vec::new(),
+            costs: vec![reasons::weakest(&chosen.desirabilities, problem)],
+        },
+    };
+    let today = fitting.today(i);
+    // The family was found among those that have bands here, so the fallback never shows.
+    let bands = precedent::bands(string.position, chosen.family, &string.place);
+    reply::FittedString {
+        note: string.note.name(),
+        position: string.position.key.to_owned(),
+        report: reply_report(&chosen.construction, &string.setting, report),
+        grade: grade(chosen.grade),
+        bands: bands.map_or_else(
+            || bands_of(string),
+            |b| reply::Bands {
+                tension_n: b.tension,
+                gauge_m: b.gauge,
+                stretch: b.stretch,
+                winding_mass_share: b.winding_share,
+                breaking_share: b.breaking_share,
+            },
+        ),
+        score: chosen.score,
+        attributes: Attribute::ALL
+            .iter()
+            .map(|a| reply::AttributeWorth {
+                attribute: a.key().to_owned(),
+                desirability: chosen.desirabilities[*a as usize],
+                weight: problem.weights[*a as usize],
+                property: a.property().map(|p| p.key().to_owned()),
+            })
+            .collect(),
+        rival: rival.map(|r| report_of(&r.construction, &string.setting)),
+        reasons: case.reasons.iter().map(reason).collect(),
+        costs: case.costs.iter().map(reason).collect(),
+        changes: today
+            .map(|t| reasons::changes(chosen, t, string).iter().map(comparison).collect())
+            .unwrap_or_default(),
+        today: today.map(|t| report_of(&t.construction, &string.setting)),
+        shopping: shopping_of(chosen, problem, i, string),
+        picture: picture(&fitting.found[i].candidates, problem),
+        chosen_point: point(chosen, problem),
+        fine_tuner: string.fine_tuner,
+    }
+}
+
+fn bands_of(string: &StringProblem) -> reply::Bands {
+    reply::Bands {
+        tension_n: string.usual_tension,
+        gauge_m: (0.0, 1.0),
+        stretch: (0.0, 1.0),
+        winding_mass_share: (0.0, 1.0),
+        breaking_share: 1.0,
+    }
+}
+
+fn reason(r: &reasons::Reason) -> reply::Reason {
+    reply::Reason {
+        attribute: r.attribute.key().to_owned(),
+        judged: r.attribute.property().is_none(),
+        gain: r.gain,
+        comparison: r.comparison.as_ref().map(comparison),
+        worth: r.worth.0,
+        rival_worth: r.worth.1,
+    }
+}
+
+fn comparison(c: &compare::Comparison) -> reply::Comparison {
+    reply::Comparison {
+        property: c.property.key().to_owned(),
+        this: c.this,
+        other: c.other,
+        verdict: match c.verdict() {
+            1 => "above",
+            -1 => "below",
+            _ => "no-difference-we-can-compute",
+        }
+        .to_owned(),
+        chance_above: c.chance_above,
+        chance_below: c.chance_below,
+    }
+}
+
+fn shopping_of(
+    chosen: &Candidate,
+    problem: &Problem,
+    i: usize,
+    string: &StringProblem,
+) -> reply::Shopping {
+    let s = shopping::describe(chosen, problem, i, string);
+    reply::Shopping {
+        family: s.family.key().to_owned(),
+        core_material: chosen.construction.core.material.name.to_owned(),
+        outer_metal: s.outer_metal.map(|m| m.name.to_owned()),
+        gauge_class: match s.gauge_class {
+            GaugeClass::Light => "light",
+            GaugeClass::Medium => "medium",
+            GaugeClass::Heavy => "heavy",
+        }
+        .to_owned(),
+        tension_n: (s.tension.0.get(), s.tension.1.get()),
+        pitch_hz: string.setting.pitch.get(),
+        sounding_length_m: string.setting.sounding_length.get(),
+        end: match s.end {
+            End::Ball => "ball",
+            End::LoopOrBall => "loop-or-ball",
+            End::Knot => "knot",
+        }
+        .to_owned(),
+        extension: s.extension,
+    }
+}
+
+/// Cells to a side of the grid on which the picture is thinned; one point a cell and family.
+const PICTURE_CELLS: f64 = 16.0;
+
+fn picture(candidates: &[Candidate], problem: &Problem) -> Vec<reply::Point> {
+    let mut seen = std::collections::BTreeSet::new();
+    candidates
+        .iter()
+        .map(|c| (c.family, point(c, problem)))
+        .filter(|(family, p)| {
+            let across = (libm::log(p.stretch) * PICTURE_CELLS / 4.0).floor();
+            let up = (p.steadiness * PICTURE_CELLS).floor();
+            // The cells are small whole numbers.
+            seen.insert((*family, across as i32, up as i32))
+        })
+        .map(|(_, p)| p)
+        .collect()
+}
+
+fn point(c: &Candidate, problem: &Problem) -> reply::Point {
+    let parts = [Attribute::Settling, Attribute::Drift, Attribute::FittersJudgement];
+    let (mut sum, mut total) = (0.0, 0.0);
+    for a in parts {
+        let weight = problem.weights[a as usize];
+        sum += weight * libm::log(c.desirabilities[a as usize]);
+        total += weight;
+    }
+    reply::Point {
+        family: c.family.key().to_owned(),
+        stretch: c.stretch,
+        steadiness: if total > 0.0 { libm::exp(sum / total) } else { 1.0 },
+        settling_d: c.settling,
+        drift_cent: c.drift,
+        fitters_judgement: c.desirabilities[Attribute::FittersJudgement as usize],
+    }
+}
+
+fn constant_of(c: &constant::Constant) -> reply::Constant {
+    reply::Constant {
+        value: c.value,
+        low: c.low,
+        high: c.high,
+        unit: c.unit.to_owned(),
+        at: c.at.to_owned(),
+        evidence: evidence(c.evidence),
+        source: c.source.key.to_owned(),
+    }
+}
+
+fn tables() -> reply::Tables {
+    let named = |pairs: &[(&str, &constant::Constant)]| {
+        pairs.iter().map(|(k, c)| ((*k).to_owned(), constant_of(c))).collect()
+    };
+    reply::Tables {
+        instruments: instrument::ALL.iter().map(|kind| instrument_of(kind)).collect(),
+        core_materials: material::CORES
+            .iter()
+            .map(|m| reply::CoreMaterial {
+                key: m.key.to_owned(),
+                name: m.name.to_owned(),
+                class: match m.class {
+                    Class::Gut => "gut",
+                    Class::Steel => "steel",
+                    Class::Polymer => "polymer",
+                }
+                .to_owned(),
+                constants: named(&[
+                    ("density", &m.density),
+                    ("modulus", &m.modulus),
+                    ("fast_modulus", &m.fast_modulus),
+                    ("strength", &m.strength),
+                    ("poisson", &m.poisson),
+                    ("loss", &m.loss),
+                    ("creep", &m.creep),
+                    ("expansion", &m.expansion),
+                    ("moisture_left", &m.moisture_left),
+                    ("softening", &m.softening),
+                ]),
+                fast_slope: m.fast_slope,
+                climate_judgement: m.climate_judgement,
+                animal: m.animal,
+            })
+            .collect(),
+        winding_metals: material::METALS
+            .iter()
+            .map(|m| reply::WindingMetal {
+                key: m.key.to_owned(),
+                name: m.name.to_owned(),
+                density: constant_of(&m.density),
+                modulus: constant_of(&m.modulus),
+                nickel_free: m.nickel_free,
+                outer: m.outer,
+            })
+            .collect(),
+        constants: constant::ALL.iter().map(|(k, c)| ((*k).to_owned(), constant_of(c))).collect(),
+        precedents: precedents(),
+        words: convert::words()
+            .into_iter()
+            .map(|(k, v)| (k.to_owned(), v.into_iter().map(str::to_owned).collect()))
+            .collect(),
+        bounds: bounds(),
+        base_weights: Attribute::ALL
+            .iter()
+            .map(|a| (a.key().to_owned(), BASE_WEIGHTS[*a as usize]))
+            .collect(),
+        sources: source::ALL
+            .iter()
+            .map(|s| reply::Source {
+                key: s.key.to_owned(),
+                authors: s.authors.to_owned(),
+                title: s.title.to_owned(),
+                place: s.place.to_owned(),
+                remark: s.remark.to_owned(),
+            })
+            .collect(),
+        properties: Property::ALL
+            .iter()
+            .map(|p| reply::PropertyEntry {
+                key: p.key().to_owned(),
+                evidence: evidence(p.evidence()),
+                source: p.source().key.to_owned(),
+            })
+            .collect(),
+    }
+}
+
+fn instrument_of(kind: &instrument::Kind) -> reply::Instrument {
+    let mm = |x: f64| x / 1000.0;
+    reply::Instrument {
+        key: kind.key.to_owned(),
+        name: kind.name.to_owned(),
+        full_length_m: kind.full_length,
+        angle_over_bridge_deg: kind.angle,
+        nut_to_peg_m: kind.nut_to_peg,
+        peg_diameter_m: kind.peg,
+        usual_load_n: kind.usual_load,
+        sizes: kind
+            .sizes
+            .iter()
+            .map(|s| reply::Size {
+                key: s.key.to_owned(),
+                sounding_length_m: mm(s.length_mm.0),
+                range_m: (mm(s.length_mm.1), mm(s.length_mm.2)),
+                fraction: s.fraction,
+            })
+            .collect(),
+        tunings: kind
+            .tunings
+            .iter()
+            .map(|t| reply::Tuning {
+                key: t.key.to_owned(),
+                name: t.name.to_owned(),
+                notes: t.strings.iter().map(|(note, _)| (*note).to_owned()).collect(),
+                positions: t.strings.iter().map(|(_, position)| (*position).to_owned()).collect(),
+                extension: t.extension,
+            })
+            .collect(),
+    }
+}
+
+fn precedents() -> Vec<reply::Precedent> {
+    precedent::POSITIONS
+        .iter()
+        .flat_map(|p| {
+            p.rows.iter().map(|row| reply::Precedent {
+                position: p.key.to_owned(),
+                note: p.note.to_owned(),
+                family: row.family.key().to_owned(),
+                grade: grade(row.grade),
+                tension_n: row.tension,
+                gauge_m: (row.gauge.0 / 1000.0, row.gauge.1 / 1000.0),
+                stretch: precedent::stretch_band(row.family),
+                winding_mass_share: precedent::winding_band(row.family),
+                breaking_share: precedent::working_share(row.family, false),
+            })
+        })
+        .collect()
+}
+
+fn bounds() -> BTreeMap<String, reply::Bound> {
+    [
+        ("sounding_length_m", error::SOUNDING_LENGTH),
+        ("afterlength_m", error::AFTERLENGTH),
+        ("nut_to_peg_m", error::NUT_TO_PEG),
+        ("pitch_hz", error::PITCH),
+        ("a4_hz", error::A4),
+        ("temperature_c", error::TEMPERATURE),
+        ("humidity", error::HUMIDITY),
+        ("peg_diameter_m", error::PEG_DIAMETER),
+        ("gear_ratio", error::GEAR_RATIO),
+        ("core_diameter_m", error::CORE_DIAMETER),
+        ("winding_thickness_m", error::WINDING_THICKNESS),
+        ("bedding", error::BEDDING),
+        ("lay_deg", error::LAY_ANGLE),
+        ("twist_deg", error::TWIST_ANGLE),
+        ("fill", error::FILL),
+        ("filament_m", error::FILAMENT_DIAMETER),
+        ("concert_days", error::DAYS),
+        ("wish", error::WISH),
+        ("age_months", error::AGE_MONTHS),
+        ("weight", error::WEIGHT),
+    ]
+    .into_iter()
+    .map(|(k, b)| {
+        (
+            k.to_owned(),
+            reply::Bound {
+                what: b.what.to_owned(),
+                min: b.min,
+                max: b.max,
+                unit: b.unit.to_owned(),
+            },
+        )
+    })
+    .collect()
+}

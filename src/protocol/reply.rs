@@ -1,0 +1,589 @@
+//! What comes back.
+
+use std::collections::BTreeMap;
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+use crate::request;
+
+/// An answer of the model.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(tag = "reply", rename_all = "kebab-case")]
+pub enum Reply {
+    /// Everything about one string.
+    Report(Box<Report>),
+    /// A set, or why there is none.
+    Fit(Box<Fit>),
+    /// The tables.
+    Tables(Box<Tables>),
+    /// The request could not be read: every fault by its field.
+    Refused(Refused),
+}
+
+/// Every fault of a request.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Refused {
+    /// The faults, in the order of the request.
+    pub faults: Vec<Fault>,
+}
+
+/// One thing wrong with a request.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Fault {
+    /// The field.
+    pub field: String,
+    /// What it held.
+    pub value: String,
+    /// What it takes.
+    pub allowed: String,
+    /// The three in one sentence.
+    pub message: String,
+}
+
+/// A number with its 90 % range, how it is known and where its formula comes from.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Quantity {
+    /// Central value.
+    pub value: f64,
+    /// Lower end of the range.
+    pub low: f64,
+    /// Upper end of the range.
+    pub high: f64,
+    /// `measured`, `published`, `computed`, `judged` or `guessed`.
+    pub evidence: String,
+    /// Key of the source.
+    pub source: String,
+    /// The range is over a factor of three: show "unknown within", and draw no reason from it.
+    pub unknown: bool,
+}
+
+/// Everything about one string.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Report {
+    /// The string, as asked.
+    pub construction: request::Construction,
+    /// The setting, with everything that was left out filled in.
+    pub setting: request::Setting,
+    /// The family the trade would put it in.
+    pub family: String,
+    /// Every property by its name, which carries the unit.
+    pub numbers: BTreeMap<String, Quantity>,
+}
+
+/// The answer to a fitting.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Fit {
+    /// What the answers were taken to mean.
+    pub problem: Problem,
+    /// The set, when something fits.
+    pub set: Option<Set>,
+    /// What stands in the way, when nothing does; else empty.
+    pub obstacles: Vec<Obstacle>,
+    /// What to look at before buying anything.
+    pub first_looks: Vec<String>,
+}
+
+/// What the answers were taken to mean.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Problem {
+    /// Key of the instrument.
+    pub instrument: String,
+    /// Its name.
+    pub instrument_name: String,
+    /// Size.
+    pub size: String,
+    /// Key of the tuning.
+    pub tuning: String,
+    /// Its name.
+    pub tuning_name: String,
+    /// `modern`, `historical` or `light`.
+    pub set_up: String,
+    /// Pitch of a′.
+    pub a4_hz: f64,
+    /// Usual total tension here.
+    pub usual_load_n: (f64, f64),
+    /// Largest total tension recommended here.
+    pub most_load_n: f64,
+    /// What was taken for granted because it was not answered.
+    pub assumed: Vec<Assumed>,
+    /// What counted, and how much.
+    pub weights: Vec<Weight>,
+    /// Where between dark (0) and bright (1) the wish lies.
+    pub brightness_target: f64,
+    /// Days until it matters.
+    pub concert_days: Option<f64>,
+    /// What is on it now.
+    pub now: Option<String>,
+}
+
+/// Something taken for granted.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Assumed {
+    /// The question.
+    pub field: String,
+    /// What was taken.
+    pub value: String,
+}
+
+/// How much an attribute counted.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Weight {
+    /// Which attribute.
+    pub attribute: String,
+    /// Its weight before any answer.
+    pub base: f64,
+    /// Its weight here.
+    pub weight: f64,
+    /// Factors on it, and the answer each comes from.
+    pub steps: Vec<WeightStep>,
+}
+
+/// A factor on a weight.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct WeightStep {
+    /// By how much.
+    pub factor: f64,
+    /// From which answer.
+    pub because: String,
+}
+
+/// What stands in the way.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Obstacle {
+    /// Which string, 0 the highest; none for the whole set.
+    pub string: Option<usize>,
+    /// Its note.
+    pub note: Option<String>,
+    /// Limits that left constructions out, the most active first.
+    pub limits: Vec<LimitCount>,
+    /// For the load: total tension of the lightest set there is.
+    pub lightest_n: Option<f64>,
+    /// For the load: largest total tension.
+    pub most_n: Option<f64>,
+    /// Wishes that, given up alone, would leave something that fits.
+    pub relax: Vec<String>,
+}
+
+/// How many constructions a limit left out.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct LimitCount {
+    /// Which limit.
+    pub limit: String,
+    /// How many.
+    pub count: usize,
+}
+
+/// A set of strings.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Set {
+    /// The strings, highest first.
+    pub strings: Vec<FittedString>,
+    /// Total tension.
+    pub total_tension_n: Range,
+    /// Total force on the bridge.
+    pub downforce_n: Range,
+    /// Steps between neighbours, from the highest pair down.
+    pub steps: Vec<Step>,
+    /// Mean over the strings of score and pair terms: the logarithm of a desirability.
+    pub worth: f64,
+    /// The best set with another family somewhere, if there is one.
+    pub runner_up: Option<RunnerUp>,
+    /// How much better the best is, as a ratio of desirabilities; under 1.05 it is a close call.
+    pub lead: Option<f64>,
+    /// The best and the runner-up are about equal.
+    pub close_call: bool,
+    /// How many constructions were examined, and how many of them would do.
+    pub examined: usize,
+    /// How many would do.
+    pub feasible: usize,
+    /// What to do with it.
+    pub plan: Plan,
+}
+
+/// A sum with its range.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Range {
+    /// Central value.
+    pub value: f64,
+    /// Lower end.
+    pub low: f64,
+    /// Upper end.
+    pub high: f64,
+}
+
+/// A step between two neighbours.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Step {
+    /// Ratio of tensions, upper over lower.
+    pub tension_ratio: f64,
+    /// The usual ratio here.
+    pub usual_ratio: f64,
+    /// Ratio of wave impedances, lower over upper.
+    pub impedance_ratio: f64,
+    /// What the step costs, in units of ln desirability.
+    pub term: f64,
+}
+
+/// The best set with another family somewhere.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct RunnerUp {
+    /// Its strings, highest first.
+    pub strings: Vec<Report>,
+    /// Its worth.
+    pub worth: f64,
+}
+
+/// One chosen string.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct FittedString {
+    /// Its note.
+    pub note: String,
+    /// Its place, as the tables of precedents name it.
+    pub position: String,
+    /// What it is and does.
+    pub report: Report,
+    /// `everyday` or `sometimes`.
+    pub grade: String,
+    /// The bands within which such strings are made.
+    pub bands: Bands,
+    /// Mean of ln desirability.
+    pub score: f64,
+    /// What each wish was worth.
+    pub attributes: Vec<AttributeWorth>,
+    /// Rival: the best string of another family at this place, the others staying.
+    pub rival: Option<Report>,
+    /// Reasons for it rather than the rival, at most three.
+    pub reasons: Vec<Reason>,
+    /// What it costs: at least one.
+    pub costs: Vec<Reason>,
+    /// What changes from today's string, if its family was said.
+    pub changes: Vec<Comparison>,
+    /// What today's string was taken to be.
+    pub today: Option<Report>,
+    /// What to ask for at the counter.
+    pub shopping: Shopping,
+    /// Elasticity and steadiness of what would do here, thinned out.
+    pub picture: Vec<Point>,
+    /// Elasticity and steadiness of the chosen one.
+    pub chosen_point: Point,
+    /// A fine tuner serves it.
+    pub fine_tuner: bool,
+}
+
+/// The bands within which strings of a family are made at a place.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Bands {
+    /// Tension.
+    pub tension_n: (f64, f64),
+    /// Outer gauge.
+    pub gauge_m: (f64, f64),
+    /// Stretch at pitch.
+    pub stretch: (f64, f64),
+    /// Share of the mass that is winding.
+    pub winding_mass_share: (f64, f64),
+    /// Largest share of the breaking strength.
+    pub breaking_share: f64,
+}
+
+/// What a wish was worth.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct AttributeWorth {
+    /// Which attribute.
+    pub attribute: String,
+    /// Its desirability, 0.02 to 1.
+    pub desirability: f64,
+    /// Its weight.
+    pub weight: f64,
+    /// The property under it; none for a judgement.
+    pub property: Option<String>,
+}
+
+/// One thing the choice weighed.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Reason {
+    /// What it is about.
+    pub attribute: String,
+    /// Rests on a judgement, not on a computed number.
+    pub judged: bool,
+    /// How much it adds to the score; negative for a cost.
+    pub gain: f64,
+    /// The comparison under it, where there is one.
+    pub comparison: Option<Comparison>,
+    /// Worth to this string.
+    pub worth: f64,
+    /// Worth to the rival.
+    pub rival_worth: f64,
+}
+
+/// How two strings compare in one property.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Comparison {
+    /// Which property.
+    pub property: String,
+    /// Value of this string.
+    pub this: f64,
+    /// Value of the other.
+    pub other: f64,
+    /// `above`, `below`, or `no-difference-we-can-compute`.
+    pub verdict: String,
+    /// Chance that it lies above by a just-noticeable difference.
+    pub chance_above: f64,
+    /// Chance that it lies below by one.
+    pub chance_below: f64,
+}
+
+/// What to ask for at the counter.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Shopping {
+    /// Family.
+    pub family: String,
+    /// Name of the core's material.
+    pub core_material: String,
+    /// Name of the metal under the fingers, if wound.
+    pub outer_metal: Option<String>,
+    /// `light`, `medium` or `heavy`: a third of the band.
+    pub gauge_class: String,
+    /// Tension to look for on the packet.
+    pub tension_n: (f64, f64),
+    /// At this pitch.
+    pub pitch_hz: f64,
+    /// And this sounding length.
+    pub sounding_length_m: f64,
+    /// `ball`, `loop-or-ball` or `knot`.
+    pub end: String,
+    /// Needs the longer string of a C extension.
+    pub extension: bool,
+}
+
+/// A string in the picture of the balance.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Point {
+    /// Family.
+    pub family: String,
+    /// Stretch at pitch.
+    pub stretch: f64,
+    /// Steadiness, 0 to 1: weighted geometric mean of its three parts.
+    pub steadiness: f64,
+    /// First part: days until settled.
+    pub settling_d: f64,
+    /// Second part: computed drift.
+    pub drift_cent: f64,
+    /// Third part: what fitters say of the core, a judgement, 0 to 1.
+    pub fitters_judgement: f64,
+}
+
+/// What to do with the set.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Plan {
+    /// Days before it matters by which to fit: likely, and to be safe.
+    pub fit_before_d: (f64, f64),
+    /// For each string, days until a night costs no more than five cents: likely, and at the long end.
+    pub settled_d: Vec<(f64, f64)>,
+    /// What to check at the set-up.
+    pub checks: Vec<String>,
+    /// What to beware of.
+    pub cautions: Vec<Caution>,
+}
+
+/// A caution.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Caution {
+    /// Which.
+    pub caution: String,
+    /// For which string, 0 the highest; none for all.
+    pub string: Option<usize>,
+}
+
+/// The tables of the model.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Tables {
+    /// Instruments with sizes, tunings and geometry.
+    pub instruments: Vec<Instrument>,
+    /// Core materials.
+    pub core_materials: Vec<CoreMaterial>,
+    /// Winding metals.
+    pub winding_metals: Vec<WindingMetal>,
+    /// Constants that belong to no material.
+    pub constants: BTreeMap<String, Constant>,
+    /// What is made, by position and family.
+    pub precedents: Vec<Precedent>,
+    /// The words each question takes.
+    pub words: BTreeMap<String, Vec<String>>,
+    /// The range of each numeric input.
+    pub bounds: BTreeMap<String, Bound>,
+    /// Weights before any answer.
+    pub base_weights: BTreeMap<String, f64>,
+    /// The bibliography.
+    pub sources: Vec<Source>,
+    /// Every property of a report: name, evidence, source.
+    pub properties: Vec<PropertyEntry>,
+}
+
+/// An instrument.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Instrument {
+    /// Key.
+    pub key: String,
+    /// Name.
+    pub name: String,
+    /// Length for which the precedents are stated.
+    pub full_length_m: f64,
+    /// Angle over the bridge.
+    pub angle_over_bridge_deg: f64,
+    /// Length from nut to peg.
+    pub nut_to_peg_m: f64,
+    /// Diameter of the peg where the string winds.
+    pub peg_diameter_m: f64,
+    /// Usual total tension of four strings.
+    pub usual_load_n: (f64, f64),
+    /// Sizes.
+    pub sizes: Vec<Size>,
+    /// Tunings.
+    pub tunings: Vec<Tuning>,
+}
+
+/// A size.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Size {
+    /// Key.
+    pub key: String,
+    /// Usual sounding length.
+    pub sounding_length_m: f64,
+    /// Range of the sounding length.
+    pub range_m: (f64, f64),
+    /// Strings for it are made smaller.
+    pub fraction: bool,
+}
+
+/// A tuning.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Tuning {
+    /// Key.
+    pub key: String,
+    /// Name.
+    pub name: String,
+    /// Notes, highest first.
+    pub notes: Vec<String>,
+    /// Positions, highest first.
+    pub positions: Vec<String>,
+    /// The lowest string runs over an extension.
+    pub extension: bool,
+}
+
+/// A constant with its 90 % range.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Constant {
+    /// Value.
+    pub value: f64,
+    /// Lower end.
+    pub low: f64,
+    /// Upper end.
+    pub high: f64,
+    /// Unit.
+    pub unit: String,
+    /// The condition it holds in.
+    pub at: String,
+    /// How it is known.
+    pub evidence: String,
+    /// Where from.
+    pub source: String,
+}
+
+/// A core material.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct CoreMaterial {
+    /// Key.
+    pub key: String,
+    /// Name.
+    pub name: String,
+    /// `gut`, `steel` or `polymer`.
+    pub class: String,
+    /// Its constants by name.
+    pub constants: BTreeMap<String, Constant>,
+    /// Rise of the fast modulus with stress, Pa/Pa.
+    pub fast_slope: f64,
+    /// What fitters say of it in a changing room, 0 to 1.
+    pub climate_judgement: f64,
+    /// From an animal.
+    pub animal: bool,
+}
+
+/// A winding metal.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct WindingMetal {
+    /// Key.
+    pub key: String,
+    /// Name.
+    pub name: String,
+    /// Density.
+    pub density: Constant,
+    /// Modulus.
+    pub modulus: Constant,
+    /// No nickel in it.
+    pub nickel_free: bool,
+    /// Used outermost.
+    pub outer: bool,
+}
+
+/// One family at one position.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Precedent {
+    /// Position.
+    pub position: String,
+    /// The note for which it stands, at 440 Hz.
+    pub note: String,
+    /// Family.
+    pub family: String,
+    /// `everyday` or `sometimes`.
+    pub grade: String,
+    /// Tension at full size.
+    pub tension_n: (f64, f64),
+    /// Outer gauge at full size.
+    pub gauge_m: (f64, f64),
+    /// Stretch at pitch.
+    pub stretch: (f64, f64),
+    /// Share of the mass that is winding.
+    pub winding_mass_share: (f64, f64),
+    /// Largest share of the breaking strength.
+    pub breaking_share: f64,
+}
+
+/// The range of a numeric input.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Bound {
+    /// What it is.
+    pub what: String,
+    /// Smallest.
+    pub min: f64,
+    /// Largest.
+    pub max: f64,
+    /// Unit.
+    pub unit: String,
+}
+
+/// A bibliography entry.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Source {
+    /// Key.
+    pub key: String,
+    /// Authors.
+    pub authors: String,
+    /// Title.
+    pub title: String,
+    /// Where and when.
+    pub place: String,
+    /// What has to be known to use it rightly.
+    pub remark: String,
+}
+
+/// A property of a report.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct PropertyEntry {
+    /// Name, with the unit.
+    pub key: String,
+    /// How it is known at best.
+    pub evidence: String,
+    /// Where its formula comes from.
+    pub source: String,
+}

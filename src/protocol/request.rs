@@ -1,0 +1,284 @@
+//! What can be asked.
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+/// A question to the model.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(tag = "ask", rename_all = "kebab-case")]
+pub enum Request {
+    /// Everything about one string in one setting.
+    Report(Box<ReportRequest>),
+    /// A set of strings for a person and an instrument.
+    Fit(Box<FitRequest>),
+    /// The tables: instruments, materials, precedents, words, bounds, sources.
+    Tables(TablesRequest),
+}
+
+/// Everything about one string in one setting.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct ReportRequest {
+    /// What the string is made of.
+    pub construction: Construction,
+    /// Where it works.
+    pub setting: Setting,
+}
+
+/// A set of strings for a person and an instrument.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct FitRequest {
+    /// What the person says; every answer may be missing.
+    pub answers: Answers,
+}
+
+/// The tables need no more.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct TablesRequest {}
+
+/// What a string is made of.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Construction {
+    /// The core.
+    pub core: Core,
+    /// None to three windings, innermost first.
+    #[serde(default)]
+    pub windings: Vec<Winding>,
+}
+
+/// A core.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Core {
+    /// `gut`, `spring-steel`, `stainless-steel`, `polyamide`, `polyester`, `high-modulus-polymer`, `aramid`.
+    pub material: String,
+    /// `solid`, `strand`, `multifilament` or `twisted` (gut).
+    pub build: String,
+    /// Outer diameter of the core, unstretched, 0.0001 to 0.006 m.
+    pub diameter_m: f64,
+    /// Strand: `1x7`, `1x19` or `7x7`.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub layout: Option<String>,
+    /// Strand: lay angle of the outer wires, 0 to 30 degrees.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub lay_deg: Option<f64>,
+    /// Multifilament: diameter of one filament, 0.000008 to 0.0003 m.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub filament_m: Option<f64>,
+    /// Multifilament: share of the circle that filaments fill, 0.45 to 0.91.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub fill: Option<f64>,
+    /// Multifilament and gut: surface twist angle, 0 to 60 degrees.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub twist_deg: Option<f64>,
+}
+
+/// One close winding.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Winding {
+    /// `aluminium`, `titanium`, `chrome-steel`, `nickel`, `copper`, `silver`, `tungsten`, `gold`.
+    pub metal: String,
+    /// `round` wire or `flat` ribbon.
+    pub form: String,
+    /// Diameter of the wire or thickness of the ribbon, 0.00001 to 0.0015 m.
+    pub thickness_m: f64,
+    /// How far it sinks into what lies under it, as a share of its thickness, 0 to 0.5.
+    #[serde(default)]
+    pub bedding: f64,
+}
+
+/// Where a string works. Only sounding length and pitch must be given; the rest has a violin's usual values.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Setting {
+    /// Sounding length, 0.15 to 1.3 m.
+    pub sounding_length_m: f64,
+    /// Pitch of the open string, 25 to 1000 Hz.
+    pub pitch_hz: f64,
+    /// Half the range in which the sounding length lies; 0 if left out.
+    #[serde(default)]
+    pub sounding_length_doubt_m: f64,
+    /// Length behind the bridge; a sixth of the sounding length if left out.
+    #[serde(default)]
+    pub afterlength_m: Option<f64>,
+    /// Length from nut to peg; 0.05 m if left out.
+    #[serde(default = "nut_to_peg")]
+    pub nut_to_peg_m: f64,
+    /// Angle over the bridge; 158 degrees if left out.
+    #[serde(default = "angle")]
+    pub angle_over_bridge_deg: f64,
+    /// Diameter of the peg where the string winds; 0.007 m if left out.
+    #[serde(default = "peg")]
+    pub peg_diameter_m: f64,
+    /// Turns of the button for one of the shaft; 1 if left out.
+    #[serde(default = "one")]
+    pub gear_ratio: f64,
+    /// Temperature of the room; 20 °C if left out.
+    #[serde(default = "temperature")]
+    pub temperature_c: f64,
+    /// Relative humidity of the room, 0.05 to 0.95; 0.5 if left out.
+    #[serde(default = "humidity")]
+    pub humidity: f64,
+    /// How far the temperature swings; 6 K if left out.
+    #[serde(default = "temperature_swing")]
+    pub temperature_swing_k: f64,
+    /// How far the relative humidity swings; 0.25 if left out.
+    #[serde(default = "humidity_swing")]
+    pub humidity_swing: f64,
+}
+
+fn nut_to_peg() -> f64 {
+    0.05
+}
+fn angle() -> f64 {
+    158.0
+}
+fn peg() -> f64 {
+    0.007
+}
+fn one() -> f64 {
+    1.0
+}
+fn temperature() -> f64 {
+    20.0
+}
+fn humidity() -> f64 {
+    0.5
+}
+fn temperature_swing() -> f64 {
+    6.0
+}
+fn humidity_swing() -> f64 {
+    0.25
+}
+
+/// What a person says. Every answer may be missing, which widens the range and never blocks.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields, default)]
+pub struct Answers {
+    /// `violin`, `viola`, `cello`, `double-bass`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub instrument: Option<String>,
+    /// A size of that instrument, as the tables list them: `4/4`, `15 in`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub size: Option<String>,
+    /// Sounding length, if measured, 0.15 to 1.3 m.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub sounding_length_m: Option<f64>,
+    /// A tuning of that instrument, as the tables list them.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub tuning: Option<String>,
+    /// Pitch of a′, 392 to 466.2 Hz.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub a4_hz: Option<f64>,
+    /// `equal` or `pure-fifths`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub temperament: Option<String>,
+    /// Per string, highest first.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub strings: Vec<StringAnswer>,
+    /// `modern`, `historical` or `light` (modern in shape, but old, light or valuable).
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub set_up: Option<String>,
+    /// What is on it now: `gut`, `synthetic`, `steel`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub now: Option<String>,
+    /// How old that is, 0 to 600 months.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub age_months: Option<f64>,
+    /// What bothers: `too-bright`, `too-dull`, `too-quiet`, `slow-to-speak`, `chokes`, `whistles`, `wolf`,
+    /// `out-of-tune`, `breaks`, `false`, `hard-on-the-hand`, `uneven`.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub bothers: Vec<String>,
+    /// What is wished.
+    #[serde(skip_serializing_if = "Wishes::is_none")]
+    pub wishes: Wishes,
+    /// `classical`, `early`, `folk`, `jazz`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub music: Option<String>,
+    /// `beginner`, `student`, `advanced`, `professional`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub level: Option<String>,
+    /// `friction`, `geared`, `machine`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub pegs: Option<String>,
+    /// Fine tuners: `none`, `top`, `all`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub tuners: Option<String>,
+    /// Who tunes between lessons: `player`, `adult`, `nobody`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub who_tunes: Option<String>,
+    /// Where it lives: `steady`, `seasonal`, `damp`, `dry`, `travelling`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub room: Option<String>,
+    /// Days until it matters, 0 to 3650.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub concert_days: Option<f64>,
+    /// `modest`, `middle`, `any`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub budget: Option<String>,
+    /// Skin that cannot bear nickel.
+    #[serde(skip_serializing_if = "is_false")]
+    pub nickel_allergy: bool,
+    /// Sweat that eats metal.
+    #[serde(skip_serializing_if = "is_false")]
+    pub acid_sweat: bool,
+    /// Nothing from animals.
+    #[serde(skip_serializing_if = "is_false")]
+    pub animal_free: bool,
+    /// A magnetic pickup.
+    #[serde(skip_serializing_if = "is_false")]
+    pub magnetic_pickup: bool,
+    /// The hand hurts.
+    #[serde(skip_serializing_if = "is_false")]
+    pub hand_pain: bool,
+    /// A plain gut top string in spite of its breaking.
+    #[serde(skip_serializing_if = "is_false")]
+    pub gut_to_its_limit: bool,
+    /// Weights set by hand, by attribute, 0 to 10; the others follow from the answers.
+    #[serde(skip_serializing_if = "std::collections::BTreeMap::is_empty")]
+    pub weights: std::collections::BTreeMap<String, f64>,
+}
+
+fn is_false(value: &bool) -> bool {
+    !value
+}
+
+/// What a person says of one string.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields, default)]
+pub struct StringAnswer {
+    /// Tuned to another note than the tuning says: `E4`, `F#1`, `Bb3`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub note: Option<String>,
+    /// Must be of this family: `plain-gut`, `wound-gut`, `plain-steel`, `wound-steel`, `stranded-steel`,
+    /// `synthetic`, `monofilament`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub family: Option<String>,
+}
+
+/// Five opposites, each from −2 to 2; 0 is "like now".
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields, default)]
+pub struct Wishes {
+    /// −2 steady, 2 colour.
+    pub colour: f64,
+    /// −2 dark, 2 bright.
+    pub brightness: f64,
+    /// −2 gentle, 2 powerful.
+    pub power: f64,
+    /// −2 soft under the hand, 2 firm.
+    pub feel: f64,
+    /// −2 broad, 2 quick to speak.
+    pub response: f64,
+}
+
+impl Wishes {
+    fn is_none(&self) -> bool {
+        *self == Self::default()
+    }
+}

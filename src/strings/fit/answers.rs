@@ -1,0 +1,225 @@
+//! What a person says. Every answer may be missing: "I don't know" is one.
+
+use crate::construction::Family;
+use crate::instrument::{Kind, Size, Temperament, Tuning};
+use crate::pitch::Note;
+use crate::precedent::SetUp;
+use crate::quantity::{Hertz, Metre};
+
+macro_rules! words {
+    ($($(#[$doc:meta])* $name:ident { $($(#[$vdoc:meta])* $variant:ident = $key:literal,)* })*) => {$(
+        $(#[$doc])*
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+        pub enum $name { $($(#[$vdoc])* $variant,)* }
+
+        impl $name {
+            /// Every answer of this question.
+            pub const ALL: &[Self] = &[$(Self::$variant),*];
+
+            /// The word by which requests and replies name it.
+            #[must_use]
+            pub const fn key(self) -> &'static str {
+                match self { $(Self::$variant => $key),* }
+            }
+
+            /// The answer of that word.
+            #[must_use]
+            pub fn parse(key: &str) -> Option<Self> {
+                Self::ALL.iter().copied().find(|word| word.key() == key)
+            }
+        }
+    )*};
+}
+
+words! {
+    /// What is on the instrument now.
+    Now {
+        /// Gut, plain or wound.
+        Gut = "gut",
+        /// Synthetic cores.
+        Synthetic = "synthetic",
+        /// Steel cores.
+        Steel = "steel",
+    }
+    /// What bothers the player.
+    Bother {
+        /// Too bright or harsh.
+        TooBright = "too-bright",
+        /// Too dull.
+        TooDull = "too-dull",
+        /// Too quiet.
+        TooQuiet = "too-quiet",
+        /// Slow to speak.
+        SlowToSpeak = "slow-to-speak",
+        /// Chokes when pushed.
+        Chokes = "chokes",
+        /// Whistles.
+        Whistles = "whistles",
+        /// A wolf note.
+        Wolf = "wolf",
+        /// Goes out of tune.
+        OutOfTune = "out-of-tune",
+        /// Breaks.
+        Breaks = "breaks",
+        /// Sounds false.
+        False = "false",
+        /// Hard on the hand.
+        HardOnTheHand = "hard-on-the-hand",
+        /// Uneven across the strings.
+        Uneven = "uneven",
+    }
+    /// What is played.
+    Music {
+        /// Orchestra and chamber music.
+        Classical = "classical",
+        /// Early music.
+        Early = "early",
+        /// Folk and fiddle.
+        Folk = "folk",
+        /// Jazz, much of it plucked.
+        Jazz = "jazz",
+    }
+    /// How far along the player is.
+    Level {
+        /// The first two years or so.
+        Beginner = "beginner",
+        /// A student.
+        Student = "student",
+        /// Plays well.
+        Advanced = "advanced",
+        /// Plays for a living.
+        Professional = "professional",
+    }
+    /// What turns the string.
+    Pegs {
+        /// Plain wooden pegs.
+        Friction = "friction",
+        /// Geared pegs.
+        Geared = "geared",
+        /// Machine heads.
+        Machine = "machine",
+    }
+    /// Fine tuners on the tailpiece.
+    Tuners {
+        /// None.
+        None = "none",
+        /// On the top string.
+        Top = "top",
+        /// On every string.
+        All = "all",
+    }
+    /// Who tunes between lessons.
+    WhoTunes {
+        /// The player.
+        Player = "player",
+        /// An adult who can.
+        Adult = "adult",
+        /// Nobody.
+        Nobody = "nobody",
+    }
+    /// Where the instrument lives.
+    Room {
+        /// Much the same all year.
+        Steady = "steady",
+        /// Heated in winter, warm in summer.
+        Seasonal = "seasonal",
+        /// Damp.
+        Damp = "damp",
+        /// Dry.
+        Dry = "dry",
+        /// On the road, halls and churches.
+        Travelling = "travelling",
+    }
+    /// What it may cost.
+    Budget {
+        /// As little as will do.
+        Modest = "modest",
+        /// The usual.
+        Middle = "middle",
+        /// Whatever is best.
+        Any = "any",
+    }
+}
+
+/// What a person says of one string.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct StringAnswer {
+    /// Tuned to another note than the tuning says.
+    pub note: Option<Note>,
+    /// Must be of this family.
+    pub family: Option<Family>,
+}
+
+/// How strongly five opposites are wished, −2 to 2; zero is "like now".
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Wishes {
+    /// −2 steady, 2 colour.
+    pub colour: f64,
+    /// −2 dark, 2 bright.
+    pub brightness: f64,
+    /// −2 gentle, 2 powerful.
+    pub power: f64,
+    /// −2 soft under the hand, 2 firm.
+    pub feel: f64,
+    /// −2 broad, 2 quick to speak.
+    pub response: f64,
+}
+
+/// Everything a person says.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Answers {
+    /// Which instrument.
+    pub instrument: Option<&'static Kind>,
+    /// Which size.
+    pub size: Option<&'static Size>,
+    /// Sounding length, if measured.
+    pub sounding_length: Option<Metre>,
+    /// How it is tuned.
+    pub tuning: Option<&'static Tuning>,
+    /// Pitch of a′.
+    pub a4: Option<Hertz>,
+    /// Equal temperament or pure fifths.
+    pub temperament: Option<Temperament>,
+    /// Per string, highest first; may be shorter than the tuning.
+    pub strings: Vec<StringAnswer>,
+    /// How it is set up.
+    pub set_up: Option<SetUp>,
+    /// What is on it now.
+    pub now: Option<Now>,
+    /// How old that is, in months.
+    pub age_months: Option<f64>,
+    /// What bothers.
+    pub bothers: Vec<Bother>,
+    /// What is wished.
+    pub wishes: Wishes,
+    /// What is played.
+    pub music: Option<Music>,
+    /// How far along the player is.
+    pub level: Option<Level>,
+    /// What turns the strings.
+    pub pegs: Option<Pegs>,
+    /// Which fine tuners there are.
+    pub tuners: Option<Tuners>,
+    /// Who tunes between lessons.
+    pub who_tunes: Option<WhoTunes>,
+    /// Where it lives.
+    pub room: Option<Room>,
+    /// Days until it matters.
+    pub concert_days: Option<f64>,
+    /// What it may cost.
+    pub budget: Option<Budget>,
+    /// Skin that cannot bear nickel.
+    pub nickel_allergy: bool,
+    /// Sweat that eats metal.
+    pub acid_sweat: bool,
+    /// Nothing from animals.
+    pub animal_free: bool,
+    /// A magnetic pickup.
+    pub magnetic_pickup: bool,
+    /// The hand hurts.
+    pub hand_pain: bool,
+    /// A plain gut top string in spite of its breaking.
+    pub gut_to_its_limit: bool,
+    /// Weights set by hand, in the order of [`super::desirability::Attribute::ALL`].
+    pub weights: Vec<(super::desirability::Attribute, f64)>,
+}

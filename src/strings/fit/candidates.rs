@@ -1,0 +1,367 @@
+//! Which strings could stand at this place? The search over cores, gauges and windings.
+//!
+//! Not a list of strings: core kind, grade and gauge run over makeable sizes, tension over the band that is made,
+//! and the mass of the winding is solved for that tension, rounded to ribbon that is rolled.
+
+use crate::construction::{Build, Construction, Core, Family, Form, Layout, Winding};
+use crate::draw::Draw;
+use crate::makeable::{self, Limit};
+use crate::material::{self, Class, CoreMaterial, Metal};
+use crate::physics::{mass, tension};
+use crate::precedent::{self, Bands, Grade};
+use crate::quantity::{Degree, KilogramPerCubicMetre, KilogramPerMetre, Metre, Newton, Ratio};
+use crate::report::{self, Property, Values};
+
+use super::desirability::{self, Desirabilities};
+use super::problem::{Problem, StringProblem};
+
+/// A string that could stand at a place, with what the choice needs of it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Candidate {
+    /// What it is made of.
+    pub construction: Construction,
+    /// Its family.
+    pub family: Family,
+    /// How commonly that is made here.
+    pub grade: Grade,
+    /// Its tension at pitch, newtons.
+    pub tension: f64,
+    /// Its stretch at pitch.
+    pub stretch: f64,
+    /// Days until it has settled.
+    pub settling: f64,
+    /// Drift over the room's swing, in cents.
+    pub drift: f64,
+    /// Where between dark (0) and bright (1) it lies.
+    pub brightness: f64,
+    /// How well it meets each wish.
+    pub desirabilities: Desirabilities,
+    /// Weighted mean of their logarithms.
+    pub score: f64,
+}
+
+/// Why a construction was left out.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Exclusion {
+    /// Cannot be made.
+    NotMakeable(Limit),
+    /// Gut, and nothing from animals is wished.
+    Animal,
+    /// Nickel under the fingers.
+    Nickel,
+    /// No steel in the core for a magnetic pickup.
+    Pickup,
+    /// Another family was asked for.
+    OtherFamily,
+    /// Nobody we know of makes the family here.
+    NobodyMakesIt,
+    /// Tension outside what is made.
+    Tension,
+    /// Gauge outside what is made, and what grooves take.
+    Gauge,
+    /// Stretch outside what is made.
+    Stretch,
+    /// Winding share outside what is made.
+    WindingShare,
+    /// Too near to breaking.
+    Breaking,
+}
+
+impl Exclusion {
+    /// The key by which replies name it.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::NotMakeable(_) => "not-makeable",
+            Self::Animal => "animal",
+            Self::Nickel => "nickel",
+            Self::Pickup => "pickup",
+            Self::OtherFamily => "other-family",
+            Self::NobodyMakesIt => "nobody-makes-it",
+            Self::Tension => "tension",
+            Self::Gauge => "gauge",
+            Self::Stretch => "stretch",
+            Self::WindingShare => "winding-share",
+            Self::Breaking => "breaking",
+        }
+    }
+}
+
+/// What a search found.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Found {
+    /// Every feasible construction.
+    pub candidates: Vec<Candidate>,
+    /// How many constructions were examined.
+    pub examined: usize,
+    /// Why the others were left out, and how many for each reason.
+    pub excluded: Vec<(Exclusion, usize)>,
+}
+
+impl Found {
+    fn exclude(&mut self, why: Exclusion) {
+        self.examined += 1;
+        match self.excluded.iter_mut().find(|(e, _)| *e == why) {
+            Some((_, count)) => *count += 1,
+            None => self.excluded.push((why, 1)),
+        }
+    }
+}
+
+/// Core diameters tried across a family's range; more make the answer finer and the search slower in proportion.
+const CORE_STEPS: u32 = 14;
+/// Tensions tried across a family's band, as shares of its width.
+const TENSIONS: [f64; 5] = [0.1, 0.3, 0.5, 0.7, 0.9];
+/// Share of the winding's mass that the inner of two layers takes.
+const INNER_SHARE: f64 = 0.55;
+/// Lay of strands, twist and fill of bundles, twist of gut: what is usual.
+const LAY: Degree = Degree::new(12.0);
+const BUNDLE_TWIST: Degree = Degree::new(12.0);
+const BUNDLE_FILL: Ratio = Ratio::new(0.70);
+const FILAMENT: Metre = Metre::new(2.5e-5);
+const GUT_TWISTS: [Degree; 2] = [Degree::new(25.0), Degree::new(45.0)];
+const NO_BEDDING: Ratio = Ratio::new(0.0);
+/// Metals that go under another winding.
+const INNER_METALS: [&str; 5] = ["aluminium", "chrome-steel", "copper", "silver", "tungsten"];
+
+fn metals() -> impl Iterator<Item = &'static Metal> {
+    material::METALS.iter()
+}
+
+/// Core arrangements of a family: material and build, the gauge left open.
+fn arrangements(family: Family) -> Vec<(&'static CoreMaterial, Build)> {
+    let bundle =
+        Build::Multifilament { filament: FILAMENT, fill: BUNDLE_FILL, twist: BUNDLE_TWIST };
+    match family {
+        Family::PlainGut | Family::WoundGut => GUT_TWISTS
+            .iter()
+            .map(|twist| (&material::GUT, Build::Twisted { twist: *twist }))
+            .collect(),
+        Family::PlainSteel | Family::WoundSteel => {
+            vec![(&material::SPRING_STEEL, Build::Solid), (&material::STAINLESS, Build::Solid)]
+        }
+        Family::StrandedSteel => Layout::ALL
+            .iter()
+            .map(|layout| (&material::SPRING_STEEL, Build::Strand { layout: *layout, lay: LAY }))
+            .collect(),
+        Family::Synthetic => vec![
+            (&material::POLYAMIDE, bundle),
+            (&material::POLYESTER, bundle),
+            (&material::HIGH_MODULUS, bundle),
+        ],
+        Family::Monofilament => vec![(&material::POLYAMIDE, Build::Solid)],
+    }
+}
+
+/// Gauges from `low` to `high`, evenly, on hundredths of a millimetre; on half hundredths below 0.35 mm.
+fn gauges(low: f64, high: f64) -> Vec<Metre> {
+    let step = if high < 0.35e-3 { 5e-6 } else { 1e-5 };
+    let mut all: Vec<f64> = (0..=CORE_STEPS)
+        .map(|i| {
+            ((low + (high - low) * f64::from(i) / f64::from(CORE_STEPS)) / step).round() * step
+        })
+        .collect();
+    all.dedup_by(|a, b| (*a - *b).abs() < step / 2.0);
+    all.into_iter().filter(|d| *d >= low - 1e-9 && *d <= high + 1e-9).map(Metre::new).collect()
+}
+
+/// Thickness on the step in which ribbon is rolled.
+fn rolled(thickness: Metre) -> Metre {
+    Metre::from_mm((thickness.mm() / makeable::RIBBON_STEP_MM).round() * makeable::RIBBON_STEP_MM)
+}
+
+/// Every string that could stand at this place.
+#[must_use]
+pub fn search(problem: &Problem, string: &StringProblem) -> Found {
+    let mut found = Found::default();
+    for family in Family::ALL {
+        if string.family.is_some_and(|only| only != family) {
+            found.exclude(Exclusion::OtherFamily);
+            continue;
+        }
+        let Some(bands) = precedent::bands(string.position, family, &string.place) else {
+            found.exclude(Exclusion::NobodyMakesIt);
+            continue;
+        };
+        for (material, build) in arrangements(family) {
+            if problem.animal_free && material.animal {
+                found.exclude(Exclusion::Animal);
+                continue;
+            }
+            if problem.magnetic && material.class != Class::Steel {
+                found.exclude(Exclusion::Pickup);
+                continue;
+            }
+            if matches!(family, Family::PlainGut | Family::PlainSteel) {
+                for diameter in gauges(bands.gauge.0, bands.gauge.1) {
+                    let construction = Construction::of(Core { material, build, diameter }, &[]);
+                    admit(&mut found, problem, string, &bands, construction);
+                }
+            } else {
+                let (thin, thick) = makeable::CORE_SHARE;
+                for diameter in gauges(bands.gauge.0 * thin, bands.gauge.1 * thick) {
+                    wind(&mut found, problem, string, &bands, Core { material, build, diameter });
+                }
+            }
+        }
+    }
+    found
+}
+
+/// Winds one core to each tension with each stack of metals.
+fn wind(found: &mut Found, problem: &Problem, string: &StringProblem, bands: &Bands, core: Core) {
+    if let Build::Strand { layout, .. } = core.build
+        && !makeable::strand_wire_is_makeable(core.diameter, layout)
+    {
+        return found.exclude(Exclusion::NotMakeable(Limit::StrandWire));
+    }
+    let bare = Construction::of(core, &[]);
+    let (axial, core_mass) = report::core_of(&bare, &string.setting);
+    for share in TENSIONS {
+        let wanted = Newton::new(bands.tension.0 + share * (bands.tension.1 - bands.tension.0));
+        let stretch = tension::stretch(wanted, axial).get();
+        if stretch < bands.stretch.0 || stretch > bands.stretch.1 {
+            found.exclude(Exclusion::Stretch);
+            continue;
+        }
+        let whole =
+            tension::mass_for(wanted, axial, string.setting.sounding_length, string.setting.pitch);
+        let winding = whole.get() - core_mass.get();
+        if winding < bands.winding_share.0 * whole.get()
+            || winding > bands.winding_share.1 * whole.get()
+        {
+            found.exclude(Exclusion::WindingShare);
+            continue;
+        }
+        for outer in metals().filter(|m| m.outer) {
+            if problem.nickel_free && !outer.nickel_free {
+                found.exclude(Exclusion::Nickel);
+                continue;
+            }
+            if let Some(layer) = layer(outer, core.diameter, winding) {
+                consider(found, problem, string, bands, core, &[layer]);
+            }
+            for inner in metals().filter(|m| INNER_METALS.contains(&m.key)) {
+                let Some(first) = layer(inner, core.diameter, winding * INNER_SHARE) else {
+                    continue;
+                };
+                let under = Metre::new(core.diameter.get() + 2.0 * first.thickness.get());
+                let taken = mass::winding(
+                    density(inner),
+                    first.form,
+                    first.thickness,
+                    first.bedding,
+                    core.diameter,
+                );
+                if let Some(second) = layer(outer, under, winding - taken.get()) {
+                    consider(found, problem, string, bands, core, &[first, second]);
+                }
+            }
+        }
+    }
+}
+
+fn density(metal: &Metal) -> KilogramPerCubicMetre {
+    KilogramPerCubicMetre::new(metal.density.value)
+}
+
+/// One ribbon layer of about that mass a length; `None` if no ribbon is rolled so thin or thick.
+fn layer(metal: &'static Metal, under: Metre, mass_wanted: f64) -> Option<Winding> {
+    let exact = mass::winding_thickness(
+        density(metal),
+        Form::Flat,
+        NO_BEDDING,
+        under,
+        KilogramPerMetre::new(mass_wanted),
+    )?;
+    let thickness = rolled(exact);
+    let (thin, thick) = makeable::RIBBON_MM;
+    (thickness.mm() > thin - 1e-9 && thickness.mm() < thick + 1e-9).then_some(Winding {
+        metal,
+        form: Form::Flat,
+        thickness,
+        bedding: NO_BEDDING,
+    })
+}
+
+/// Looks at the gauge before the costlier rest.
+fn consider(
+    found: &mut Found,
+    problem: &Problem,
+    string: &StringProblem,
+    bands: &Bands,
+    core: Core,
+    windings: &[Winding],
+) {
+    let construction = Construction::of(core, windings);
+    let outer = construction.outer_diameter().get();
+    if outer < bands.gauge.0 || outer > bands.gauge.1 {
+        return found.exclude(Exclusion::Gauge);
+    }
+    admit(found, problem, string, bands, construction);
+}
+
+/// The hard limits of a construction whose values are known; `None` when it keeps them all.
+#[must_use]
+pub fn excluded(construction: &Construction, values: &Values, bands: &Bands) -> Option<Exclusion> {
+    let outside = |value: f64, band: (f64, f64)| value < band.0 || value > band.1;
+    if let Some(limit) = makeable::broken(construction) {
+        Some(Exclusion::NotMakeable(limit))
+    } else if outside(values.get(Property::Tension), bands.tension) {
+        Some(Exclusion::Tension)
+    } else if outside(
+        values.get(Property::OuterDiameter),
+        (bands.gauge.0 - 1e-9, bands.gauge.1 + 1e-9),
+    ) {
+        Some(Exclusion::Gauge)
+    } else if outside(values.get(Property::Stretch), bands.stretch) {
+        Some(Exclusion::Stretch)
+    } else if outside(values.get(Property::WindingShare), bands.winding_share) {
+        Some(Exclusion::WindingShare)
+    } else if values.get(Property::BreakingShare) > bands.breaking_share {
+        Some(Exclusion::Breaking)
+    } else {
+        None
+    }
+}
+
+fn admit(
+    found: &mut Found,
+    problem: &Problem,
+    string: &StringProblem,
+    bands: &Bands,
+    construction: Construction,
+) {
+    let values = report::values(&construction, &string.setting, &Draw::CENTRAL);
+    if let Some(why) = excluded(&construction, &values, bands) {
+        return found.exclude(why);
+    }
+    found.examined += 1;
+    found.candidates.push(candidate(construction, bands.grade, &values, problem, string));
+}
+
+/// A candidate, its wishes weighed.
+#[must_use]
+pub fn candidate(
+    construction: Construction,
+    grade: Grade,
+    values: &Values,
+    problem: &Problem,
+    string: &StringProblem,
+) -> Candidate {
+    let desirabilities = desirability::of(&construction, grade, values, problem, string);
+    let (dark, bright) = string.position.brilliance;
+    let brightness = libm::log(values.get(Property::Brilliance) / dark) / libm::log(bright / dark);
+    Candidate {
+        construction,
+        family: construction.family(),
+        grade,
+        tension: values.get(Property::Tension),
+        stretch: values.get(Property::Stretch),
+        settling: values.get(Property::SettlingDays),
+        drift: values.get(Property::Drift),
+        brightness,
+        score: desirability::score(&desirabilities, &problem.weights),
+        desirabilities,
+    }
+}

@@ -1,0 +1,125 @@
+//! Is this string more so than that one? Paired, over shared constants.
+//!
+//! Both strings see the same draw: what they share cancels. A word such as "brighter" is earned when the
+//! difference exceeds a just-noticeable one in four draws of five.
+
+use crate::construction::Construction;
+use crate::draw::Draw;
+use crate::report::{self, Property};
+use crate::setting::Setting;
+
+/// Chance above which a comparative word is earned.
+pub const SURE: f64 = 0.80;
+
+/// A 90 % range is this many standard deviations on either side of a normal distribution's mean.
+const DEVIATIONS: f64 = 1.645;
+
+/// How two strings compare in one property.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Comparison {
+    /// Which property.
+    pub property: Property,
+    /// Value of this string.
+    pub this: f64,
+    /// Value of the other.
+    pub other: f64,
+    /// Chance that this one lies above the other by a just-noticeable difference.
+    pub chance_above: f64,
+    /// Chance that it lies below by as much.
+    pub chance_below: f64,
+}
+
+impl Comparison {
+    /// 1 if surely above, −1 if surely below, 0 if no difference can be computed.
+    #[must_use]
+    pub fn verdict(&self) -> i8 {
+        if self.chance_above >= SURE {
+            1
+        } else if self.chance_below >= SURE {
+            -1
+        } else {
+            0
+        }
+    }
+}
+
+/// Just-noticeable difference of a property: a ratio, or for drift a difference in cents.
+///
+/// Level 1 dB, spectral centroid 7.5 %, pitch 5 cents ([`crate::source::JND`]); the others are judgements.
+#[must_use]
+pub const fn just_noticeable(property: Property) -> f64 {
+    match property {
+        Property::Impedance => 1.122,
+        Property::Brilliance => 1.075,
+        Property::Feel | Property::Tension | Property::BreakingShare => 1.05,
+        Property::Stretch | Property::Attack | Property::Peg => 1.10,
+        Property::SettlingDays => 1.30,
+        Property::Drift => 5.0,
+        _ => 1.05,
+    }
+}
+
+/// The scale on which a property is compared: the logarithm, or cents as they are.
+fn scaled(property: Property, value: f64) -> f64 {
+    if property == Property::Drift { value } else { libm::log(value.max(1e-12)) }
+}
+
+/// Compares two strings at one place in each of `properties`.
+#[must_use]
+pub fn paired(
+    this: &Construction,
+    other: &Construction,
+    setting: &Setting,
+    properties: &[Property],
+) -> Vec<Comparison> {
+    let both = |draw: &Draw| [this, other].map(|c| report::values(c, setting, draw));
+    let central = both(&Draw::CENTRAL);
+    let difference = |pair: &[report::Values; 2], p: Property| {
+        scaled(p, pair[0].get(p)) - scaled(p, pair[1].get(p))
+    };
+    let mut shared = report::uncertain(this);
+    for of_other in report::uncertain(other) {
+        if !shared.contains(&of_other) {
+            shared.push(of_other);
+        }
+    }
+    let mut variance = vec![0.0; properties.len()];
+    for (owner, which) in shared {
+        let ends = [-1.0, 1.0].map(|t| both(&Draw::shifted(owner, which, t)));
+        for (v, p) in variance.iter_mut().zip(properties) {
+            let half = (difference(&ends[1], *p) - difference(&ends[0], *p)) / 2.0;
+            *v += half * half;
+        }
+    }
+    properties
+        .iter()
+        .zip(variance)
+        .map(|(p, v)| {
+            let jnd = if *p == Property::Drift {
+                just_noticeable(*p)
+            } else {
+                libm::log(just_noticeable(*p))
+            };
+            let deviation = v.sqrt() / DEVIATIONS;
+            let by = difference(&central, *p);
+            Comparison {
+                property: *p,
+                this: central[0].get(*p),
+                other: central[1].get(*p),
+                chance_above: chance(by - jnd, deviation),
+                chance_below: chance(-by - jnd, deviation),
+            }
+        })
+        .collect()
+}
+
+/// Chance that a normal variable with that mean and deviation is positive.
+fn chance(mean: f64, deviation: f64) -> f64 {
+    if deviation > 0.0 {
+        0.5 * (1.0 + libm::erf(mean / (deviation * core::f64::consts::SQRT_2)))
+    } else if mean > 0.0 {
+        1.0
+    } else {
+        0.0
+    }
+}

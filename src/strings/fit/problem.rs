@@ -1,0 +1,436 @@
+//! What the answers mean in numbers: lengths, pitches, limits, targets and weights, each assumption written down.
+
+use crate::constant;
+use crate::construction::Family;
+use crate::instrument::{self, Kind, Size, Temperament, Tuning};
+use crate::physics::bowing;
+use crate::pitch::Note;
+use crate::precedent::{self, Place, Position, SetUp};
+use crate::quantity::{Celsius, Degree, Hertz, Kilogram, Metre, Ratio};
+use crate::setting::Setting;
+
+use super::answers::{Answers, Bother, Budget, Level, Music, Now, Pegs, Room, Tuners, WhoTunes};
+use super::desirability::{self, Attribute};
+
+/// Something taken for granted because it was not answered.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Assumed {
+    /// The question, as the request names it.
+    pub field: &'static str,
+    /// What was taken.
+    pub value: String,
+}
+
+/// A factor on a weight, and the answer it comes from.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct WeightStep {
+    /// Which weight.
+    pub attribute: Attribute,
+    /// By how much.
+    pub factor: f64,
+    /// From which answer.
+    pub because: &'static str,
+}
+
+/// End points of the desirabilities that belong to one string's place.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Ends {
+    /// Tension worth nothing, below.
+    pub tension_low: f64,
+    /// Tension worth everything for feel.
+    pub tension_target: f64,
+    /// Tension worth everything for power.
+    pub power_target: f64,
+    /// Tension worth nothing, above.
+    pub tension_high: f64,
+    /// Wave impedance over tension at this pitch and length, 1/(2 L f).
+    pub impedance_per_tension: f64,
+    /// Attack worth nothing and everything.
+    pub attack: (f64, f64),
+}
+
+/// One string to be found.
+#[derive(Clone, Debug, PartialEq)]
+pub struct StringProblem {
+    /// Its place in the tuning.
+    pub position: &'static Position,
+    /// Its note.
+    pub note: Note,
+    /// Where it works.
+    pub setting: Setting,
+    /// What its bands depend on.
+    pub place: Place,
+    /// The only family allowed, if one is.
+    pub family: Option<Family>,
+    /// Usual tension here.
+    pub usual_tension: (f64, f64),
+    /// End points of its desirabilities.
+    pub ends: Ends,
+    /// Whether a fine tuner serves it.
+    pub fine_tuner: bool,
+}
+
+/// The whole question in numbers.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Problem {
+    /// Which instrument.
+    pub kind: &'static Kind,
+    /// Which size.
+    pub size: &'static Size,
+    /// Which tuning.
+    pub tuning: &'static Tuning,
+    /// How it is set up.
+    pub set_up: SetUp,
+    /// Pitch of a′.
+    pub a4: Hertz,
+    /// The strings, highest first.
+    pub strings: Vec<StringProblem>,
+    /// Usual total tension.
+    pub usual_load: (f64, f64),
+    /// Largest total tension recommended.
+    pub most_load: f64,
+    /// Weights, in the order of [`Attribute::ALL`].
+    pub weights: [f64; desirability::COUNT],
+    /// How the weights came about.
+    pub weight_steps: Vec<WeightStep>,
+    /// Where between dark (0) and bright (1) the wish lies.
+    pub brightness_target: f64,
+    /// Dearest price class that costs no worth.
+    pub price_wish: u8,
+    /// Nothing from animals.
+    pub animal_free: bool,
+    /// No nickel outermost.
+    pub nickel_free: bool,
+    /// Steel cores only.
+    pub magnetic: bool,
+    /// Sweat that eats metal.
+    pub acid_sweat: bool,
+    /// Days until it matters.
+    pub concert_days: Option<f64>,
+    /// What is on it now.
+    pub now: Option<Now>,
+    /// How old that is, in months.
+    pub age_months: Option<f64>,
+    /// What bothers.
+    pub bothers: Vec<Bother>,
+    /// What was taken for granted.
+    pub assumed: Vec<Assumed>,
+    /// A child plays it, by its size or the player's level.
+    pub for_a_child: bool,
+}
+
+/// Weights before any answer: a judgement, open to change.
+pub const BASE_WEIGHTS: [f64; desirability::COUNT] =
+    [1.5, 1.2, 0.7, 0.4, 0.5, 0.5, 0.5, 0.7, 0.5, 0.5, 1.0, 0.5];
+
+/// Humidity of the room, and the swings of temperature (K) and humidity that go with each answer.
+#[must_use]
+pub const fn room_of(room: Room) -> (f64, f64, f64) {
+    match room {
+        Room::Steady => (0.50, 3.0, 0.10),
+        Room::Seasonal => (0.50, 6.0, 0.25),
+        Room::Damp => (0.65, 5.0, 0.20),
+        Room::Dry => (0.35, 5.0, 0.15),
+        Room::Travelling => (0.50, 10.0, 0.30),
+    }
+}
+
+/// Turns of the button for one of the shaft.
+#[must_use]
+pub const fn gear_of(pegs: Pegs) -> f64 {
+    match pegs {
+        Pegs::Friction => 1.0,
+        Pegs::Geared => 4.0,
+        Pegs::Machine => 20.0,
+    }
+}
+
+/// Total tension above today's at which an old or light instrument needs a luthier's look.
+pub const LIGHT_LOAD_SHARE: f64 = 0.5;
+
+struct Taken(Vec<Assumed>);
+
+impl Taken {
+    fn or<T>(
+        &mut self,
+        field: &'static str,
+        answer: Option<T>,
+        default: T,
+        name: impl FnOnce(&T) -> String,
+    ) -> T {
+        answer.unwrap_or_else(|| {
+            self.0.push(Assumed { field, value: name(&default) });
+            default
+        })
+    }
+}
+
+/// Turns answers into a problem; missing ones get the most usual answer and a wider range.
+#[must_use]
+pub fn pose(answers: &Answers) -> Problem {
+    let mut taken = Taken(Vec::new());
+    let kind =
+        taken.or("instrument", answers.instrument, &instrument::VIOLIN, |k| k.name.to_owned());
+    let size = taken.or("size", answers.size, &kind.sizes[0], |s| s.key.to_owned());
+    let tuning = taken.or("tuning", answers.tuning, &kind.tunings[0], |t| t.name.to_owned());
+    let early = answers.music == Some(Music::Early);
+    let set_up = taken.or("set_up", answers.set_up, SetUp::Modern, |_| "modern".to_owned());
+    let usual_a4 = if set_up == SetUp::Historical || early { 415.0 } else { 440.0 };
+    let a4 = taken.or("a4_hz", answers.a4, Hertz::new(usual_a4), |a| format!("{} Hz", a.get()));
+    let temperament = answers.temperament.unwrap_or(Temperament::Equal);
+    let room = taken.or("room", answers.room, Room::Seasonal, |r| r.key().to_owned());
+    let bass = kind.key == "double-bass";
+    let usual_pegs = if bass { Pegs::Machine } else { Pegs::Friction };
+    let pegs = taken.or("pegs", answers.pegs, usual_pegs, |p| p.key().to_owned());
+    let usual_tuners = match (kind.key, set_up, size.fraction) {
+        (_, SetUp::Historical, _) | ("double-bass", _, _) => Tuners::None,
+        ("cello", _, _) | (_, _, true) => Tuners::All,
+        _ => Tuners::Top,
+    };
+    let tuners = taken.or("tuners", answers.tuners, usual_tuners, |t| t.key().to_owned());
+    let (length, doubt) = match answers.sounding_length {
+        Some(length) => (length, Metre::new(0.0005)),
+        None => {
+            taken.0.push(Assumed {
+                field: "sounding_length_m",
+                value: format!("{:.0} mm", size.length().mm()),
+            });
+            (size.length(), size.length_doubt())
+        }
+    };
+    let (humidity, temperature_swing, humidity_swing) = room_of(room);
+    let wishes = wishes(answers);
+
+    let count = tuning.strings.len();
+    let mut strings = Vec::with_capacity(count);
+    for (i, (note, position)) in tuning.strings.iter().enumerate() {
+        let own = answers.strings.get(i).copied().unwrap_or_default();
+        let (Some(tuned), Some(position)) = (Note::parse(note), precedent::position_of(position))
+        else {
+            continue;
+        };
+        let note = own.note.unwrap_or(tuned);
+        let pitch = instrument::frequency(note, a4, temperament);
+        let extra = if tuning.extension && i + 1 == count {
+            instrument::EXTENSION * length.get()
+        } else {
+            0.0
+        };
+        let setting = Setting {
+            sounding_length: length,
+            sounding_length_doubt: doubt,
+            afterlength: Metre::new(length.get() * instrument::AFTERLENGTH_SHARE),
+            nut_to_peg: Metre::new(kind.nut_to_peg + extra),
+            pitch,
+            angle_over_bridge: Degree::new(kind.angle),
+            peg_diameter: Metre::new(kind.peg),
+            gear_ratio: Ratio::new(gear_of(pegs)),
+            temperature: Celsius::new(20.0),
+            temperature_swing,
+            humidity: Ratio::new(humidity),
+            humidity_swing: Ratio::new(humidity_swing),
+        };
+        let place =
+            Place { kind, size, length, set_up, pitch, gut_to_its_limit: answers.gut_to_its_limit };
+        let usual_tension = precedent::usual_tension(position, &place);
+        strings.push(StringProblem {
+            position,
+            note,
+            setting,
+            place,
+            family: own.family,
+            usual_tension,
+            ends: ends(usual_tension, &setting, wishes.feel, wishes.power, answers.hand_pain),
+            fine_tuner: match tuners {
+                Tuners::None => false,
+                Tuners::Top => i == 0,
+                Tuners::All => true,
+            },
+        });
+    }
+
+    let usual_load = usual_load(kind, length, set_up, &strings);
+    let most_load = match set_up {
+        SetUp::Light => usual_load.0 + LIGHT_LOAD_SHARE * (usual_load.1 - usual_load.0),
+        SetUp::Modern | SetUp::Historical => usual_load.1,
+    };
+    let (weights, weight_steps) = weigh(answers, &wishes, room);
+    Problem {
+        kind,
+        size,
+        tuning,
+        set_up,
+        a4,
+        strings,
+        usual_load,
+        most_load,
+        weights,
+        weight_steps,
+        brightness_target: 0.5 + 0.15 * wishes.brightness,
+        price_wish: match answers.budget {
+            Some(Budget::Modest) => 1,
+            Some(Budget::Any) => 4,
+            Some(Budget::Middle) | None => 3,
+        },
+        animal_free: answers.animal_free,
+        nickel_free: answers.nickel_allergy,
+        magnetic: answers.magnetic_pickup,
+        acid_sweat: answers.acid_sweat,
+        concert_days: answers.concert_days,
+        now: answers.now,
+        age_months: answers.age_months,
+        bothers: answers.bothers.clone(),
+        assumed: taken.0,
+        for_a_child: size.fraction || answers.level == Some(Level::Beginner),
+    }
+}
+
+/// The wishes with what bothers added: each complaint moves the wish that answers it by one step.
+fn wishes(answers: &Answers) -> super::answers::Wishes {
+    let mut w = answers.wishes;
+    for bother in &answers.bothers {
+        match bother {
+            Bother::TooBright | Bother::Whistles => w.brightness -= 1.0,
+            Bother::TooDull => w.brightness += 1.0,
+            Bother::TooQuiet | Bother::Chokes => w.power += 1.0,
+            Bother::SlowToSpeak => w.response += 1.0,
+            Bother::HardOnTheHand => w.feel -= 1.0,
+            Bother::OutOfTune => w.colour -= 1.0,
+            // These are mended at the instrument, or by a fresh string, before they are mended by another kind.
+            Bother::Wolf | Bother::Breaks | Bother::False | Bother::Uneven => {}
+        }
+    }
+    let clamp = |x: f64| x.clamp(-2.0, 2.0);
+    super::answers::Wishes {
+        colour: clamp(w.colour),
+        brightness: clamp(w.brightness),
+        power: clamp(w.power),
+        feel: clamp(w.feel),
+        response: clamp(w.response),
+    }
+}
+
+fn ends(usual: (f64, f64), setting: &Setting, feel: f64, power: f64, hand_pain: bool) -> Ends {
+    let width = usual.1 - usual.0;
+    let low = usual.0 - desirability::TARGET_REACH * width;
+    let high = usual.1 + desirability::TARGET_REACH * width;
+    let lf2 = 2.0 * setting.sounding_length.get() * setting.pitch.get();
+    let (static_friction, sliding_friction) = constant::FRICTION;
+    let attack = |tension: f64| {
+        // m = μ L with μ = T/(2 L f)²
+        let mass = Kilogram::new(tension / (lf2 * lf2) * setting.sounding_length.get());
+        bowing::attack(mass, constant::BOWING_PLACE, static_friction, sliding_friction)
+    };
+    let feel = if hand_pain { feel.min(-1.0) } else { feel };
+    Ends {
+        tension_low: low,
+        tension_target: usual.0 + width * (0.5 + 0.2 * feel),
+        power_target: usual.0 + width * (0.5 + 0.2 * power),
+        tension_high: high,
+        impedance_per_tension: 1.0 / lf2,
+        attack: (attack(high), attack(low.max(0.3 * usual.0))),
+    }
+}
+
+fn usual_load(kind: &Kind, length: Metre, set_up: SetUp, strings: &[StringProblem]) -> (f64, f64) {
+    let scale = precedent::length_factor(kind, length) * strings.len() as f64 / 4.0;
+    // A pitch standard above or below 440 Hz moves the load as it moves the bands.
+    let pitch = strings
+        .first()
+        .map_or(1.0, |s| precedent::pitch_factor(s.position, s.setting.pitch))
+        .max(1.0);
+    let (low, high) = match set_up {
+        SetUp::Historical => precedent::HISTORICAL_TENSION,
+        SetUp::Modern | SetUp::Light => (1.0, 1.0),
+    };
+    (kind.usual_load.0 * scale * low, kind.usual_load.1 * scale * high * pitch)
+}
+
+/// The table by which weights follow from the answers.
+fn weigh(
+    answers: &Answers,
+    wishes: &super::answers::Wishes,
+    room: Room,
+) -> ([f64; desirability::COUNT], Vec<WeightStep>) {
+    use Attribute as A;
+    let mut steps: Vec<WeightStep> = Vec::new();
+    let mut step =
+        |attribute, factor, because| steps.push(WeightStep { attribute, factor, because });
+    if wishes.colour > 0.0 {
+        step(A::Elasticity, 1.0 + wishes.colour, "wishes.colour");
+        for a in [A::Settling, A::Drift, A::FittersJudgement] {
+            step(a, 1.0 / (1.0 + wishes.colour / 2.0), "wishes.colour");
+        }
+    } else if wishes.colour < 0.0 {
+        step(A::Elasticity, 1.0 / (1.0 - wishes.colour), "wishes.colour");
+        for a in [A::Settling, A::Drift, A::FittersJudgement] {
+            step(a, 1.0 - wishes.colour, "wishes.colour");
+        }
+    }
+    for (wish, attribute, because) in [
+        (wishes.brightness.abs(), A::Brightness, "wishes.brightness"),
+        (wishes.power.abs(), A::Power, "wishes.power"),
+        (wishes.feel.abs(), A::Feel, "wishes.feel"),
+        (wishes.response.max(0.0), A::Response, "wishes.response"),
+    ] {
+        if wish > 0.0 {
+            step(attribute, 1.0 + wish, because);
+        }
+    }
+    if wishes.response < 0.0 {
+        step(A::Response, 1.0 / (1.0 - wishes.response), "wishes.response");
+    }
+    match answers.level {
+        Some(Level::Beginner) => {
+            step(A::Elasticity, 0.4, "level");
+            step(A::Settling, 1.5, "level");
+            step(A::Durability, 1.5, "level");
+            step(A::Availability, 1.5, "level");
+            step(A::Tuning, 1.5, "level");
+        }
+        Some(Level::Professional) => {
+            step(A::Elasticity, 1.4, "level");
+            step(A::Price, 0.5, "level");
+        }
+        Some(Level::Student | Level::Advanced) | None => {}
+    }
+    if answers.who_tunes == Some(WhoTunes::Nobody) {
+        step(A::Settling, 2.0, "who_tunes");
+        step(A::FittersJudgement, 1.5, "who_tunes");
+    }
+    if matches!(room, Room::Travelling | Room::Damp) {
+        step(A::Drift, 1.5, "room");
+        step(A::FittersJudgement, 1.5, "room");
+    }
+    if answers.concert_days.is_some_and(|days| days < 14.0) {
+        step(A::Settling, 2.0, "concert_days");
+    }
+    match answers.budget {
+        Some(Budget::Modest) => step(A::Price, 2.5, "budget"),
+        Some(Budget::Any) => step(A::Price, 0.2, "budget"),
+        Some(Budget::Middle) | None => {}
+    }
+    match answers.music {
+        Some(Music::Early) => step(A::Elasticity, 1.3, "music"),
+        Some(Music::Folk) => step(A::Response, 1.3, "music"),
+        Some(Music::Jazz) => step(A::Brightness, 1.3, "music"),
+        Some(Music::Classical) | None => {}
+    }
+    if answers.bothers.contains(&Bother::Breaks) {
+        step(A::Durability, 2.5, "bothers");
+    }
+    if answers.acid_sweat {
+        step(A::Durability, 1.5, "acid_sweat");
+    }
+    if answers.hand_pain {
+        step(A::Feel, 2.0, "hand_pain");
+    }
+    let mut weights = BASE_WEIGHTS;
+    for s in &steps {
+        weights[s.attribute as usize] *= s.factor;
+    }
+    for (attribute, weight) in &answers.weights {
+        weights[*attribute as usize] = *weight;
+    }
+    (weights, steps)
+}

@@ -1,0 +1,139 @@
+//! Why this string rather than that one? What the choice weighed, read back.
+//!
+//! A reason is an attribute in which the chosen string is worth more than its rival, times its weight. A computed
+//! one counts only if the strings differ noticeably in four draws of five and its range is not over a factor of
+//! three; a judgement counts as a judgement. A cost is always given.
+
+use crate::draw::Draw;
+use crate::report::{self, Property};
+
+use super::candidates::Candidate;
+use super::compare::{self, Comparison};
+use super::desirability::{Attribute, Desirabilities};
+use super::problem::{Problem, StringProblem};
+
+/// The most reasons given for one string.
+pub const MOST_REASONS: usize = 3;
+
+/// One thing the choice weighed.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Reason {
+    /// What it is about.
+    pub attribute: Attribute,
+    /// How much it adds to the chosen string's score over its rival's; negative for a cost.
+    pub gain: f64,
+    /// The comparison under it, where the attribute is computed.
+    pub comparison: Option<Comparison>,
+    /// Worth to this string and to its rival.
+    pub worth: (f64, f64),
+}
+
+/// Reasons for a string, and what it costs.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Case {
+    /// Up to three reasons for it.
+    pub reasons: Vec<Reason>,
+    /// At least one cost.
+    pub costs: Vec<Reason>,
+}
+
+const PROPERTIES: [Property; 9] = [
+    Property::Feel,
+    Property::Stretch,
+    Property::SettlingDays,
+    Property::Drift,
+    Property::Attack,
+    Property::Impedance,
+    Property::Brilliance,
+    Property::BreakingShare,
+    Property::Peg,
+];
+
+/// The case for a string against a rival at the same place.
+#[must_use]
+pub fn case(
+    chosen: &Candidate,
+    rival: &Candidate,
+    problem: &Problem,
+    string: &StringProblem,
+) -> Case {
+    let comparisons =
+        compare::paired(&chosen.construction, &rival.construction, &string.setting, &PROPERTIES);
+    let ranges = [chosen, rival].map(|c| report::report(&c.construction, &string.setting));
+    let total: f64 = problem.weights.iter().sum();
+    let mut all: Vec<Reason> = Vec::new();
+    for attribute in Attribute::ALL {
+        let i = *attribute as usize;
+        let worth = (chosen.desirabilities[i], rival.desirabilities[i]);
+        let gain =
+            problem.weights[i] * (libm::log(worth.0) - libm::log(worth.1)) / total.max(1e-12);
+        let comparison = attribute
+            .property()
+            .and_then(|p| comparisons.iter().find(|c| c.property == p).copied());
+        let holds = match (comparison, attribute.property()) {
+            (Some(c), Some(p)) => c.verdict() != 0 && !ranges.iter().any(|r| r.get(p).is_unknown()),
+            _ => true,
+        };
+        if holds && gain.abs() > 1e-9 {
+            all.push(Reason { attribute: *attribute, gain, comparison, worth });
+        }
+    }
+    all.sort_by(|a, b| b.gain.total_cmp(&a.gain));
+    let reasons: Vec<Reason> =
+        all.iter().filter(|r| r.gain > 0.0).take(MOST_REASONS).copied().collect();
+    let mut costs: Vec<Reason> =
+        all.iter().rev().filter(|r| r.gain < 0.0).take(2).copied().collect();
+    if costs.is_empty() {
+        costs.push(weakest(&chosen.desirabilities, problem));
+    }
+    Case { reasons, costs }
+}
+
+/// Where a string is worth least to this person, whatever its rival.
+#[must_use]
+pub fn weakest(d: &Desirabilities, problem: &Problem) -> Reason {
+    let total: f64 = problem.weights.iter().sum();
+    let loss = |a: &Attribute| problem.weights[*a as usize] * libm::log(d[*a as usize]);
+    let mut worst = Attribute::Feel;
+    for attribute in Attribute::ALL {
+        if loss(attribute) < loss(&worst) {
+            worst = *attribute;
+        }
+    }
+    Reason {
+        attribute: worst,
+        gain: loss(&worst) / total.max(1e-12),
+        comparison: None,
+        worth: (d[worst as usize], 1.0),
+    }
+}
+
+/// What changes from today's string: every comparable property that a player notices.
+#[must_use]
+pub fn changes(chosen: &Candidate, today: &Candidate, string: &StringProblem) -> Vec<Comparison> {
+    compare::paired(&chosen.construction, &today.construction, &string.setting, &PROPERTIES[..7])
+}
+
+/// A reference for today's string, when only its family is known: what is most usual of it here.
+///
+/// Among the candidates of `families`, the one whose tension and gauge lie nearest the middle of what is made.
+#[must_use]
+pub fn most_usual<'a>(
+    candidates: impl Iterator<Item = &'a Candidate>,
+    string: &StringProblem,
+) -> Option<&'a Candidate> {
+    let middle = (string.usual_tension.0 + string.usual_tension.1) / 2.0;
+    let oddness = |c: &Candidate| {
+        let values = report::values(&c.construction, &string.setting, &Draw::CENTRAL);
+        let bands = crate::precedent::bands(string.position, c.family, &string.place);
+        let gauge = bands.map_or(0.0, |b| {
+            (values.get(Property::OuterDiameter) - (b.gauge.0 + b.gauge.1) / 2.0).abs()
+                / (b.gauge.1 - b.gauge.0)
+        });
+        (c.grade, (c.tension / middle - 1.0).abs() + gauge)
+    };
+    candidates
+        .map(|c| (oddness(c), c))
+        .min_by(|(a, _), (b, _)| a.0.cmp(&b.0).then(a.1.total_cmp(&b.1)))
+        .map(|(_, c)| c)
+}
