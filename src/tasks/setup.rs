@@ -30,6 +30,8 @@ pub fn command(program: &str) -> Command {
     command.env_remove("NO_COLOR");
     // The flags of .cargo/config.toml would be overridden, and the page would be another one.
     command.env_remove("RUSTFLAGS");
+    // Debian's installer would ask questions of nobody.
+    command.env("DEBIAN_FRONTEND", "noninteractive");
     if let Ok(path) = env::join_paths(place::search_path()) {
         command.env("PATH", path);
     }
