@@ -26,7 +26,7 @@ pub enum Limit {
 }
 
 /// Thickness of rolled ribbon, millimetres.
-pub const RIBBON_MM: (f64, f64) = (0.020, 0.300);
+pub const RIBBON_MM: (f64, f64) = (0.020, 0.200);
 /// Diameter of winding wire, millimetres.
 pub const WIRE_MM: (f64, f64) = (0.040, 0.600);
 /// Finest wire of a strand, millimetres.

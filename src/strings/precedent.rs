@@ -6,6 +6,7 @@
 
 use crate::construction::Family;
 use crate::instrument::{Kind, Size};
+use crate::material::Metal;
 use crate::pitch::Note;
 use crate::quantity::{Hertz, Metre};
 
@@ -42,8 +43,19 @@ pub struct Position {
     pub tension: (f64, f64),
     /// Where brilliance ends, hertz: the dark end and the bright end of what is made. A judgement of scale.
     pub brilliance: (f64, f64),
+    /// Metals with which its strings are covered every day.
+    pub metals: Metals,
     /// Families made for it: how commonly, tension in newtons, outer gauge in millimetres.
     pub rows: &'static [Row],
+}
+
+/// Outermost metals used every day: on gut and polymer, and on steel.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Metals {
+    /// On gut and polymer cores.
+    pub soft: &'static [&'static str],
+    /// On steel cores.
+    pub steel: &'static [&'static str],
 }
 
 /// One family at one position.
@@ -53,6 +65,8 @@ pub struct Row {
     pub family: Family,
     /// How commonly it is made for a modern set-up.
     pub grade: Grade,
+    /// How commonly it is made for a historical one.
+    pub historical: Grade,
     /// Tension, newtons.
     pub tension: (f64, f64),
     /// Outer gauge, millimetres.
@@ -77,10 +91,21 @@ pub struct Bands {
 }
 
 use Family::{PlainGut, PlainSteel, StrandedSteel, Synthetic, WoundGut, WoundSteel};
-use Grade::{Everyday, Sometimes};
+use Grade::{Everyday, Nobody, Sometimes};
 
+/// A row; on a historical set-up plain gut is the everyday string, and other gut and synthetics are rare.
 const fn row(family: Family, grade: Grade, tension: (f64, f64), gauge: (f64, f64)) -> Row {
-    Row { family, grade, tension, gauge }
+    let historical = match family {
+        PlainGut => Everyday,
+        WoundGut | Synthetic => Sometimes,
+        _ => Nobody,
+    };
+    Row { family, grade, historical, tension, gauge }
+}
+
+/// A row whose place on a historical set-up is not the rule's.
+const fn with_historical(historical: Grade, row: Row) -> Row {
+    Row { historical, ..row }
 }
 
 const fn position(
@@ -88,9 +113,10 @@ const fn position(
     note: &'static str,
     tension: (f64, f64),
     brilliance: (f64, f64),
+    metals: Metals,
     rows: &'static [Row],
 ) -> Position {
-    Position { key, note, tension, brilliance, rows }
+    Position { key, note, tension, brilliance, metals, rows }
 }
 
 /// Every position of every tuning.
@@ -100,6 +126,7 @@ pub const POSITIONS: &[Position] = &[
         "E5",
         (70.0, 90.0),
         (10.0e3, 200.0e3),
+        Metals { soft: &[], steel: &["aluminium"] },
         &[
             row(PlainSteel, Everyday, (70.0, 90.0), (0.25, 0.28)),
             row(WoundSteel, Sometimes, (70.0, 90.0), (0.25, 0.36)),
@@ -111,6 +138,7 @@ pub const POSITIONS: &[Position] = &[
         "A4",
         (48.0, 63.0),
         (8.0e3, 80.0e3),
+        Metals { soft: &["aluminium"], steel: &["chrome-steel", "aluminium"] },
         &[
             row(Synthetic, Everyday, (48.0, 63.0), (0.58, 0.82)),
             row(WoundSteel, Everyday, (48.0, 66.0), (0.40, 0.62)),
@@ -124,6 +152,7 @@ pub const POSITIONS: &[Position] = &[
         "D4",
         (38.0, 60.0),
         (4.0e3, 40.0e3),
+        Metals { soft: &["aluminium", "silver"], steel: &["chrome-steel", "aluminium", "silver"] },
         &[
             row(Synthetic, Everyday, (38.0, 60.0), (0.66, 1.00)),
             row(WoundSteel, Everyday, (38.0, 60.0), (0.48, 0.82)),
@@ -137,12 +166,13 @@ pub const POSITIONS: &[Position] = &[
         "G3",
         (35.0, 51.0),
         (2.5e3, 25.0e3),
+        Metals { soft: &["silver"], steel: &["silver", "tungsten", "chrome-steel"] },
         &[
             row(Synthetic, Everyday, (35.0, 51.0), (0.70, 1.00)),
             row(StrandedSteel, Everyday, (35.0, 51.0), (0.60, 0.90)),
             row(WoundSteel, Sometimes, (35.0, 51.0), (0.58, 0.90)),
-            row(WoundGut, Sometimes, (32.0, 50.0), (0.74, 1.05)),
-            row(PlainGut, Sometimes, (28.0, 48.0), (1.25, 1.65)),
+            with_historical(Everyday, row(WoundGut, Sometimes, (32.0, 50.0), (0.74, 1.05))),
+            with_historical(Sometimes, row(PlainGut, Sometimes, (28.0, 48.0), (1.25, 1.65))),
         ],
     ),
     position(
@@ -150,6 +180,7 @@ pub const POSITIONS: &[Position] = &[
         "C3",
         (36.0, 54.0),
         (1.5e3, 15.0e3),
+        Metals { soft: &["silver", "tungsten"], steel: &["tungsten", "silver", "chrome-steel"] },
         &[
             row(Synthetic, Sometimes, (36.0, 54.0), (0.90, 1.40)),
             row(StrandedSteel, Sometimes, (36.0, 54.0), (0.78, 1.25)),
@@ -160,6 +191,7 @@ pub const POSITIONS: &[Position] = &[
         "A4",
         (65.0, 100.0),
         (8.0e3, 80.0e3),
+        Metals { soft: &["aluminium"], steel: &["chrome-steel", "aluminium"] },
         &[
             row(WoundSteel, Everyday, (65.0, 100.0), (0.42, 0.72)),
             row(Synthetic, Everyday, (65.0, 90.0), (0.60, 0.92)),
@@ -173,6 +205,7 @@ pub const POSITIONS: &[Position] = &[
         "D4",
         (45.0, 70.0),
         (4.0e3, 40.0e3),
+        Metals { soft: &["aluminium", "silver"], steel: &["chrome-steel", "silver"] },
         &[
             row(Synthetic, Everyday, (45.0, 70.0), (0.68, 1.05)),
             row(WoundSteel, Everyday, (45.0, 70.0), (0.50, 0.86)),
@@ -186,11 +219,12 @@ pub const POSITIONS: &[Position] = &[
         "G3",
         (45.0, 65.0),
         (2.5e3, 25.0e3),
+        Metals { soft: &["silver"], steel: &["silver", "tungsten", "chrome-steel"] },
         &[
             row(Synthetic, Everyday, (45.0, 65.0), (0.74, 1.10)),
             row(StrandedSteel, Everyday, (45.0, 65.0), (0.62, 1.00)),
             row(WoundSteel, Sometimes, (45.0, 65.0), (0.60, 0.98)),
-            row(WoundGut, Sometimes, (40.0, 62.0), (0.78, 1.20)),
+            with_historical(Everyday, row(WoundGut, Sometimes, (40.0, 62.0), (0.78, 1.20))),
         ],
     ),
     position(
@@ -198,10 +232,11 @@ pub const POSITIONS: &[Position] = &[
         "C3",
         (43.0, 65.0),
         (1.5e3, 15.0e3),
+        Metals { soft: &["silver", "tungsten"], steel: &["tungsten", "silver"] },
         &[
             row(Synthetic, Everyday, (43.0, 65.0), (0.90, 1.50)),
             row(StrandedSteel, Everyday, (43.0, 65.0), (0.80, 1.35)),
-            row(WoundGut, Sometimes, (40.0, 62.0), (0.92, 1.60)),
+            with_historical(Everyday, row(WoundGut, Sometimes, (40.0, 62.0), (0.92, 1.60))),
         ],
     ),
     position(
@@ -209,6 +244,7 @@ pub const POSITIONS: &[Position] = &[
         "E4",
         (110.0, 160.0),
         (8.0e3, 120.0e3),
+        Metals { soft: &[], steel: &["chrome-steel", "aluminium"] },
         &[
             row(PlainSteel, Sometimes, (110.0, 160.0), (0.28, 0.38)),
             row(WoundSteel, Sometimes, (110.0, 160.0), (0.30, 0.55)),
@@ -219,6 +255,7 @@ pub const POSITIONS: &[Position] = &[
         "A3",
         (140.0, 185.0),
         (3.0e3, 30.0e3),
+        Metals { soft: &["aluminium"], steel: &["chrome-steel"] },
         &[
             row(WoundSteel, Everyday, (140.0, 185.0), (0.50, 0.90)),
             row(StrandedSteel, Everyday, (140.0, 185.0), (0.54, 0.98)),
@@ -232,6 +269,7 @@ pub const POSITIONS: &[Position] = &[
         "D3",
         (115.0, 155.0),
         (1.8e3, 18.0e3),
+        Metals { soft: &["aluminium", "silver"], steel: &["chrome-steel"] },
         &[
             row(WoundSteel, Everyday, (115.0, 155.0), (0.66, 1.15)),
             row(StrandedSteel, Everyday, (115.0, 155.0), (0.70, 1.25)),
@@ -245,11 +283,12 @@ pub const POSITIONS: &[Position] = &[
         "G2",
         (112.0, 155.0),
         (1.2e3, 12.0e3),
+        Metals { soft: &["silver"], steel: &["tungsten", "chrome-steel", "silver"] },
         &[
             row(StrandedSteel, Everyday, (112.0, 155.0), (0.85, 1.45)),
             row(WoundSteel, Sometimes, (112.0, 155.0), (0.85, 1.40)),
             row(Synthetic, Sometimes, (108.0, 150.0), (1.15, 1.80)),
-            row(WoundGut, Sometimes, (95.0, 145.0), (1.20, 2.00)),
+            with_historical(Everyday, row(WoundGut, Sometimes, (95.0, 145.0), (1.20, 2.00))),
         ],
     ),
     position(
@@ -257,10 +296,11 @@ pub const POSITIONS: &[Position] = &[
         "C2",
         (112.0, 162.0),
         (0.7e3, 7.0e3),
+        Metals { soft: &["silver", "tungsten"], steel: &["tungsten", "silver", "chrome-steel"] },
         &[
             row(StrandedSteel, Everyday, (112.0, 162.0), (1.15, 2.00)),
             row(Synthetic, Sometimes, (108.0, 155.0), (1.45, 2.40)),
-            row(WoundGut, Sometimes, (95.0, 150.0), (1.50, 2.60)),
+            with_historical(Everyday, row(WoundGut, Sometimes, (95.0, 150.0), (1.50, 2.60))),
         ],
     ),
     position(
@@ -268,6 +308,7 @@ pub const POSITIONS: &[Position] = &[
         "C3",
         (230.0, 300.0),
         (1.2e3, 12.0e3),
+        Metals { soft: &["silver", "aluminium"], steel: &["chrome-steel", "nickel", "tungsten"] },
         &[row(StrandedSteel, Sometimes, (230.0, 300.0), (0.75, 1.25))],
     ),
     position(
@@ -275,6 +316,7 @@ pub const POSITIONS: &[Position] = &[
         "G2",
         (240.0, 320.0),
         (0.8e3, 8.0e3),
+        Metals { soft: &["silver", "aluminium"], steel: &["chrome-steel", "nickel", "tungsten"] },
         &[
             row(StrandedSteel, Everyday, (240.0, 320.0), (0.95, 1.60)),
             row(WoundSteel, Sometimes, (240.0, 320.0), (0.92, 1.50)),
@@ -288,10 +330,11 @@ pub const POSITIONS: &[Position] = &[
         "D2",
         (240.0, 320.0),
         (0.6e3, 6.0e3),
+        Metals { soft: &["silver", "aluminium"], steel: &["chrome-steel", "nickel", "tungsten"] },
         &[
             row(StrandedSteel, Everyday, (240.0, 320.0), (1.20, 2.10)),
             row(Synthetic, Sometimes, (190.0, 290.0), (1.65, 2.90)),
-            row(WoundGut, Sometimes, (170.0, 280.0), (1.80, 3.20)),
+            with_historical(Everyday, row(WoundGut, Sometimes, (170.0, 280.0), (1.80, 3.20))),
             row(PlainGut, Sometimes, (150.0, 265.0), (2.45, 3.25)),
         ],
     ),
@@ -300,10 +343,11 @@ pub const POSITIONS: &[Position] = &[
         "A1",
         (240.0, 320.0),
         (0.4e3, 4.0e3),
+        Metals { soft: &["silver", "aluminium"], steel: &["chrome-steel", "nickel", "tungsten"] },
         &[
             row(StrandedSteel, Everyday, (240.0, 320.0), (1.50, 2.70)),
             row(Synthetic, Sometimes, (190.0, 290.0), (2.00, 3.40)),
-            row(WoundGut, Sometimes, (170.0, 280.0), (2.20, 3.80)),
+            with_historical(Everyday, row(WoundGut, Sometimes, (170.0, 280.0), (2.20, 3.80))),
         ],
     ),
     position(
@@ -311,10 +355,11 @@ pub const POSITIONS: &[Position] = &[
         "E1",
         (240.0, 320.0),
         (0.3e3, 3.0e3),
+        Metals { soft: &["silver", "aluminium"], steel: &["chrome-steel", "nickel", "tungsten"] },
         &[
             row(StrandedSteel, Everyday, (240.0, 320.0), (1.90, 3.50)),
             row(Synthetic, Sometimes, (190.0, 290.0), (2.40, 4.20)),
-            row(WoundGut, Sometimes, (170.0, 280.0), (2.60, 4.60)),
+            with_historical(Everyday, row(WoundGut, Sometimes, (170.0, 280.0), (2.60, 4.60))),
         ],
     ),
     position(
@@ -322,6 +367,7 @@ pub const POSITIONS: &[Position] = &[
         "A2",
         (240.0, 320.0),
         (0.9e3, 9.0e3),
+        Metals { soft: &["silver", "aluminium"], steel: &["chrome-steel", "nickel", "tungsten"] },
         &[
             row(StrandedSteel, Everyday, (240.0, 320.0), (0.85, 1.45)),
             row(WoundSteel, Sometimes, (240.0, 320.0), (0.82, 1.40)),
@@ -333,6 +379,7 @@ pub const POSITIONS: &[Position] = &[
         "E2",
         (240.0, 320.0),
         (0.7e3, 7.0e3),
+        Metals { soft: &["silver", "aluminium"], steel: &["chrome-steel", "nickel", "tungsten"] },
         &[
             row(StrandedSteel, Everyday, (240.0, 320.0), (1.08, 1.90)),
             row(Synthetic, Sometimes, (190.0, 290.0), (1.50, 2.60)),
@@ -343,6 +390,7 @@ pub const POSITIONS: &[Position] = &[
         "B1",
         (240.0, 320.0),
         (0.5e3, 5.0e3),
+        Metals { soft: &["silver", "aluminium"], steel: &["chrome-steel", "nickel", "tungsten"] },
         &[
             row(StrandedSteel, Everyday, (240.0, 320.0), (1.35, 2.45)),
             row(Synthetic, Sometimes, (190.0, 290.0), (1.80, 3.10)),
@@ -353,6 +401,7 @@ pub const POSITIONS: &[Position] = &[
         "F#1",
         (240.0, 320.0),
         (0.35e3, 3.5e3),
+        Metals { soft: &["silver", "aluminium"], steel: &["chrome-steel", "nickel", "tungsten"] },
         &[
             row(StrandedSteel, Everyday, (240.0, 320.0), (1.70, 3.15)),
             row(Synthetic, Sometimes, (190.0, 290.0), (2.15, 3.80)),
@@ -363,6 +412,7 @@ pub const POSITIONS: &[Position] = &[
         "G1",
         (240.0, 320.0),
         (0.35e3, 3.5e3),
+        Metals { soft: &["silver", "aluminium"], steel: &["chrome-steel", "nickel", "tungsten"] },
         &[row(StrandedSteel, Sometimes, (240.0, 320.0), (1.65, 3.00))],
     ),
     position(
@@ -370,6 +420,7 @@ pub const POSITIONS: &[Position] = &[
         "C1",
         (240.0, 320.0),
         (0.25e3, 2.5e3),
+        Metals { soft: &["silver", "aluminium"], steel: &["chrome-steel", "nickel", "tungsten"] },
         &[row(StrandedSteel, Sometimes, (240.0, 320.0), (2.30, 4.20))],
     ),
     position(
@@ -377,6 +428,7 @@ pub const POSITIONS: &[Position] = &[
         "B0",
         (240.0, 320.0),
         (0.2e3, 2.0e3),
+        Metals { soft: &["silver", "aluminium"], steel: &["chrome-steel", "nickel", "tungsten"] },
         &[row(StrandedSteel, Everyday, (240.0, 320.0), (2.40, 4.40))],
     ),
     position(
@@ -384,6 +436,7 @@ pub const POSITIONS: &[Position] = &[
         "A2",
         (170.0, 280.0),
         (0.9e3, 9.0e3),
+        Metals { soft: &["silver", "aluminium"], steel: &["chrome-steel", "nickel", "tungsten"] },
         &[
             row(PlainGut, Sometimes, (150.0, 280.0), (1.60, 2.30)),
             row(WoundGut, Sometimes, (170.0, 280.0), (1.40, 2.40)),
@@ -395,6 +448,7 @@ pub const POSITIONS: &[Position] = &[
         "F#2",
         (170.0, 280.0),
         (0.8e3, 8.0e3),
+        Metals { soft: &["silver", "aluminium"], steel: &["chrome-steel", "nickel", "tungsten"] },
         &[
             row(PlainGut, Sometimes, (150.0, 275.0), (1.90, 2.70)),
             row(WoundGut, Sometimes, (170.0, 280.0), (1.60, 2.80)),
@@ -433,8 +487,8 @@ pub const fn working_share(family: Family, gut_to_its_limit: bool) -> f64 {
         PlainGut if gut_to_its_limit => 0.74,
         PlainGut => 0.65,
         WoundGut => 0.60,
-        PlainSteel | WoundSteel => 0.65,
-        StrandedSteel => 0.60,
+        PlainSteel | WoundSteel => 0.62,
+        StrandedSteel => 0.50,
         Synthetic | Family::Monofilament => 0.70,
     }
 }
@@ -444,8 +498,8 @@ pub const fn working_share(family: Family, gut_to_its_limit: bool) -> f64 {
 pub const fn stretch_band(family: Family) -> (f64, f64) {
     match family {
         PlainGut | WoundGut => (0.006, 0.055),
-        PlainSteel | WoundSteel => (0.0015, 0.0100),
-        StrandedSteel => (0.0015, 0.0120),
+        PlainSteel | WoundSteel => (0.0015, 0.0085),
+        StrandedSteel => (0.0015, 0.0075),
         Synthetic | Family::Monofilament => (0.006, 0.110),
     }
 }
@@ -491,22 +545,30 @@ pub fn grade(
     set_up: SetUp,
 ) -> Grade {
     let Some(row) = position.rows.iter().find(|row| row.family == family) else {
-        return Grade::Nobody;
+        return Nobody;
     };
     let short = length_factor(kind, length);
     let gut = matches!(family, PlainGut | WoundGut);
     if size.fraction && gut && short < SHORTEST_GUT {
-        return Grade::Nobody;
+        return Nobody;
     }
     if size.fraction && family == Synthetic && short < SHORTEST_EVERYDAY_SYNTHETIC {
         return row.grade.max(Sometimes);
     }
-    match (set_up, family) {
-        (SetUp::Historical, PlainGut | WoundGut) => Everyday,
-        (SetUp::Historical, Synthetic) => Sometimes,
-        (SetUp::Historical, _) => Grade::Nobody,
-        _ => row.grade,
+    match set_up {
+        SetUp::Historical => row.historical,
+        SetUp::Modern | SetUp::Light => row.grade,
     }
+}
+
+/// How commonly a family is covered with that metal at a position.
+#[must_use]
+pub fn metal_grade(position: &Position, family: Family, metal: &Metal) -> Grade {
+    let usual = match family {
+        WoundSteel | StrandedSteel | PlainSteel => position.metals.steel,
+        PlainGut | WoundGut | Synthetic | Family::Monofilament => position.metals.soft,
+    };
+    if usual.contains(&metal.key) { Everyday } else { Sometimes }
 }
 
 /// The bands of a family at a position, carried to the instrument's length and the string's pitch.
@@ -518,7 +580,7 @@ pub fn grade(
 pub fn bands(position: &Position, family: Family, place: &Place) -> Option<Bands> {
     let row = position.rows.iter().find(|row| row.family == family)?;
     let grade = grade(position, family, place.kind, place.size, place.length, place.set_up);
-    if grade == Grade::Nobody {
+    if grade == Nobody {
         return None;
     }
     let scale = length_factor(place.kind, place.length);

@@ -122,7 +122,7 @@ const FILAMENT: Metre = Metre::new(2.5e-5);
 const GUT_TWISTS: [Degree; 2] = [Degree::new(25.0), Degree::new(45.0)];
 const NO_BEDDING: Ratio = Ratio::new(0.0);
 /// Metals that go under another winding.
-const INNER_METALS: [&str; 5] = ["aluminium", "chrome-steel", "copper", "silver", "tungsten"];
+const INNER_METALS: [&str; 4] = ["chrome-steel", "copper", "silver", "tungsten"];
 
 fn metals() -> impl Iterator<Item = &'static Metal> {
     material::METALS.iter()
@@ -242,7 +242,7 @@ fn wind(found: &mut Found, problem: &Problem, string: &StringProblem, bands: &Ba
                 consider(found, problem, string, bands, core, &[layer]);
             }
             for inner in metals().filter(|m| INNER_METALS.contains(&m.key)) {
-                let Some(first) = layer(inner, core.diameter, winding * INNER_SHARE) else {
+                let Some(first) = under_layer(inner, core.diameter, winding * INNER_SHARE) else {
                     continue;
                 };
                 let under = Metre::new(core.diameter.get() + 2.0 * first.thickness.get());
@@ -265,23 +265,30 @@ fn density(metal: &Metal) -> KilogramPerCubicMetre {
     KilogramPerCubicMetre::new(metal.density.value)
 }
 
-/// One ribbon layer of about that mass a length; `None` if no ribbon is rolled so thin or thick.
+/// An outermost layer of about that mass a length: ribbon, smooth under the hand. `None` if none is rolled so.
 fn layer(metal: &'static Metal, under: Metre, mass_wanted: f64) -> Option<Winding> {
-    let exact = mass::winding_thickness(
-        density(metal),
-        Form::Flat,
-        NO_BEDDING,
-        under,
-        KilogramPerMetre::new(mass_wanted),
-    )?;
-    let thickness = rolled(exact);
-    let (thin, thick) = makeable::RIBBON_MM;
-    (thickness.mm() > thin - 1e-9 && thickness.mm() < thick + 1e-9).then_some(Winding {
-        metal,
-        form: Form::Flat,
-        thickness,
-        bedding: NO_BEDDING,
-    })
+    shaped(metal, Form::Flat, makeable::RIBBON_MM, under, mass_wanted)
+}
+
+/// A layer under another one: ribbon if it is rolled so, else round wire.
+fn under_layer(metal: &'static Metal, under: Metre, mass_wanted: f64) -> Option<Winding> {
+    layer(metal, under, mass_wanted)
+        .or_else(|| shaped(metal, Form::Round, makeable::WIRE_MM, under, mass_wanted))
+}
+
+fn shaped(
+    metal: &'static Metal,
+    form: Form,
+    made_mm: (f64, f64),
+    under: Metre,
+    mass_wanted: f64,
+) -> Option<Winding> {
+    let wanted = KilogramPerMetre::new(mass_wanted);
+    let thickness =
+        rolled(mass::winding_thickness(density(metal), form, NO_BEDDING, under, wanted)?);
+    let (thin, thick) = made_mm;
+    let is_made = thickness.mm() > thin - 1e-9 && thickness.mm() < thick + 1e-9;
+    is_made.then_some(Winding { metal, form, thickness, bedding: NO_BEDDING })
 }
 
 /// Looks at the gauge before the costlier rest.
@@ -337,7 +344,16 @@ fn admit(
         return found.exclude(why);
     }
     found.examined += 1;
-    found.candidates.push(candidate(construction, bands.grade, &values, problem, string));
+    let covering = construction.outer_winding().map_or(Grade::Everyday, |w| {
+        precedent::metal_grade(string.position, construction.family(), w.metal)
+    });
+    found.candidates.push(candidate(
+        construction,
+        bands.grade.max(covering),
+        &values,
+        problem,
+        string,
+    ));
 }
 
 /// A candidate, its wishes weighed.

@@ -110,7 +110,7 @@ pub type Desirabilities = [f64; COUNT];
 pub const FLOOR: f64 = 0.02;
 
 /// Stretch at which elasticity is worth nothing and everything; a judgement of scale.
-pub const STRETCH_ENDS: (f64, f64) = (0.003, 0.06);
+pub const STRETCH_ENDS: (f64, f64) = (0.001, 0.08);
 /// Days to settle worth everything and nothing.
 pub const SETTLING_ENDS: (f64, f64) = (0.1, 14.0);
 /// Drift in cents worth everything and nothing.
@@ -120,7 +120,7 @@ pub const BREAKING_ENDS: (f64, f64) = (0.25, 0.75);
 /// Cents for a degree at the button worth everything and nothing, without a fine tuner.
 pub const TUNING_ENDS: (f64, f64) = (2.0, 30.0);
 /// What "made sometimes" is worth against "made every day".
-pub const SOMETIMES: f64 = 0.55;
+pub const SOMETIMES: f64 = 0.30;
 /// How far beyond the usual tension a two-sided target still has any worth, as a share of the band's width.
 pub const TARGET_REACH: f64 = 0.6;
 

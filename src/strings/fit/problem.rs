@@ -121,7 +121,7 @@ pub struct Problem {
 
 /// Weights before any answer: a judgement, open to change.
 pub const BASE_WEIGHTS: [f64; desirability::COUNT] =
-    [1.5, 1.2, 0.7, 0.4, 0.5, 0.5, 0.5, 0.7, 0.5, 0.5, 1.0, 0.5];
+    [1.5, 1.2, 0.7, 0.3, 0.6, 0.5, 0.5, 0.7, 0.5, 0.5, 2.0, 0.5];
 
 /// Humidity of the room, and the swings of temperature (K) and humidity that go with each answer.
 #[must_use]
@@ -142,6 +142,15 @@ pub const fn gear_of(pegs: Pegs) -> f64 {
         Pegs::Friction => 1.0,
         Pegs::Geared => 4.0,
         Pegs::Machine => 20.0,
+    }
+}
+
+/// Where between dark and bright the usual wish lies; who plays a historical set-up wants it darker.
+#[must_use]
+pub const fn usual_brightness(set_up: SetUp) -> f64 {
+    match set_up {
+        SetUp::Historical => 0.35,
+        SetUp::Modern | SetUp::Light => 0.5,
     }
 }
 
@@ -254,7 +263,7 @@ pub fn pose(answers: &Answers) -> Problem {
         SetUp::Light => usual_load.0 + LIGHT_LOAD_SHARE * (usual_load.1 - usual_load.0),
         SetUp::Modern | SetUp::Historical => usual_load.1,
     };
-    let (weights, weight_steps) = weigh(answers, &wishes, room);
+    let (weights, weight_steps) = weigh(answers, &wishes, room, set_up);
     Problem {
         kind,
         size,
@@ -266,7 +275,7 @@ pub fn pose(answers: &Answers) -> Problem {
         most_load,
         weights,
         weight_steps,
-        brightness_target: 0.5 + 0.15 * wishes.brightness,
+        brightness_target: usual_brightness(set_up) + 0.15 * wishes.brightness,
         price_wish: match answers.budget {
             Some(Budget::Modest) => 1,
             Some(Budget::Any) => 4,
@@ -351,6 +360,7 @@ fn weigh(
     answers: &Answers,
     wishes: &super::answers::Wishes,
     room: Room,
+    set_up: SetUp,
 ) -> ([f64; desirability::COUNT], Vec<WeightStep>) {
     use Attribute as A;
     let mut steps: Vec<WeightStep> = Vec::new();
@@ -380,6 +390,10 @@ fn weigh(
     if wishes.response < 0.0 {
         step(A::Response, 1.0 / (1.0 - wishes.response), "wishes.response");
     }
+    if set_up == SetUp::Historical {
+        step(A::FittersJudgement, 0.5, "set_up");
+        step(A::Settling, 0.7, "set_up");
+    }
     match answers.level {
         Some(Level::Beginner) => {
             step(A::Elasticity, 0.4, "level");
@@ -391,6 +405,7 @@ fn weigh(
         Some(Level::Professional) => {
             step(A::Elasticity, 1.4, "level");
             step(A::Price, 0.5, "level");
+            step(A::Availability, 0.6, "level");
         }
         Some(Level::Student | Level::Advanced) | None => {}
     }
@@ -407,7 +422,10 @@ fn weigh(
     }
     match answers.budget {
         Some(Budget::Modest) => step(A::Price, 2.5, "budget"),
-        Some(Budget::Any) => step(A::Price, 0.2, "budget"),
+        Some(Budget::Any) => {
+            step(A::Price, 0.2, "budget");
+            step(A::Availability, 0.7, "budget");
+        }
         Some(Budget::Middle) | None => {}
     }
     match answers.music {
