@@ -1,0 +1,20 @@
+//! The model against independent programs: each is run anew, held against its stored output, and the model against it.
+//!
+//! The programs are the `*.py` files beside this one; what they printed is stored in the `*.json` file of the same
+//! name. To make that file again: `cd tests/reference && python3 NAME.py > NAME.json`.
+//! They need Python 3 with numpy, scipy, mpmath and periodictable, which `cargo proof` installs.
+#![allow(
+    clippy::disallowed_methods,
+    reason = "an expected value is not computed with the functions that the model computes with"
+)]
+
+mod collagen;
+mod densities;
+mod elastic_string;
+mod guettler;
+mod python;
+mod stiff_string;
+mod strand;
+mod temperament;
+mod winding;
+mod yarn;
