@@ -1,0 +1,195 @@
+//! Sensitivities derived by hand from Hooke's law and f = sqrt(T/mu)/2L, for a steel E and a gut A of a violin.
+
+use strings::physics::{climate, mass, partials, stiffness, tension, tuning};
+use strings::quantity::{Degree, Hertz, KilogramPerCubicMetre, Metre, Newton, Pascal, Ratio};
+use support::{Authority, Grade, Within, check, half_unit, row};
+
+const BY_HAND: Authority = Authority {
+    source: "Hooke's law and the formula of Mersenne and Taylor, worked out by hand",
+    grade: Grade::Identity,
+};
+const DIGITS: &str = "as many digits as are written down";
+/// Whole length of the string, peg to tailpiece.
+const WHOLE: Metre = Metre::new(0.450);
+
+/// Axial stiffness and tension of a violin E of steel: 200 GPa, 0.26 mm, 73 N.
+fn steel_e() -> (Newton, Newton) {
+    (stiffness::axial(Pascal::new(200e9), mass::circle(Metre::from_mm(0.26))), Newton::new(73.0))
+}
+
+/// Axial stiffness and tension of a violin A of gut: 6 GPa, 0.76 mm, 55 N.
+fn gut_a() -> (Newton, Newton) {
+    (stiffness::axial(Pascal::new(6e9), mass::circle(Metre::from_mm(0.76))), Newton::new(55.0))
+}
+
+#[test]
+fn stretch_at_pitch() {
+    let (ea, t) = steel_e();
+    check(
+        &BY_HAND,
+        [
+            row(
+                "steel E",
+                tension::stretch(t, ea).get(),
+                0.006_874_74,
+                Within::Share(1e-6),
+                DIGITS,
+            ),
+            row(
+                "gut A at 50 N",
+                tension::stretch(Newton::new(50.0), gut_a().0).get(),
+                0.0184,
+                half_unit(1e-4),
+                DIGITS,
+            ),
+            row("EA of gut A, N", gut_a().0.get(), 2722.0, half_unit(1.0), DIGITS),
+        ],
+    );
+}
+
+#[test]
+fn cents_a_millimetre_over_the_nut() {
+    // 865.617 EA/(T W), and 865.617/W more because the string over there is lighter: 279.8 and 95.2, and 1.924.
+    let of = |(ea, t): (Newton, Newton)| tuning::pull(ea, t, WHOLE).get() * 1e-3;
+    check(
+        &BY_HAND,
+        [
+            row("steel E", of(steel_e()), 279.8 + 1.924, half_unit(0.1), DIGITS),
+            row("gut A", of(gut_a()), 95.2 + 1.924, half_unit(0.1), DIGITS),
+        ],
+    );
+}
+
+#[test]
+fn cents_a_degree_at_the_peg() {
+    // From memory: pegs of 6.5 to 7.5 mm wind 20.4 to 23.6 mm a turn; a degree is worth some 16 cents in steel.
+    let authority = Authority {
+        source: "pegs of 6.5 to 7.5 mm, about 16 cents a degree for steel, from memory",
+        grade: Grade::Hearsay,
+    };
+    let (ea, t) = steel_e();
+    let pull = tuning::pull(ea, t, WHOLE);
+    check(
+        &authority,
+        [(6.5, 20.4), (7.5, 23.6)].map(|(mm, turn)| {
+            let found = tuning::peg(pull, Metre::from_mm(mm), Ratio::new(1.0));
+            row(
+                format!("peg of {mm} mm, cents a degree"),
+                found.get(),
+                pull.get() * 1e-3 * turn / 360.0,
+                Within::Share(0.0025),
+                DIGITS,
+            )
+        }),
+    );
+    let found = tuning::peg(pull, Metre::from_mm(6.5), Ratio::new(1.0)).get();
+    check(&authority, [row("steel E, cents a degree", found, 16.0, half_unit(1.0), DIGITS)]);
+    let geared = tuning::peg(pull, Metre::from_mm(6.5), Ratio::new(4.0)).get();
+    check(
+        &BY_HAND,
+        [row("through a gear of four", geared, found / 4.0, Within::Share(1e-12), "an identity")],
+    );
+}
+
+#[test]
+fn cents_a_kelvin_of_a_steel_e_on_a_rigid_body() {
+    let (ea, t) = steel_e();
+    let found = climate::from_temperature(ea, t, 11.5e-6, 0.0, 0.0, 1.0);
+    check(
+        &BY_HAND,
+        [row("cents a kelvin, downward", found.get(), 1.447_996, Within::Share(1e-5), DIGITS)],
+    );
+    // On wood of 3 to 5e-6/K the same string does less.
+    for (body, low, high) in [(3e-6, 1.0, 1.1), (5e-6, 0.8, 0.9)] {
+        let found = climate::from_temperature(ea, t, 11.5e-6, body, 0.0, 1.0).get();
+        assert!((low..=high).contains(&found), "on a body of {body}/K: {found}");
+    }
+}
+
+#[test]
+fn a_body_that_moves_by_two_in_ten_thousand() {
+    // 865.617 (EA/T - 1) 0.0002: 145.46 for steel, 49.49 for gut.
+    let of = |(ea, t): (Newton, Newton)| climate::from_body(ea, t, Ratio::new(2e-4)).get();
+    check(
+        &BY_HAND,
+        [
+            row("steel E, cents", of(steel_e()), 25.01, half_unit(0.01), DIGITS),
+            row("gut A, cents", of(gut_a()), 8.39, half_unit(0.01), DIGITS),
+        ],
+    );
+    // Anderson and Beausoleil 2024, abstract: the rise of tension significantly exceeds the flattening by length. By length
+    // alone the pitch would fall by 1731 * 0.0002 = 0.35 cents.
+    assert!(of(gut_a()) > 10.0 * 0.35);
+}
+
+#[test]
+fn elastic_tension_satisfies_its_equation() {
+    // T (1 + T/EA) = 4 L^2 f^2 mu0, put back by hand.
+    let (ea, _) = gut_a();
+    let mu = mass::solid(KilogramPerCubicMetre::new(1320.0), Metre::from_mm(0.76));
+    let t = tension::at_pitch(mu, ea, Metre::new(0.328), Hertz::new(440.0)).get();
+    let right = 4.0 * (0.328_f64 * 440.0).powi(2) * mu.get();
+    check(
+        &BY_HAND,
+        [row(
+            "left over right",
+            t * (1.0 + t / ea.get()),
+            right,
+            Within::Share(1e-13),
+            "an identity",
+        )],
+    );
+}
+
+#[test]
+fn a_breaking_pitch_is_the_pitch_of_the_breaking_force() {
+    let mu = mass::solid(KilogramPerCubicMetre::new(7850.0), Metre::from_mm(0.25));
+    let force = Newton::new(2668e6 * mass::circle(Metre::from_mm(0.25)).get());
+    let found = strings::physics::strength::breaking_pitch(force, mu, Metre::new(0.328)).get();
+    check(
+        &BY_HAND,
+        [row("2668 MPa over 0.328 m, Hz", found, 291.5 / 0.328, Within::Share(2e-4), DIGITS)],
+    );
+}
+
+#[test]
+fn a_thin_tube_is_the_difference_of_two_rods() {
+    // E pi ((D + t)^4 - (D - t)^4)/64 = E pi D^3 t/8 (1 + (t/D)^2).
+    check(
+        &BY_HAND,
+        [(1.0, 0.05), (0.8, 0.1), (2.0, 0.4)].map(|(d, t): (f64, f64)| {
+            let exact =
+                1.2e11 * std::f64::consts::PI / 64.0 * ((d + t).powi(4) - (d - t).powi(4)) * 1e-12;
+            let found =
+                partials::tube_stiffness(Pascal::new(1.2e11), Metre::from_mm(d), Metre::from_mm(t));
+            row(
+                format!("{t} mm of wall on {d} mm"),
+                found.get(),
+                exact,
+                Within::Share(1.01 * (t / d).powi(2)),
+                "a thin tube",
+            )
+        }),
+    );
+}
+
+#[test]
+fn angles_are_in_degrees() {
+    // Cosines of 60 degrees: a bundle keeps a quarter, gut a quarter over cos^2 of its table's 25 degrees.
+    let bundle =
+        stiffness::bundle_area(Metre::from_mm(1.0), Ratio::new(1.0), Degree::new(60.0)).get();
+    let gut = stiffness::gut_twist_factor(Degree::new(60.0)).get();
+    check(
+        &BY_HAND,
+        [
+            row(
+                "bundle, mm2",
+                bundle * 1e6,
+                std::f64::consts::PI / 16.0,
+                Within::Share(1e-7),
+                DIGITS,
+            ),
+            row("gut", gut, 0.25 / 0.821_394, Within::Share(1e-5), DIGITS),
+        ],
+    );
+}

@@ -1,0 +1,34 @@
+//! A practical rule of piano makers for round copper wrap on a steel core.
+
+use strings::construction::Form;
+use strings::material::{self, SPRING_STEEL};
+use strings::physics::mass;
+use strings::quantity::{KilogramPerCubicMetre, Metre, Ratio};
+use support::{Authority, Grade, Within, check, row};
+
+#[test]
+fn wrap_over_core() {
+    let authority = Authority {
+        source: "handout of piano technicians, 2000: wrap/core = 0.89 (Dw^2 - Dc^2)/Dc^2, as cited in their list's archive",
+        grade: Grade::Printed,
+    };
+    let copper = KilogramPerCubicMetre::new(
+        material::metal_of("copper").expect("the model has copper").density.value,
+    );
+    let steel = KilogramPerCubicMetre::new(SPRING_STEEL.density.value);
+    check(
+        &authority,
+        [(1.0, 0.2), (1.2, 0.8), (1.5, 1.2)].map(|(core, wire): (f64, f64)| {
+            let under = Metre::from_mm(core);
+            let wrap = mass::winding(copper, Form::Round, Metre::from_mm(wire), Ratio::new(0.0), under);
+            let outer = core + 2.0 * wire;
+            row(
+                format!("{wire} mm on {core} mm: the factor"),
+                wrap.get() / mass::solid(steel, under).get() / ((outer * outer - core * core) / (core * core)),
+                0.89,
+                Within::Share(0.0155),
+                "0.56 % half a unit of the factor, 0.4 % densities, up to 0.5 % the slope of thick wire",
+            )
+        }),
+    );
+}
