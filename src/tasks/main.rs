@@ -64,8 +64,11 @@ fn ask() -> Result<ExitCode, Fault> {
         .read_to_string(&mut request)
         .map_err(|error| format!("the request cannot be read: {error}"))?;
     let reply = protocol::answer(&request);
-    writeln!(io::stdout(), "{reply}")
-        .map_err(|error| format!("the reply cannot be written: {error}"))?;
+    match writeln!(io::stdout(), "{reply}") {
+        // Whoever reads it has seen enough.
+        Err(error) if error.kind() == io::ErrorKind::BrokenPipe => {}
+        outcome => outcome.map_err(|error| format!("the reply cannot be written: {error}"))?,
+    }
     let refused = serde_json::from_str::<serde_json::Value>(&reply)
         .map_or(true, |reply| reply["reply"] == "refused");
     Ok(ExitCode::from(if refused { 2 } else { 0 }))

@@ -1,6 +1,7 @@
 //! Gives the worker and the page the same id when they are built from the same model, and different ones otherwise.
 //!
-//! The id is a hash of the sources that decide an answer, and both packages run this script. So an old worker that
+//! The id is a hash of the sources that decide an answer, and both packages run this script (and the
+//! end-to-end tests, which so find out that the built page is an old one). So an old worker that
 //! a cache hands to a new page is found out, and a change of the page alone leaves the worker as it was.
 #![allow(clippy::print_stdout, reason = "Cargo reads what this prints")]
 
@@ -12,12 +13,13 @@ use std::path::{Path, PathBuf};
 
 fn main() -> io::Result<()> {
     let package = PathBuf::from(env::var_os("CARGO_MANIFEST_DIR").ok_or(io::ErrorKind::NotFound)?);
-    let sources = package.ancestors().nth(1).ok_or(io::ErrorKind::NotFound)?;
-    // Paths from the folder of sources, not of the machine: the id must not tell where it was built.
+    let root = package.ancestors().find(|place| place.join("Cargo.lock").is_file());
+    let root = root.ok_or(io::ErrorKind::NotFound)?;
+    // Paths from the root and not of the machine: the id must not tell where it was built.
     let mut hasher = DefaultHasher::new();
-    for part in ["strings", "protocol", "worker", "../Cargo.lock"] {
-        hash(&sources.join(part), part, &mut hasher)?;
-        println!("cargo::rerun-if-changed={}", sources.join(part).display());
+    for part in ["src/strings", "src/protocol", "src/worker", "Cargo.lock"] {
+        hash(&root.join(part), part, &mut hasher)?;
+        println!("cargo::rerun-if-changed={}", root.join(part).display());
     }
     println!("cargo::rustc-env=ROPEWALK_MODEL={:016x}", hasher.finish());
     Ok(())
