@@ -152,7 +152,7 @@ fn form_of(key: &str) -> Option<Form> {
 pub(crate) fn construction_back(c: &Construction) -> request::Construction {
     let mut core = request::Core {
         material: c.core.material.key.to_owned(),
-        build: String::new(),
+        build: c.core.build.key().to_owned(),
         diameter_m: c.core.diameter.get(),
         layout: None,
         lay_deg: None,
@@ -160,25 +160,19 @@ pub(crate) fn construction_back(c: &Construction) -> request::Construction {
         fill: None,
         twist_deg: None,
     };
-    core.build = match c.core.build {
-        Build::Solid => "solid",
+    match c.core.build {
+        Build::Solid => {}
         Build::Strand { layout, lay } => {
             core.layout = Some(layout.key().to_owned());
             core.lay_deg = Some(lay.get());
-            "strand"
         }
         Build::Multifilament { filament, fill, twist } => {
             core.filament_m = Some(filament.get());
             core.fill = Some(fill.get());
             core.twist_deg = Some(twist.get());
-            "multifilament"
         }
-        Build::Twisted { twist } => {
-            core.twist_deg = Some(twist.get());
-            "twisted"
-        }
+        Build::Twisted { twist } => core.twist_deg = Some(twist.get()),
     }
-    .to_owned();
     let windings = c
         .windings()
         .map(|w| request::Winding {

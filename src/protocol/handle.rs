@@ -59,7 +59,7 @@ fn read(text: &str) -> Result<Request, Fault> {
 }
 
 fn excerpt(text: &str) -> String {
-    let start: String = text.chars().take(60).collect();
+    let start: String = text.trim().chars().take(60).collect();
     format!("\"{start}\"")
 }
 
@@ -68,9 +68,37 @@ fn part<T: serde::de::DeserializeOwned>(value: serde_json::Value) -> Result<T, F
         let path = e.path().to_string();
         let given = value
             .pointer(&pointer(&path))
-            .map_or_else(|| "what was given".to_owned(), ToString::to_string);
-        Fault::new(if path == "." { "request" } else { &path }, given, e.into_inner().to_string())
+            .map_or_else(|| "nothing".to_owned(), ToString::to_string);
+        let path = if path == "." { String::new() } else { path };
+        plain(&path, &given, &e.into_inner().to_string())
     })
+}
+
+/// Turns the reader's complaint into a fault in our own words: what is missing, unknown, or of the wrong type.
+fn plain(path: &str, given: &str, complaint: &str) -> Fault {
+    let within =
+        |name: &str| if path.is_empty() { name.to_owned() } else { format!("{path}.{name}") };
+    let quoted = complaint.split('`').nth(1).unwrap_or_default();
+    if complaint.starts_with("missing field") {
+        return Fault::new(within(quoted), "nothing", "a value: it must be given");
+    }
+    let field = if path.is_empty() { "request" } else { path };
+    if complaint.starts_with("unknown field") {
+        let names: Vec<&str> = complaint.split('`').skip(3).step_by(2).collect();
+        return Fault::new(
+            field,
+            given,
+            format!("no member of that name, but {}", names.join(", ")),
+        );
+    }
+    let wanted = complaint.rsplit("expected ").next().unwrap_or(complaint);
+    let wanted = match wanted {
+        "f64" => "a number",
+        "a string" => "a text in quotes",
+        "a boolean" => "true or false",
+        other => other,
+    };
+    Fault::new(field, given, wanted)
 }
 
 /// A path such as `construction.windings[0].metal` as a JSON pointer.

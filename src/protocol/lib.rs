@@ -1,8 +1,7 @@
-//! The one door to the model: a JSON request goes in, a JSON reply comes out.
+#![doc = include_str!("README.md")]
 //!
 //! This package holds no physics. It turns words and numbers from outside into the model's types, names every
 //! fault by its field, and turns the model's answers back into plain numbers with the unit in the field name.
-//! The same door serves the worker, the page's JavaScript interface, the command line and the tests.
 
 mod convert;
 pub mod document;

@@ -80,6 +80,19 @@ pub enum Build {
     },
 }
 
+impl Build {
+    /// The key by which requests name it.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Solid => "solid",
+            Self::Strand { .. } => "strand",
+            Self::Multifilament { .. } => "multifilament",
+            Self::Twisted { .. } => "twisted",
+        }
+    }
+}
+
 /// A core: its material, its arrangement, its diameter.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Core {
@@ -226,7 +239,7 @@ impl Construction {
         if !fits {
             faults.push(Fault::new(
                 format!("{field}.core.build"),
-                core.material.name,
+                format!("{} for {}", core.build.key(), core.material.name),
                 "gut: twisted; steel: solid or strand; polymer: solid or multifilament",
             ));
         }

@@ -1,4 +1,9 @@
 #![doc = include_str!("README.md")]
+//!
+//! # The ladder
+//!
+//! quantity, error, source < constant < material, pitch < construction < physics < draw, setting < report <
+//! instrument, makeable, precedent < fit. A module uses only what stands before it.
 
 pub mod quantity;
 
