@@ -4,4 +4,9 @@
 
 pub mod api;
 pub mod app;
+pub mod components;
+pub mod hooks;
+pub mod pages;
 pub mod platform;
+pub mod route;
+pub mod words;

@@ -1,0 +1,1 @@
+//! Parts of pages that are used in more than one place. They take properties, report events and know no physics.

@@ -1,0 +1,3 @@
+//! The rooms of the page, one module each.
+
+pub mod home;

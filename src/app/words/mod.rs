@@ -1,0 +1,1 @@
+//! What the page says, apart from how it is laid out.
