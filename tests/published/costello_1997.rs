@@ -123,3 +123,31 @@ fn a_laid_wire_is_longer_than_its_strand() {
         }),
     );
 }
+
+#[test]
+fn a_laid_wire_pulls_less_than_a_straight_one() {
+    let authority = Authority {
+        source: "cosine rule: a wire laid at 60 degrees counts an eighth, one laid twice a sixty-fourth",
+        grade: Grade::Identity,
+    };
+    let d = Metre::from_mm(0.9);
+    check(
+        &authority,
+        [
+            (Layout::OneBySeven, 1.0 + 6.0 / 8.0),
+            (Layout::OneByNineteen, 1.0 + 18.0 / 8.0),
+            (Layout::SevenBySeven, 1.0 + 12.0 / 8.0 + 36.0 / 64.0),
+        ]
+        .map(|(layout, wires)| {
+            let wire = mass::circle(Metre::from_mm(0.9 / layout.diameter_in_wires())).get();
+            let found = stiffness::strand_area(d, layout, Degree::new(60.0)).get() / wire;
+            row(
+                format!("{}, wires", layout.key()),
+                found,
+                wires,
+                Within::Share(1e-12),
+                "an identity",
+            )
+        }),
+    );
+}

@@ -29,6 +29,7 @@ mod piano_handout_2000;
 mod pickering_desvages;
 mod practice;
 mod trade_units;
+mod whole_string;
 mod woodhouse_2004;
 mod woodhouse_lynch_aird_2019;
 mod young_1952;
