@@ -13,6 +13,7 @@ mod densities;
 mod elastic_string;
 mod guettler;
 mod python;
+mod recompute;
 mod stiff_string;
 mod strand;
 mod temperament;
