@@ -50,12 +50,36 @@ fn read(text: &str) -> Result<Request, Fault> {
         return Err(Fault::new("ask", "nothing", asks));
     };
     let rest = serde_json::Value::Object(members);
+    if let Some(fault) = misplaced_list(&rest, "") {
+        return Err(fault);
+    }
     match ask.as_str() {
         Some("report") => part(rest).map(|r| Request::Report(Box::new(r))),
         Some("fit") => part(rest).map(|r| Request::Fit(Box::new(r))),
         Some("tables") => part(rest).map(Request::Tables),
         _ => Err(Fault::new("ask", ask, asks)),
     }
+}
+
+/// Members that hold a list.
+const LISTS: [&str; 3] = ["windings", "strings", "bothers"];
+
+/// A list where an object or a value belongs; the reader would take its entries for members in their order.
+fn misplaced_list(value: &serde_json::Value, path: &str) -> Option<Fault> {
+    let serde_json::Value::Object(members) = value else {
+        return value
+            .as_array()?
+            .iter()
+            .enumerate()
+            .find_map(|(i, entry)| misplaced_list(entry, &format!("{path}[{i}]")));
+    };
+    members.iter().find_map(|(name, member)| {
+        let path = if path.is_empty() { name.clone() } else { format!("{path}.{name}") };
+        if member.is_array() && !LISTS.contains(&name.as_str()) {
+            return Some(Fault::new(path, "a list", "no list, but one object or value"));
+        }
+        misplaced_list(member, &path)
+    })
 }
 
 fn excerpt(text: &str) -> String {

@@ -1,0 +1,8 @@
+//! The choice of a set: random people, brute force, laws, and situations of the trade.
+#![allow(clippy::unwrap_used, reason = "a test that cannot unwrap has failed, and says where")]
+
+mod anybody;
+mod exactness;
+mod laws;
+mod random;
+mod situations;
