@@ -242,6 +242,11 @@ pub(crate) fn set_up_key(set_up: SetUp) -> &'static str {
     SET_UPS.iter().find(|(_, s)| *s == set_up).map_or("modern", |(key, _)| key)
 }
 
+/// The word for a temperament.
+pub(crate) fn temperament_key(temperament: Temperament) -> &'static str {
+    TEMPERAMENTS.iter().find(|(_, t)| *t == temperament).map_or("equal", |(key, _)| key)
+}
+
 macro_rules! word {
     ($reader:ident, $wire:ident, $field:ident, $type:ty) => {
         $reader.word(

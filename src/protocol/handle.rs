@@ -264,6 +264,7 @@ fn problem_of(p: &Problem) -> reply::Problem {
         tuning_name: p.tuning.name.to_owned(),
         set_up: convert::set_up_key(p.set_up).to_owned(),
         a4_hz: p.a4.get(),
+        temperament: convert::temperament_key(p.temperament).to_owned(),
         usual_load_n: p.usual_load,
         most_load_n: p.most_load,
         assumed: p
@@ -693,6 +694,10 @@ fn bounds() -> BTreeMap<String, reply::Bound> {
         ("a4_hz", error::A4),
         ("temperature_c", error::TEMPERATURE),
         ("humidity", error::HUMIDITY),
+        ("temperature_swing_k", error::TEMPERATURE_SWING),
+        ("humidity_swing", error::HUMIDITY_SWING),
+        ("angle_over_bridge_deg", error::ANGLE_OVER_BRIDGE),
+        ("sounding_length_doubt_m", error::LENGTH_DOUBT),
         ("peg_diameter_m", error::PEG_DIAMETER),
         ("gear_ratio", error::GEAR_RATIO),
         ("core_diameter_m", error::CORE_DIAMETER),

@@ -101,6 +101,8 @@ pub struct Problem {
     pub set_up: String,
     /// Pitch of a′.
     pub a4_hz: f64,
+    /// `equal` or `pure-fifths`.
+    pub temperament: String,
     /// Usual total tension here.
     pub usual_load_n: (f64, f64),
     /// Largest total tension recommended here.

@@ -131,3 +131,15 @@ pub const AGE_MONTHS: Bound =
     Bound { what: "age of the strings", min: 0.0, max: 600.0, unit: "months" };
 /// A weight given by hand.
 pub const WEIGHT: Bound = Bound { what: "weight of a wish", min: 0.0, max: 10.0, unit: "1" };
+/// Swing of the room's temperature, from end to end.
+pub const TEMPERATURE_SWING: Bound =
+    Bound { what: "swing of temperature", min: 0.0, max: 30.0, unit: "K" };
+/// Swing of the room's relative humidity, from end to end.
+pub const HUMIDITY_SWING: Bound =
+    Bound { what: "swing of relative humidity", min: 0.0, max: 0.8, unit: "1" };
+/// Angle that a string makes over the bridge.
+pub const ANGLE_OVER_BRIDGE: Bound =
+    Bound { what: "angle over the bridge", min: 120.0, max: 180.0, unit: "°" };
+/// Half the range in which a sounding length lies.
+pub const LENGTH_DOUBT: Bound =
+    Bound { what: "doubt of the sounding length", min: 0.0, max: 0.1, unit: "m" };

@@ -38,26 +38,19 @@ impl Setting {
     /// # Errors
     /// One fault a member outside its bound, its name behind `field`.
     pub fn checked(self, field: &str) -> Result<Self, Vec<Fault>> {
-        let swing_t = error::Bound { what: "swing of temperature", min: 0.0, max: 30.0, unit: "K" };
-        let swing_h =
-            error::Bound { what: "swing of relative humidity", min: 0.0, max: 0.8, unit: "1" };
-        let angle =
-            error::Bound { what: "angle over the bridge", min: 120.0, max: 180.0, unit: "°" };
-        let doubt =
-            error::Bound { what: "doubt of the sounding length", min: 0.0, max: 0.1, unit: "m" };
         let checks = [
             (error::SOUNDING_LENGTH, "sounding_length_m", self.sounding_length.get()),
-            (doubt, "sounding_length_doubt_m", self.sounding_length_doubt.get()),
+            (error::LENGTH_DOUBT, "sounding_length_doubt_m", self.sounding_length_doubt.get()),
             (error::AFTERLENGTH, "afterlength_m", self.afterlength.get()),
             (error::NUT_TO_PEG, "nut_to_peg_m", self.nut_to_peg.get()),
             (error::PITCH, "pitch_hz", self.pitch.get()),
-            (angle, "angle_over_bridge_deg", self.angle_over_bridge.get()),
+            (error::ANGLE_OVER_BRIDGE, "angle_over_bridge_deg", self.angle_over_bridge.get()),
             (error::PEG_DIAMETER, "peg_diameter_m", self.peg_diameter.get()),
             (error::GEAR_RATIO, "gear_ratio", self.gear_ratio.get()),
             (error::TEMPERATURE, "temperature_c", self.temperature.get()),
             (error::HUMIDITY, "humidity", self.humidity.get()),
-            (swing_t, "temperature_swing_k", self.temperature_swing),
-            (swing_h, "humidity_swing", self.humidity_swing.get()),
+            (error::TEMPERATURE_SWING, "temperature_swing_k", self.temperature_swing),
+            (error::HUMIDITY_SWING, "humidity_swing", self.humidity_swing.get()),
         ];
         let faults: Vec<Fault> = checks
             .iter()

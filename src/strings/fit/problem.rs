@@ -83,6 +83,8 @@ pub struct Problem {
     pub set_up: SetUp,
     /// Pitch of a′.
     pub a4: Hertz,
+    /// How the strings are tuned to each other.
+    pub temperament: Temperament,
     /// The strings, highest first.
     pub strings: Vec<StringProblem>,
     /// Usual total tension.
@@ -270,6 +272,7 @@ pub fn pose(answers: &Answers) -> Problem {
         tuning,
         set_up,
         a4,
+        temperament,
         strings,
         usual_load,
         most_load,
