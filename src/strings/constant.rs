@@ -144,7 +144,7 @@ pub const SETTLED_WITHIN: f64 = 5.0;
 
 /// Collagen sorption by Guggenheim, Anderson and de Boer: water of a full layer, and its two constants.
 ///
-/// Fitted to the table of the source for 5 to 95 % humidity at 25 °C; largest error 0.94 points of per cent.
+/// Fitted to the table of the source for 5 to 95 % humidity at 25 °C; largest error 0.95 points of per cent.
 pub const COLLAGEN_GAB: (f64, f64, f64) = (0.1090, 20.15, 0.8235);
 
 /// General constants with their keys, for the published tables.

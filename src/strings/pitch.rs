@@ -31,7 +31,11 @@ impl Note {
             Some(octave) => (1, octave),
             None => rest.strip_prefix('b').map_or((0, rest), |octave| (-1, octave)),
         };
-        let octave: i32 = octave.parse().ok().filter(|o| (0..=8).contains(o))?;
+        let mut digits = octave.chars();
+        let octave = i32::try_from(digits.next()?.to_digit(9)?).ok()?;
+        if digits.next().is_some() {
+            return None;
+        }
         Some(Self(12 * octave + step + shift))
     }
 

@@ -231,6 +231,7 @@ fn core_bending(
         Build::Strand { layout, lay } => {
             let free =
                 free_of(f64::from(layout.wires().0), d.get() / layout.diameter_in_wires(), lay);
+            let bonded = stiffness::strand_bending_bonded(fast_modulus, area, d, layout).get();
             (free, (free * bonded).sqrt(), bonded)
         }
         Build::Multifilament { filament, fill, twist } => {

@@ -63,7 +63,7 @@ fn check(fit: &Fit, doubts: &mut Vec<String>) {
             );
         }
         None if fit.obstacles.is_empty() => {
-            doubts.push("neither a set nor a reason why not".to_owned())
+            doubts.push("neither a set nor a reason why not".to_owned());
         }
         None => {}
     }

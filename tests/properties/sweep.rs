@@ -4,7 +4,7 @@ use strings::construction::{Construction, MOST_WINDINGS};
 use strings::draw::Draw;
 use strings::report::{self, Property};
 use strings::setting::Setting;
-use support::{Seeded, known_failure};
+use support::Seeded;
 
 use crate::any_string;
 
@@ -47,10 +47,6 @@ fn every_report_is_finite_ordered_and_positive_where_it_must_be() {
         let report = report::report(construction, setting);
         let told = || format!("case {case}: {construction:?} in {setting:?}");
         for property in Property::ALL {
-            // The linear thinning of a core has a test of its own, below.
-            if *property == Property::OuterDiameterAtPitch {
-                continue;
-            }
             let estimate = report.get(*property);
             let (low, value, high) = (estimate.low, estimate.value, estimate.high);
             assert!(
@@ -105,12 +101,7 @@ fn a_string_that_holds_thins_a_little() {
 
 #[test]
 fn a_string_that_breaks_keeps_a_thickness() {
-    known_failure(
-        "the core thins linearly in a stretch that no core survives, down to less than nothing",
-        || {
-            each(32, thins);
-        },
-    );
+    each(32, thins);
 }
 
 #[test]

@@ -24,6 +24,8 @@ WITHIN = 1e-3
 WITHIN_OF_ZERO = 1e-12
 
 # Cents for a small relative change of pitch.
+# Bonded wires of a strand over the full circle of its diameter, in bending.
+BONDED_STRAND = {"1x7": 55 / 63, "1x19": 403 / 475, "7x7": 3409 / 3969}
 KAPPA = 1200 / math.log(2)
 
 # The layers of a strand: wires across the diameter, then (number of wires, how often the lay angle counts) a layer.
@@ -211,6 +213,7 @@ def numbers(tables, construction, setting, value_of):
     if build == "strand":
         n, beta, d_f = sum(n for n, _ in layers), math.radians(core["lay_deg"]), d_w
         free = free_bending(e_v, n, d_f, beta, nu)
+        bonded *= BONDED_STRAND[core["layout"]]
         low, middle, high = free, math.sqrt(free * bonded), bonded
     elif build == "multifilament":
         d_f = core["filament_m"]
@@ -253,7 +256,7 @@ def numbers(tables, construction, setting, value_of):
         "pull_cent_m": pull,
         "peg_cent_deg": pull * math.pi * setting["peg_diameter_m"] / 360 / setting["gear_ratio"],
         "outer_diameter_m": gauge,
-        "outer_diameter_at_pitch_m": gauge - d * nu * stretch,
+        "outer_diameter_at_pitch_m": gauge - d * (1 - (1 + stretch) ** -nu),
         "winding_mass_share": winding_mass / mu_0,
         "downforce_n": 2 * tension * math.sin(over_bridge / 2),
         "bending_stiffness_n_m2": bending,

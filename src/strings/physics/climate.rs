@@ -9,7 +9,7 @@ use crate::quantity::{Cent, Newton, Ratio};
 /// Water in collagen, as a share of its dry mass, at a relative humidity.
 ///
 /// X = Xm C K a / ((1 − K a)(1 − K a + C K a)). Source: [`crate::source::HERITAGE_2013`], fitted;
-/// largest error 0.94 points of per cent between 5 and 95 %.
+/// largest error 0.95 points of per cent between 5 and 95 %.
 #[must_use]
 pub fn collagen_water(humidity: Ratio) -> Ratio {
     let (xm, c, k) = crate::constant::COLLAGEN_GAB;

@@ -61,6 +61,26 @@ pub fn bending_bonded(
     NewtonSquareMetre::new(modulus.get() * effective.get() * d * d / 16.0)
 }
 
+/// Bending stiffness of a strand whose wires hold together: E A_e d² k/(16 n m²), m its diameter in wires.
+///
+/// k/4 · π r⁴ is the second moment of n wires of radius r about the strand's axis, lying straight: k is 55, 403
+/// and 3409 for 1x7, 1x19 and 7x7, by the theorem of parallel axes. Of a full circle it is 87, 85 and 86 %.
+#[must_use]
+pub fn strand_bending_bonded(
+    modulus: Pascal,
+    effective: SquareMetre,
+    diameter: Metre,
+    layout: Layout,
+) -> NewtonSquareMetre {
+    let k = match layout {
+        Layout::OneBySeven => 55.0,
+        Layout::OneByNineteen => 403.0,
+        Layout::SevenBySeven => 3409.0,
+    };
+    let (d, m, n) = (diameter.get(), layout.diameter_in_wires(), f64::from(layout.wires().0));
+    NewtonSquareMetre::new(modulus.get() * effective.get() * d * d * k / (16.0 * n * m * m))
+}
+
 /// Bending stiffness of filaments that slide freely: n E (π d_f⁴/64) · 2 cos λ / (2 + ν sin² λ).
 ///
 /// Source: [`crate::source::COSTELLO_1997`], ch. 4. Filaments are counted as a real number: φ (d/d_f)².
@@ -78,11 +98,11 @@ pub fn bending_free(
     NewtonSquareMetre::new(count.get() * one * 2.0 * c / (2.0 + poisson.get() * s * s))
 }
 
-/// Outer diameter at pitch: the core thins by ν ε, and windings follow it inward.
+/// Outer diameter at pitch: the core thins to (1 + ε)^−ν of its diameter, and windings follow it inward.
 ///
 /// A wound string lies between this and its unstretched gauge; the difference is under 2 % in all but
-/// polymer cores. Source: definition of Poisson's ratio.
+/// polymer cores. Source: Poisson's ratio in its logarithmic form, which never thins a core to nothing.
 #[must_use]
 pub fn diameter_at_pitch(outer: Metre, core: Metre, stretch: Ratio, poisson: Ratio) -> Metre {
-    Metre::new(outer.get() - core.get() * poisson.get() * stretch.get())
+    Metre::new(outer.get() + core.get() * libm::expm1(-poisson.get() * libm::log1p(stretch.get())))
 }
