@@ -15,7 +15,7 @@ const BINARYEN: &str = "132.0.0";
 /// The accessibility checker.
 const AXE: &str = "4.14.1";
 /// The Python packages with which reference values are recomputed.
-const PYTHON: [&str; 3] = ["numpy", "scipy", "mpmath"];
+const PYTHON: [&str; 4] = ["numpy", "scipy", "mpmath", "periodictable"];
 
 /// What went wrong, in words for the person at the terminal.
 pub type Fault = String;
