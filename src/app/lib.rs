@@ -5,8 +5,11 @@
 pub mod api;
 pub mod app;
 pub mod components;
+pub mod day;
+pub mod fields;
 pub mod hooks;
 pub mod pages;
 pub mod platform;
 pub mod route;
+pub mod state;
 pub mod words;

@@ -1,7 +1,11 @@
 //! What components share: the model to ask, the state of the page, and where the page is.
 
 mod model;
+mod offline;
 mod route;
+mod store;
 
-pub use model::{AskError, Model, use_model};
+pub use model::{AskError, Finder, Model, use_finder, use_model};
+pub use offline::use_offline;
 pub use route::{Place, use_route};
+pub use store::{Store, use_store, use_store_of_page};

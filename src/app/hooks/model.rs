@@ -1,13 +1,19 @@
 //! A handle on the model, for components that ask it something.
 
+use std::cell::Cell;
 use std::error::Error;
 use std::fmt;
+use std::rc::Rc;
 
 use protocol::reply::Reply;
-use protocol::request::Request;
+use protocol::request::{FitRequest, Request};
+use wasm_bindgen_futures::spawn_local;
 use yew::prelude::*;
 
+use crate::hooks::Store;
+use crate::platform::clock;
 use crate::platform::worker::{self, Bridge, BridgeError};
+use crate::state::{Action, Found};
 
 /// Why the model gave no reply.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -62,4 +68,71 @@ impl Model {
 #[hook]
 pub fn use_model() -> Model {
     Model(worker::of_page())
+}
+
+/// Asks for a set, and stops asking.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Finder {
+    /// Asks for the set that the answers lead to.
+    pub find: Callback<()>,
+    /// Gives the question up.
+    pub stop: Callback<()>,
+}
+
+/// Finds sets for the answers in the store.
+#[hook]
+pub fn use_finder(store: &Store) -> Finder {
+    let model = use_model();
+    let find = {
+        let (store, model) = (store.clone(), model.clone());
+        Callback::from(move |()| {
+            let ask = next_ask();
+            // A page that was left open over night counts the days to the performance anew.
+            store.dispatch(Action::Today(clock::today()));
+            store.dispatch(Action::Ask(ask));
+            let answers = store.document.answers.clone();
+            let (dispatcher, model) = (store.dispatcher(), model.clone());
+            spawn_local(async move {
+                let request = Request::Fit(Box::new(FitRequest { answers: answers.clone() }));
+                dispatcher.dispatch(match model.ask(&request).await {
+                    Ok(Reply::Fit(fit)) => {
+                        let found = Found { answers: Rc::new(answers), fit: Rc::new(*fit) };
+                        Action::Answered(ask, found)
+                    }
+                    Ok(Reply::Refused(refused)) => Action::Refused(ask, refused.faults),
+                    Ok(_) => Action::Failed {
+                        ask,
+                        message: "the answer belongs to another question".to_owned(),
+                        reload: true,
+                    },
+                    Err(error) => Action::Failed {
+                        ask,
+                        reload: matches!(
+                            error,
+                            AskError::Bridge(BridgeError::OtherBuild) | AskError::Unreadable(_)
+                        ),
+                        message: error.to_string(),
+                    },
+                });
+            });
+        })
+    };
+    let stop = {
+        let dispatcher = store.dispatcher();
+        Callback::from(move |()| {
+            // First the word, so that the cancelled question is not told of as a failure.
+            dispatcher.dispatch(Action::Stop);
+            model.cancel();
+        })
+    };
+    Finder { find, stop }
+}
+
+/// A number for a question that no earlier one has.
+fn next_ask() -> u32 {
+    thread_local! {
+        static LAST: Cell<u32> = const { Cell::new(0) };
+    }
+    LAST.set(LAST.get().wrapping_add(1));
+    LAST.get()
 }

@@ -1,16 +1,148 @@
-//! The front door.
+//! The front door: the ways in, what was kept, and what stays private.
 
+use wasm_bindgen_futures::spawn_local;
 use yew::prelude::*;
 
+use crate::day;
+use crate::hooks::{use_offline, use_store};
+use crate::platform::serviceworker::{self, Offline};
+use crate::platform::{address, files};
 use crate::route::Route;
+use crate::state::{Action, Notice, fitting_name};
 
-/// What the page is for, and the ways in.
+/// The front door.
 #[component]
 pub fn HomePage() -> Html {
+    let store = use_store();
+    let open = {
+        let dispatcher = store.dispatcher();
+        Callback::from(move |event: Event| {
+            let dispatcher = dispatcher.clone();
+            spawn_local(async move {
+                match files::open(event).await {
+                    Ok(Some(files::Opened { name, text })) => {
+                        let good = crate::state::read_file(&text).is_ok();
+                        dispatcher.dispatch(Action::Opened { name, text });
+                        if good {
+                            address::go(&Route::Check.to_string());
+                        }
+                    }
+                    Ok(None) => {}
+                    Err(reason) => {
+                        let text = format!("Not opened: {reason}.");
+                        dispatcher.dispatch(Action::Tell(Notice { text, grave: true }));
+                    }
+                }
+            });
+        })
+    };
+    let afresh = {
+        let dispatcher = store.dispatcher();
+        Callback::from(move |_: MouseEvent| dispatcher.dispatch(Action::Afresh))
+    };
     html! {
-        <>
-            <h1>{ "Find strings for a violin, viola, cello or double bass, and see why." }</h1>
-            <p><a class="button" href={Route::Set.to_string()}>{ "Show me a set" }</a></p>
-        </>
+        <div class="home">
+            <h1>{ "Find strings that suit an instrument and whoever plays it, and see why." }</h1>
+            if store.is_begun() {
+                <p class="begun">
+                    <a class="button" href={Route::Check.to_string()}>{ format!("Go on with {}", store.name()) }</a>
+                    <button class="button quiet" type="button" onclick={afresh}>{ "Start afresh" }</button>
+                </p>
+            }
+            <ul class="doors">
+                <li>
+                    <a class="door" href={Route::Ask { screen: 1, checking: false }.to_string()}>
+                        <strong>{ "Answer a few questions" }</strong>
+                        <span>{ "Eight short screens, three minutes. “I don’t know” is always an answer." }</span>
+                    </a>
+                </li>
+                <li>
+                    <a class="door" href={Route::Everything { field: None }.to_string()}>
+                        <strong>{ "Everything on one page" }</strong>
+                        <span>{ "For the bench: measured length, tuning, each string, weights." }</span>
+                    </a>
+                </li>
+            </ul>
+            <p class="other">
+                if !store.is_begun() {
+                    <a href={Route::Set.to_string()}>{ "Just show me a set" }</a>
+                }
+                <label class="file">
+                    <input type="file" accept=".json,application/json" onchange={open} />
+                    <span>{ "Open a saved file" }</span>
+                </label>
+            </p>
+            <Kept />
+            <p class="private">
+                { "Nothing you type leaves this machine. " }
+                <State />
+            </p>
+        </div>
+    }
+}
+
+/// The fittings that were kept.
+#[component]
+fn Kept() -> Html {
+    let store = use_store();
+    let fittings = &store.document.fittings;
+    if fittings.is_empty() {
+        return Html::default();
+    }
+    let item = |(i, fitting): (usize, &protocol::document::Fitting)| {
+        let name = fitting_name(fitting);
+        let dispatcher = store.dispatcher();
+        let open = Callback::from(move |_: MouseEvent| {
+            dispatcher.dispatch(Action::Reopen(i));
+            address::go(&Route::Set.to_string());
+        });
+        let dispatcher = store.dispatcher();
+        let remove = Callback::from(move |_: MouseEvent| dispatcher.dispatch(Action::Remove(i)));
+        let date = fitting.at.get(..10).and_then(day::read).map(day::spoken);
+        html! {
+            <li key={format!("{} {i}", fitting.at)}>
+                <h3>{ &name }</h3>
+                if let Some(date) = date {
+                    <p class="date">{ date }</p>
+                }
+                <ul class="lines">{ for fitting.summary.iter().map(|line| html! { <li>{ line }</li> }) }</ul>
+                <p class="actions">
+                    <button class="button quiet" type="button" onclick={open}>
+                        { "Open" }<span class="unseen">{ format!(" {name}") }</span>
+                    </button>
+                    <button class="button quiet" type="button" onclick={remove}>
+                        { "Remove" }<span class="unseen">{ format!(" {name}") }</span>
+                    </button>
+                </p>
+            </li>
+        }
+    };
+    html! {
+        <section class="kept" aria-labelledby="kept">
+            <h2 id="kept">{ "Kept on this machine" }</h2>
+            <ul>{ for fittings.iter().enumerate().map(item) }</ul>
+        </section>
+    }
+}
+
+/// How far the page is kept on this machine.
+#[component]
+fn State() -> Html {
+    let update = Callback::from(|_: MouseEvent| serviceworker::take_update());
+    match use_offline() {
+        None => Html::default(),
+        Some(Offline::Ready) => html! { "Ready for use without a network." },
+        Some(Offline::UpdateWaiting) => html! {
+            <>
+                { "Ready for use without a network. A newer version has arrived. " }
+                <button class="button quiet" type="button" onclick={update}>{ "Use it now" }</button>
+            </>
+        },
+        Some(Offline::Impossible) => {
+            html! { "This browser does not keep the page for use without a network." }
+        }
+        Some(Offline::Failed(reason)) => {
+            html! { format!("The page is not kept for use without a network: {reason}.") }
+        }
     }
 }

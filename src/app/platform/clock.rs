@@ -2,7 +2,8 @@
 
 use js_sys::Date;
 
-/// Milliseconds in a day.
+/// Milliseconds in a minute and in a day.
+const MINUTE_MS: f64 = 60_000.0;
 const DAY_MS: f64 = 86_400_000.0;
 
 /// Milliseconds since 1970.
@@ -11,19 +12,27 @@ pub fn now_ms() -> f64 {
     Date::now()
 }
 
-/// Today as a number of days since 1970-01-01, by the clock of the person's country.
+/// Milliseconds since 1970 as the clock on the wall shows them.
+fn local_ms() -> f64 {
+    let now = Date::new_0();
+    now.get_time() - now.get_timezone_offset() * MINUTE_MS
+}
+
+/// Today as a number of days since 1970-01-01, by the clock on the wall.
 #[must_use]
 pub fn today() -> i64 {
-    let now = Date::new_0();
-    let local = now.get_time() - now.get_timezone_offset() * 60_000.0;
-    // Days since 1970 fit easily; a clock that is out of its mind gives the first day.
+    // Days since 1970 fit easily.
     #[expect(clippy::cast_possible_truncation, reason = "a count of days is far from the limits")]
-    let day = (local / DAY_MS).floor() as i64;
+    let day = (local_ms() / DAY_MS).floor() as i64;
     day
 }
 
-/// Now, as an ISO 8601 date and time.
+/// Now by the clock on the wall, as an ISO 8601 date and time with its distance from UTC.
 #[must_use]
 pub fn now_iso() -> String {
-    Date::new_0().to_iso_string().into()
+    let east = -Date::new_0().get_timezone_offset();
+    let text = String::from(Date::new(&local_ms().into()).to_iso_string());
+    let (sign, distance) = if east < 0.0 { ('-', -east) } else { ('+', east) };
+    let (hours, minutes) = ((distance / 60.0).floor(), distance % 60.0);
+    format!("{}{sign}{hours:02}:{minutes:02}", text.trim_end_matches('Z'))
 }

@@ -4,6 +4,7 @@ pub mod address;
 pub mod clock;
 pub mod field;
 pub mod files;
+pub mod offline;
 pub mod print;
 pub mod serviceworker;
 pub mod storage;
@@ -13,5 +14,5 @@ pub mod worker;
 /// Starts what works in the background: the worker loads while the page is drawn.
 pub fn start() {
     worker::of_page().start();
-    serviceworker::register(|_| {});
+    serviceworker::register(offline::report);
 }

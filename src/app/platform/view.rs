@@ -42,3 +42,9 @@ pub fn focus(selector: &str, made: bool) {
     }
     drop(element.focus());
 }
+
+/// Whether nobody sees the page, for another tab or window lies over it.
+#[must_use]
+pub fn is_hidden() -> bool {
+    gloo::utils::document().hidden()
+}

@@ -1,0 +1,244 @@
+//! A question of the fitting: the fields that answer it, bound to the state of the page.
+
+use strings::fit::desirability;
+use yew::prelude::*;
+
+use crate::components::field::{Choices, NumberField, Scale, TextField, Tick, Ticks};
+use crate::fields::{self, Flag, Number, Wish, Word};
+use crate::hooks::{Store, use_store};
+use crate::platform::field;
+use crate::state::Action;
+use crate::words::questions::{self, BOTHERS, FAMILIES, Question};
+
+/// What a question is made of.
+#[derive(Clone, Debug, PartialEq, Properties)]
+pub struct Props {
+    /// Which.
+    pub question: Question,
+    /// Whether choices show their few more words.
+    #[prop_or_default]
+    pub hints: bool,
+}
+
+/// The fields of one question.
+#[component]
+pub fn Ask(props: &Props) -> Html {
+    let store = use_store();
+    let text = props.question.text();
+    match props.question {
+        Question::Word(word) => word_field(&store, word, props.hints),
+        Question::Number(number) => html! {
+            <NumberOf {store} {number} ask={text.ask} why={text.why} hint={text.hint} />
+        },
+        Question::Concert => concert(&store),
+        Question::Bothers => {
+            let bothers = &store.document.answers.bothers;
+            let ticks: Vec<_> = BOTHERS
+                .iter()
+                .map(|(key, label)| Tick { key, label, ticked: bothers.iter().any(|b| b == key) })
+                .collect();
+            let on_tick =
+                act(&store, |(key, yes): (&'static str, bool)| Action::Bother(key.to_owned(), yes));
+            let fault = store.shown("bothers").map(AttrValue::from);
+            html! { <Ticks id="bothers" ask={text.ask} why={text.why} {ticks} {fault} {on_tick} /> }
+        }
+        Question::Wishes => html! {
+            <fieldset class="field" id="wishes" aria-describedby="wishes-why">
+                <legend>{ text.ask }</legend>
+                <p class="why" id="wishes-why">{ text.why }</p>
+                { for Wish::ALL.map(|wish| wish_field(&store, wish)) }
+            </fieldset>
+        },
+        Question::Flags(flags) => flags_field(&store, flags),
+        Question::Strings => strings_field(&store),
+        Question::Weights => weights_field(&store),
+    }
+}
+
+/// A callback that makes an action of what it gets.
+fn act<T: 'static>(store: &Store, action: impl Fn(T) -> Action + 'static) -> Callback<T> {
+    let dispatcher = store.dispatcher();
+    Callback::from(move |value| dispatcher.dispatch(action(value)))
+}
+
+fn word_field(store: &Store, word: Word, hints: bool) -> Html {
+    let text = Question::Word(word).text();
+    let answers = &store.document.answers;
+    html! {
+        <Choices
+            id={word.key()}
+            ask={text.ask}
+            why={text.why}
+            choices={questions::choices(word, answers)}
+            {hints}
+            value={word.of(answers).map(|key| AttrValue::from(key.to_owned()))}
+            fault={store.shown(word.key()).map(AttrValue::from)}
+            on_choose={act(store, move |key| Action::Choose(word, key))}
+        />
+    }
+}
+
+/// What a number of the state is made of.
+#[derive(Clone, PartialEq, Properties)]
+struct NumberOfProps {
+    store: Store,
+    number: Number,
+    ask: AttrValue,
+    #[prop_or_default]
+    why: AttrValue,
+    #[prop_or_default]
+    hint: AttrValue,
+}
+
+/// A number's field, bound to the state.
+#[component]
+fn NumberOf(props: &NumberOfProps) -> Html {
+    let NumberOfProps { store, number, ask, why, hint } = props;
+    let (number, key) = (*number, number.key());
+    let left = key.clone();
+    html! {
+        <NumberField
+            id={key.clone()}
+            ask={ask.clone()}
+            why={why.clone()}
+            hint={hint.clone()}
+            text={store.text(number)}
+            units={number.units().iter().map(|unit| unit.label).collect::<Vec<_>>()}
+            unit={store.unit(number).label}
+            fault={store.shown(&key).map(AttrValue::from)}
+            on_type={act(store, move |text| Action::Type(number, text))}
+            on_unit={act(store, move |unit| Action::Unit(number, unit))}
+            on_leave={act(store, move |()| Action::Left(left.clone()))}
+        />
+    }
+}
+
+fn concert(store: &Store) -> Html {
+    let text = Question::Concert.text();
+    html! {
+        <fieldset class="field pair" aria-describedby="concert-why concert-hint">
+            <legend>{ text.ask }</legend>
+            <p class="why" id="concert-why">{ text.why }</p>
+            <NumberOf store={store.clone()} number={Number::Days} ask={questions::DAYS_ASK} />
+            <TextField
+                id="concert_date"
+                ask={questions::DATE_ASK}
+                kind="date"
+                text={store.date_text()}
+                on_type={act(store, Action::Date)}
+                on_leave={act(store, |()| Action::Left(Number::Days.key()))}
+            />
+            <p class="hint" id="concert-hint">{ text.hint }</p>
+        </fieldset>
+    }
+}
+
+fn wish_field(store: &Store, wish: Wish) -> Html {
+    let number = Number::Wish(wish);
+    let key = number.key();
+    let left = key.clone();
+    html! {
+        <Scale
+            id={key.clone()}
+            {wish}
+            value={number.of(&store.document.answers).unwrap_or(0.0)}
+            text={store.text(number)}
+            fault={store.shown(&key).map(AttrValue::from)}
+            on_type={act(store, move |text| Action::Type(number, text))}
+            on_leave={act(store, move |()| Action::Left(left.clone()))}
+        />
+    }
+}
+
+fn flags_field(store: &Store, flags: &'static [Flag]) -> Html {
+    let text = Question::Flags(flags).text();
+    let answers = &store.document.answers;
+    let tick = |flag: &Flag| Tick {
+        key: flag.key(),
+        label: questions::flag_label(*flag),
+        ticked: flag.of(answers),
+    };
+    let dispatcher = store.dispatcher();
+    let on_tick = Callback::from(move |(key, yes): (&'static str, bool)| {
+        if let Some(flag) = Flag::ALL.into_iter().find(|flag| flag.key() == key) {
+            dispatcher.dispatch(Action::Tick(flag, yes));
+        }
+    });
+    let ticks: Vec<_> = flags.iter().map(tick).collect();
+    html! { <Ticks id="flags" ask={text.ask} why={text.why} {ticks} {on_tick} /> }
+}
+
+fn strings_field(store: &Store) -> Html {
+    let text = Question::Strings.text();
+    let answers = &store.document.answers;
+    let string = |(i, tuned): (usize, &'static str)| {
+        let (note, family) = (format!("strings.{i}.note"), format!("strings.{i}.family"));
+        let left = note.clone();
+        let value = answers.strings.get(i).and_then(|string| string.family.clone());
+        let fault = store.shown(&note).or_else(|| store.shown(&family));
+        let choose = act(store, move |event: Event| {
+            let key = field::text(&event).filter(|key| !key.is_empty());
+            Action::Family(i, key)
+        });
+        html! {
+            <fieldset class="string" key={i}>
+                <legend>{ format!("{tuned} string") }</legend>
+                <TextField
+                    id={note}
+                    ask="Tuned to"
+                    text={store.note_text(i)}
+                    fault={fault.map(AttrValue::from)}
+                    on_type={act(store, move |text| Action::Note(i, text))}
+                    on_leave={act(store, move |()| Action::Left(left.clone()))}
+                />
+                <div class="field">
+                    <label class="ask" for={family.clone()}>{ "Kind" }</label>
+                    <select id={family} onchange={choose}>
+                        <option value="" selected={value.is_none()}>{ "Any kind" }</option>
+                        { for FAMILIES.iter().map(|(key, label)| html! {
+                            <option value={*key} selected={value.as_deref() == Some(*key)}>{ *label }</option>
+                        }) }
+                    </select>
+                </div>
+            </fieldset>
+        }
+    };
+    html! {
+        <fieldset class="field" id="strings" aria-describedby="strings-why">
+            <legend>{ text.ask }</legend>
+            <p class="why" id="strings-why">{ text.why }</p>
+            <p class="hint">{ "Leave a note empty to keep the tuning’s own." }</p>
+            <div class="strings">
+                { for fields::tuned(answers).into_iter().enumerate().map(string) }
+            </div>
+        </fieldset>
+    }
+}
+
+fn weights_field(store: &Store) -> Html {
+    let text = Question::Weights.text();
+    let weight = |i: usize| {
+        let usual = Number::Weight(i).unit(None).typed(questions::base_weight(i));
+        html! {
+            <NumberOf
+                key={i}
+                store={store.clone()}
+                number={Number::Weight(i)}
+                ask={questions::weight_label(i)}
+                hint={format!("Usually {usual}")}
+            />
+        }
+    };
+    let any = !store.document.answers.weights.is_empty()
+        || store.slips().iter().any(|slip| slip.field.starts_with("weights."));
+    html! {
+        <fieldset class="field" id="weights" aria-describedby="weights-why">
+            <legend>{ text.ask }</legend>
+            <p class="why" id="weights-why">{ text.why }</p>
+            <details open={any}>
+                <summary>{ "Twelve weights, each from 0 to 10" }</summary>
+                <div class="weights">{ for (0..desirability::COUNT).map(weight) }</div>
+            </details>
+        </fieldset>
+    }
+}

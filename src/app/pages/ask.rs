@@ -1,0 +1,93 @@
+//! The player's path: at most eight short screens, each with a way back and a way on.
+
+use yew::prelude::*;
+
+use crate::components::faults::{Faults, SUMMARY};
+use crate::components::question::Ask;
+use crate::hooks::use_store;
+use crate::platform::{address, view};
+use crate::route::{Route, SCREENS};
+use crate::state::Action;
+use crate::words::questions::PATH;
+
+/// Which screen.
+#[derive(Clone, Debug, PartialEq, Eq, Properties)]
+pub struct Props {
+    /// From 1.
+    pub screen: usize,
+    /// The person came from the list of answers.
+    pub checking: bool,
+}
+
+/// A screen of the path.
+#[component]
+pub fn AskPage(props: &Props) -> Html {
+    let Props { screen, checking } = *props;
+    let store = use_store();
+    // Counts the times when a fault stood in the way, for the summary takes the focus each time.
+    let stopped = use_state(|| 0_u32);
+    use_effect_with(*stopped, |stopped| {
+        if *stopped > 0 {
+            view::focus_id(SUMMARY);
+        }
+    });
+    let Some(page) = PATH.get(screen.wrapping_sub(1)) else { return Html::default() };
+    let back = match screen {
+        _ if checking => Route::Check,
+        1 => Route::Home,
+        _ => Route::Ask { screen: screen - 1, checking: false },
+    };
+    let on = if checking || screen >= SCREENS {
+        Route::Check
+    } else {
+        Route::Ask { screen: screen + 1, checking: false }
+    };
+    // One step out of the path must not leave a fault behind unseen.
+    let leave = |to: Route| {
+        let (store, stopped) = (store.clone(), stopped.clone());
+        move || {
+            let slips = store.slips_in(page.questions);
+            if slips.is_empty() {
+                address::go(&to.to_string());
+            } else {
+                let fields = slips.into_iter().map(|slip| slip.field).collect();
+                store.dispatch(Action::Show(fields));
+                stopped.set(*stopped + 1);
+            }
+        }
+    };
+    let submit = {
+        let leave = leave(on);
+        Callback::from(move |event: SubmitEvent| {
+            event.prevent_default();
+            leave();
+        })
+    };
+    let find = {
+        let leave = leave(Route::Set);
+        Callback::from(move |event: MouseEvent| {
+            event.prevent_default();
+            leave();
+        })
+    };
+    let slips = if *stopped > 0 { store.slips_in(page.questions) } else { Vec::new() };
+    html! {
+        <div class="ask-page">
+            <p class="way">
+                <a class="back" href={back.to_string()}>{ "Back" }</a>
+                if !checking {
+                    <span class="count">{ format!("{screen} of {SCREENS}") }</span>
+                }
+            </p>
+            <Faults {slips} here=true />
+            <h1>{ page.title }</h1>
+            <form novalidate=true onsubmit={submit}>
+                { for page.questions.iter().map(|question| html! { <Ask key={question.key()} question={*question} /> }) }
+                <p class="actions">
+                    <button class="button" type="submit">{ "Continue" }</button>
+                    <a href={Route::Set.to_string()} onclick={find}>{ "Find strings" }</a>
+                </p>
+            </form>
+        </div>
+    }
+}

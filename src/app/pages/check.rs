@@ -1,0 +1,103 @@
+//! The list of answers, each with a way to change it, and what is taken where nothing was said.
+
+use yew::prelude::*;
+
+use crate::components::faults::{Faults, SUMMARY, room_of};
+use crate::components::field::TextField;
+use crate::fields::Flag;
+use crate::hooks::use_store;
+use crate::platform::{address, view};
+use crate::route::{Route, SCREENS};
+use crate::state::{self, Action};
+use crate::words::questions::{EVERYTHING, LABEL_ASK, LABEL_HINT, Question, usual};
+
+/// The list of answers.
+#[component]
+pub fn CheckPage() -> Html {
+    let store = use_store();
+    let stopped = use_state(|| 0_u32);
+    use_effect_with(*stopped, |stopped| {
+        if *stopped > 0 {
+            view::focus_id(SUMMARY);
+        }
+    });
+    let slips = store.slips();
+    let find = {
+        let (blocked, stopped) = (!slips.is_empty(), stopped.clone());
+        Callback::from(move |event: MouseEvent| {
+            if blocked {
+                event.prevent_default();
+                stopped.set(*stopped + 1);
+            } else {
+                address::go(&Route::Set.to_string());
+            }
+        })
+    };
+    let label = {
+        let dispatcher = store.dispatcher();
+        Callback::from(move |text| dispatcher.dispatch(Action::Label(text)))
+    };
+    let row = |question: Question, answer: String, change: &str| {
+        let name = question.text().name;
+        html! {
+            <div class="row" key={question.key()}>
+                <dt>{ name }</dt>
+                <dd>{ answer }</dd>
+                <dd class="change">
+                    <a href={room(question, &store).to_string()}>
+                        { change }
+                        <span class="unseen">{ format!(": {name}") }</span>
+                    </a>
+                </dd>
+            </div>
+        }
+    };
+    let (mut said, mut unsaid) = (Vec::new(), Vec::new());
+    for question in EVERYTHING.iter().flat_map(|part| part.questions).copied() {
+        match state::said(&store, question) {
+            Some(answer) => said.push(row(question, answer, "Change")),
+            None => {
+                let taken = usual(question, &store.document.answers).unwrap_or_default();
+                unsaid.push(row(question, taken, "Answer"));
+            }
+        }
+    }
+    let back = Route::Ask { screen: SCREENS, checking: false };
+    html! {
+        <div class="check">
+            <p class="way"><a class="back" href={back.to_string()}>{ "Back" }</a></p>
+            <Faults {slips} />
+            <h1>{ "Check your answers" }</h1>
+            if said.is_empty() {
+                <p>{ "Nothing is said yet. A set can be found all the same." }</p>
+            } else {
+                <dl class="rows">{ for said }</dl>
+            }
+            <TextField id="label" ask={LABEL_ASK} hint={LABEL_HINT} text={store.document.label.clone()} on_type={label} />
+            <p class="actions">
+                <button class="button" type="button" onclick={find}>{ "Find strings" }</button>
+                <a href={Route::Everything { field: None }.to_string()}>{ "Everything on one page" }</a>
+            </p>
+            if !unsaid.is_empty() {
+                <section aria-labelledby="unsaid">
+                    <h2 id="unsaid">{ "Not said: we take the usual" }</h2>
+                    <p>{ "Each of these would sharpen the answer." }</p>
+                    <dl class="rows faint">{ for unsaid }</dl>
+                </section>
+            }
+        </div>
+    }
+}
+
+/// The room where a question is answered: on the path if it is there as a whole.
+fn room(question: Question, store: &state::State) -> Route {
+    let on_path = |flag: &Flag| state::screen_of(flag.key()).is_some();
+    match question {
+        Question::Flags(flags)
+            if flags.iter().all(|flag| on_path(flag) || !flag.of(&store.document.answers)) =>
+        {
+            room_of(Flag::NickelAllergy.key())
+        }
+        _ => room_of(&question.key()),
+    }
+}

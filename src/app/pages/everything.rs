@@ -1,0 +1,74 @@
+//! Every question on one page, for those who fit strings daily.
+
+use yew::prelude::*;
+
+use crate::components::faults::{Faults, SUMMARY};
+use crate::components::field::TextField;
+use crate::components::question::Ask;
+use crate::hooks::use_store;
+use crate::platform::{address, view};
+use crate::route::Route;
+use crate::state::Action;
+use crate::words::questions::{EVERYTHING, LABEL_ASK, LABEL_HINT};
+
+/// All questions.
+#[component]
+pub fn EverythingPage() -> Html {
+    let store = use_store();
+    let stopped = use_state(|| 0_u32);
+    use_effect_with(*stopped, |stopped| {
+        if *stopped > 0 {
+            view::focus_id(SUMMARY);
+        }
+    });
+    let leave = |to: Route| {
+        let (store, stopped) = (store.clone(), stopped.clone());
+        move || {
+            let slips = store.slips();
+            if slips.is_empty() {
+                address::go(&to.to_string());
+            } else {
+                let fields = slips.into_iter().map(|slip| slip.field).collect();
+                store.dispatch(Action::Show(fields));
+                stopped.set(*stopped + 1);
+            }
+        }
+    };
+    let submit = {
+        let leave = leave(Route::Set);
+        Callback::from(move |event: SubmitEvent| {
+            event.prevent_default();
+            leave();
+        })
+    };
+    let label = {
+        let dispatcher = store.dispatcher();
+        Callback::from(move |text| dispatcher.dispatch(Action::Label(text)))
+    };
+    let slips = if *stopped > 0 { store.slips() } else { Vec::new() };
+    html! {
+        <div class="everything">
+            <p class="way"><a class="back" href={Route::Home.to_string()}>{ "Back" }</a></p>
+            <Faults {slips} here=true />
+            <h1>{ "Everything on one page" }</h1>
+            <p class="lead">{ "Leave out whatever you don’t know: the range widens, and nothing is blocked." }</p>
+            <form novalidate=true onsubmit={submit}>
+                <TextField id="label" ask={LABEL_ASK} hint={LABEL_HINT} text={store.document.label.clone()} on_type={label} />
+                { for EVERYTHING.iter().map(|part| html! {
+                    <section key={part.title} class="part">
+                        <h2>{ part.title }</h2>
+                        <div class="questions">
+                            { for part.questions.iter().map(|question| html! {
+                                <Ask key={question.key()} question={*question} hints=true />
+                            }) }
+                        </div>
+                    </section>
+                }) }
+                <p class="actions stays">
+                    <button class="button" type="submit">{ "Find strings" }</button>
+                    <a href={Route::Check.to_string()}>{ "Check answers" }</a>
+                </p>
+            </form>
+        </div>
+    }
+}

@@ -1,0 +1,116 @@
+//! Asks the model for a set and shows it; the last good one stays while the next is worked out.
+
+use std::rc::Rc;
+
+use yew::prelude::*;
+
+use crate::components::faults::Faults;
+use crate::hooks::{use_finder, use_store};
+use crate::platform::{address, clock, files};
+use crate::route::Route;
+use crate::state::{Action, Asking, Notice};
+use crate::words::summary;
+
+/// The set, or how far it is.
+#[component]
+pub fn FindingPage() -> Html {
+    let store = use_store();
+    let finder = use_finder(&store);
+    let slips = store.slips();
+    {
+        let (find, wanted) = (
+            finder.find.clone(),
+            !store.is_found() && slips.is_empty() && store.asking == Asking::Idle,
+        );
+        // Only the wish matters here: the question is of the answers at the time when it is asked.
+        use_effect_with(wanted, move |wanted| {
+            if *wanted {
+                find.emit(());
+            }
+        });
+    }
+    let again = {
+        let find = finder.find.clone();
+        Callback::from(move |_: MouseEvent| find.emit(()))
+    };
+    let stop = {
+        let stop = finder.stop.clone();
+        Callback::from(move |_: MouseEvent| stop.emit(()))
+    };
+    let status = match &store.asking {
+        Asking::Busy(_) => html! {
+            <div class="busy" role="status">
+                <p>{ "Working out a set. This takes a few seconds." }</p>
+                <button class="button quiet" type="button" onclick={stop}>{ "Stop" }</button>
+            </div>
+        },
+        Asking::Stopped if !store.is_found() => html! {
+            <div class="busy" role="status">
+                <p>{ "Stopped. The answers are kept." }</p>
+                <button class="button" type="button" onclick={again}>{ "Find strings" }</button>
+            </div>
+        },
+        Asking::Failed { message, reload } => {
+            let anew = Callback::from(|_: MouseEvent| address::reload());
+            html! {
+                <div class="busy grave" role="alert">
+                    <p>{ format!("There is no answer: {message}. Your answers are kept.") }</p>
+                    if *reload {
+                        <button class="button" type="button" onclick={anew}>{ "Load the page again" }</button>
+                    } else {
+                        <button class="button" type="button" onclick={again}>{ "Try again" }</button>
+                    }
+                </div>
+            }
+        }
+        _ => Html::default(),
+    };
+    let Some(found) = store.found.as_ref().filter(|_| slips.is_empty()) else {
+        let title = if slips.is_empty() { "Finding strings" } else { "Not yet" };
+        return html! {
+            <div class="finding">
+                <p class="way"><a class="back" href={Route::Check.to_string()}>{ "Back" }</a></p>
+                <h1>{ title }</h1>
+                <Faults {slips} />
+                { status }
+            </div>
+        };
+    };
+    let keep = {
+        let (dispatcher, fit) = (store.dispatcher(), Rc::clone(&found.fit));
+        Callback::from(move |()| {
+            let (at, summary) = (clock::now_iso(), summary::lines(&fit));
+            dispatcher.dispatch(Action::Keep { at, summary });
+        })
+    };
+    let download = {
+        let store = store.clone();
+        Callback::from(move |()| {
+            let text = protocol::document::save(&store.document);
+            let name = summary::file_name(&store.name());
+            if let Err(reason) = files::save(&name, "application/json", &text) {
+                let text = format!("Not saved: {reason}.");
+                store.dispatch(Action::Tell(Notice { text, grave: true }));
+            }
+        })
+    };
+    html! {
+        <div class="finding">
+            { status }
+            if !store.is_found() && store.asking != Asking::Idle {
+                <p class="earlier">{ "Below is the set for your earlier answers." }</p>
+            }
+            <h1>{ format!("A set for {}", store.name()) }</h1>
+            <ul>{ for summary::lines(&found.fit).into_iter().map(|line| html! { <li>{ line }</li> }) }</ul>
+            <p class="actions">
+                <button class="button quiet" type="button" onclick={click(keep)}>{ "Keep" }</button>
+                <button class="button quiet" type="button" onclick={click(download)}>{ "Save to a file" }</button>
+                <a href={Route::Check.to_string()}>{ "Change the answers" }</a>
+            </p>
+        </div>
+    }
+}
+
+fn click(then: Callback<()>) -> Callback<MouseEvent> {
+    Callback::from(move |_: MouseEvent| then.emit(()))
+}

@@ -1,0 +1,1233 @@
+//! What the page knows, and how each thing a person does changes it.
+//!
+//! [`reduce`] is a plain function: the same state and action give the same state, without a browser. What it cannot
+//! know, the time above all, comes with the action.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::rc::Rc;
+
+use protocol::document::{self, Document, FORMAT, Fitting, VERSION};
+use protocol::reply::{Fault, Fit};
+use protocol::request::{Answers, StringAnswer};
+use strings::pitch::Note;
+
+use crate::day::{self, Day};
+use crate::fields::{self, Flag, Number, Word};
+use crate::words::questions::{self, BOTHERS, EVERYTHING, PATH, Question};
+
+/// How many fittings are kept: a list that one can still look through. Whoever needs more has files.
+pub const FITTINGS_MAX: usize = 20;
+
+/// Under this name the date of the next performance is kept, from which its days follow on any later day.
+const DATE: &str = "concert_date";
+
+/// What the page knows.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct State {
+    /// What a person answered and kept; this is what is saved.
+    pub document: Document,
+    /// Today.
+    pub today: Day,
+    /// Fields whose faults are shown: the person has left them, or wanted to go on.
+    pub shown: BTreeSet<String>,
+    /// What the model refused.
+    pub refused: Vec<Slip>,
+    /// Something to tell.
+    pub notice: Option<Notice>,
+    /// The document before it was replaced, to bring it back.
+    pub before: Option<Box<Document>>,
+    /// What another tab made of the document while this one was being used.
+    pub elsewhere: Option<Box<Document>>,
+    /// How far a question to the model is.
+    pub asking: Asking,
+    /// The last good answer of the model.
+    pub found: Option<Found>,
+}
+
+/// A fault in a field, in words.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Slip {
+    /// The field.
+    pub field: String,
+    /// What was typed and what is allowed.
+    pub message: String,
+}
+
+/// Something to tell.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Notice {
+    /// What happened.
+    pub text: String,
+    /// It went wrong.
+    pub grave: bool,
+}
+
+/// How far a question to the model is.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub enum Asking {
+    /// Nothing is asked.
+    #[default]
+    Idle,
+    /// It computes; the number tells this question from an earlier one.
+    Busy(u32),
+    /// The person stopped it.
+    Stopped,
+    /// There is no answer, for this reason.
+    Failed {
+        /// The reason in words.
+        message: String,
+        /// Only loading the page anew can mend it.
+        reload: bool,
+    },
+}
+
+/// An answer of the model, and what was asked.
+#[derive(Clone, Debug)]
+pub struct Found {
+    /// The answers it was found for.
+    pub answers: Rc<Answers>,
+    /// The answer.
+    pub fit: Rc<Fit>,
+}
+
+impl PartialEq for Found {
+    fn eq(&self, other: &Self) -> bool {
+        // An answer is large and never changes: the same one is the same one.
+        Rc::ptr_eq(&self.answers, &other.answers) && Rc::ptr_eq(&self.fit, &other.fit)
+    }
+}
+
+/// Something that happened.
+#[derive(Clone, Debug)]
+pub enum Action {
+    /// A word was chosen, or "I don't know".
+    Choose(Word, Option<String>),
+    /// A box was ticked or cleared.
+    Tick(Flag, bool),
+    /// A complaint was ticked or cleared.
+    Bother(String, bool),
+    /// A text was typed into a number's field.
+    Type(Number, String),
+    /// Another unit was chosen for a number.
+    Unit(Number, String),
+    /// A date was given for the next performance.
+    Date(String),
+    /// A note was typed for a string, 0 the highest.
+    Note(usize, String),
+    /// A family was chosen for a string.
+    Family(usize, Option<String>),
+    /// A label was typed.
+    Label(String),
+    /// The person left a field.
+    Left(String),
+    /// The person wanted to go on, and these fields are in the way.
+    Show(Vec<String>),
+    /// A file was opened.
+    Opened {
+        /// Its name.
+        name: String,
+        /// What is in it.
+        text: String,
+    },
+    /// The answers are to be given anew.
+    Afresh,
+    /// A kept fitting is opened again.
+    Reopen(usize),
+    /// A kept fitting is let go.
+    Remove(usize),
+    /// The set is to be kept.
+    Keep {
+        /// Now, in ISO 8601.
+        at: String,
+        /// The set in words.
+        summary: Vec<String>,
+    },
+    /// What was replaced is to come back.
+    Undo,
+    /// Something is to be told.
+    Tell(Notice),
+    /// It has been read.
+    Heard,
+    /// Another tab changed what is kept; `idle` if nobody is using this one.
+    Elsewhere {
+        /// The document as that tab has it.
+        document: Box<Document>,
+        /// Nobody is using this tab.
+        idle: bool,
+    },
+    /// What another tab made of it is taken, or not.
+    TakeElsewhere(bool),
+    /// A question goes to the model.
+    Ask(u32),
+    /// The model has answered that question.
+    Answered(u32, Found),
+    /// The model has refused it.
+    Refused(u32, Vec<Fault>),
+    /// There is no answer to it.
+    Failed {
+        /// Which question.
+        ask: u32,
+        /// The reason in words.
+        message: String,
+        /// Only loading the page anew can mend it.
+        reload: bool,
+    },
+    /// The person stops the computation.
+    Stop,
+    /// The day it is.
+    Today(Day),
+}
+
+/// The state after an action.
+#[must_use]
+pub fn reduce(state: &State, action: Action) -> State {
+    let mut next = state.clone();
+    next.apply(action);
+    next
+}
+
+impl State {
+    /// The state with which the page starts, on this day.
+    #[must_use]
+    pub fn of(document: Document, today: Day) -> Self {
+        let mut state = Self { document, ..Self::default() };
+        state.apply(Action::Today(today));
+        // Half a number that was typed on another day is told of at once.
+        state.shown = state.slips().into_iter().map(|slip| slip.field).collect();
+        state
+    }
+
+    fn apply(&mut self, action: Action) {
+        match action {
+            Action::Choose(word, key) => self.choose(word, key),
+            Action::Tick(flag, yes) => flag.set(&mut self.document.answers, yes),
+            Action::Bother(key, yes) => self.bother(&key, yes),
+            Action::Type(number, text) => self.type_number(number, text),
+            Action::Unit(number, label) => {
+                let text = self.text(number);
+                self.document.drafts.insert(unit_key(number), label);
+                self.type_number(number, text);
+            }
+            Action::Date(text) => self.date(text),
+            Action::Note(i, text) => self.note(i, text),
+            Action::Family(i, key) => {
+                self.string(i).family = key;
+                self.trim_strings();
+                self.mended(&format!("strings.{i}.family"));
+            }
+            Action::Label(label) => self.document.label = label,
+            Action::Left(field) => drop(self.shown.insert(field)),
+            Action::Show(fields) => self.shown.extend(fields),
+            Action::Opened { name, text } => self.open(&name, &text),
+            Action::Afresh => {
+                let fittings = self.document.fittings.clone();
+                self.replace(Document { fittings, ..Document::default() });
+                self.tell("The answers are empty again.".to_owned());
+            }
+            Action::Reopen(i) => {
+                if let Some(fitting) = self.document.fittings.get(i).cloned() {
+                    let fittings = self.document.fittings.clone();
+                    let Fitting { label, answers, .. } = fitting;
+                    self.replace(Document { label, answers, fittings, ..Document::default() });
+                    self.tell("These are the answers of that fitting.".to_owned());
+                }
+            }
+            Action::Remove(i) => {
+                if i < self.document.fittings.len() {
+                    let before = self.document.clone();
+                    let gone = self.document.fittings.remove(i);
+                    self.before = Some(Box::new(before));
+                    self.tell(format!("“{}” is removed.", fitting_name(&gone)));
+                }
+            }
+            Action::Keep { at, summary } => self.keep(at, summary),
+            Action::Undo => {
+                if let Some(before) = self.before.take() {
+                    self.document = *before;
+                    self.notice = None;
+                    self.refused.clear();
+                }
+            }
+            Action::Tell(notice) => self.notice = Some(notice),
+            Action::Heard => {
+                self.notice = None;
+                self.before = None;
+            }
+            Action::Elsewhere { document, idle } => {
+                if *document == self.document {
+                    self.elsewhere = None;
+                } else if idle {
+                    self.take(*document);
+                } else {
+                    self.elsewhere = Some(document);
+                }
+            }
+            Action::TakeElsewhere(yes) => {
+                if let Some(document) = self.elsewhere.take().filter(|_| yes) {
+                    self.take(*document);
+                }
+            }
+            Action::Ask(ask) => {
+                self.asking = Asking::Busy(ask);
+                self.refused.clear();
+            }
+            // An answer to an earlier question comes too late.
+            Action::Answered(ask, found) if self.asking == Asking::Busy(ask) => {
+                self.asking = Asking::Idle;
+                self.found = Some(found);
+            }
+            Action::Refused(ask, faults) if self.asking == Asking::Busy(ask) => {
+                self.asking = Asking::Idle;
+                self.refused = faults.iter().map(slip).collect();
+                self.shown.extend(self.refused.iter().map(|slip| slip.field.clone()));
+            }
+            Action::Failed { ask, message, reload } if self.asking == Asking::Busy(ask) => {
+                self.asking = Asking::Failed { message, reload };
+            }
+            Action::Answered(..) | Action::Refused(..) | Action::Failed { .. } => {}
+            Action::Stop => self.asking = Asking::Stopped,
+            Action::Today(today) => {
+                self.today = today;
+                self.count_days();
+            }
+        }
+    }
+
+    fn choose(&mut self, word: Word, key: Option<String>) {
+        let answers = &mut self.document.answers;
+        if word.of(answers) != key.as_deref() {
+            match word {
+                // Sizes, tunings and strings belong to an instrument.
+                Word::Instrument => {
+                    answers.size = None;
+                    answers.tuning = None;
+                    self.drop_strings();
+                }
+                Word::Tuning => self.drop_strings(),
+                _ => {}
+            }
+        }
+        word.set(&mut self.document.answers, key);
+        self.mended(word.key());
+        // What was out of range for one instrument may be within it for another.
+        if word == Word::Instrument {
+            self.type_number(Number::Length, self.text(Number::Length));
+            for field in ["size", "tuning"] {
+                self.mended(field);
+            }
+        }
+    }
+
+    fn drop_strings(&mut self) {
+        self.document.answers.strings.clear();
+        self.document.drafts.retain(|field, _| !field.starts_with("strings."));
+        self.refused.retain(|slip| !slip.field.starts_with("strings"));
+    }
+
+    fn bother(&mut self, key: &str, yes: bool) {
+        let bothers = &mut self.document.answers.bothers;
+        bothers.retain(|other| other != key);
+        if yes {
+            bothers.push(key.to_owned());
+            // In the order of the list, so that the order of ticking is not an answer.
+            let place = |key: &String| BOTHERS.iter().position(|(known, _)| known == key);
+            bothers.sort_by_key(place);
+        }
+        self.mended("bothers");
+    }
+
+    fn type_number(&mut self, number: Number, text: String) {
+        let key = number.key();
+        let value = self.read(number, &text).unwrap_or_default();
+        number.set(&mut self.document.answers, value);
+        if number == Number::Days {
+            // A count of days is wrong tomorrow; the date that it means is not.
+            match value {
+                Some(days) => {
+                    let date = day::written(self.today + whole(days));
+                    drop(self.document.drafts.insert(DATE.to_owned(), date));
+                }
+                None => drop(self.document.drafts.remove(DATE)),
+            }
+        }
+        if text.trim().is_empty() {
+            self.document.drafts.remove(&key);
+        } else {
+            self.document.drafts.insert(key.clone(), text);
+        }
+        self.mended(&key);
+    }
+
+    fn date(&mut self, text: String) {
+        self.document.drafts.remove(&Number::Days.key());
+        self.document.answers.concert_days = None;
+        if text.trim().is_empty() {
+            self.document.drafts.remove(DATE);
+        } else {
+            self.document.drafts.insert(DATE.to_owned(), text);
+        }
+        if let Ok(days) = self.read_date() {
+            self.document.answers.concert_days = days;
+        }
+        self.mended(&Number::Days.key());
+    }
+
+    /// Days until the date that was given.
+    fn read_date(&self) -> Result<Option<f64>, String> {
+        let Some(text) = self.document.drafts.get(DATE) else { return Ok(None) };
+        let name = Question::Concert.text().name;
+        let Some(date) = day::read(text) else {
+            return Err(format!(
+                "{name}: “{text}” is not a date. It takes one such as {}.",
+                day::written(self.today)
+            ));
+        };
+        let days = date - self.today;
+        let bound = Number::Days.bound(&self.document.answers);
+        if days < 0 {
+            return Err(format!(
+                "{name}: {} is past. It takes today or a later day.",
+                day::spoken(date)
+            ));
+        }
+        if days > whole(bound.max) {
+            let last = day::spoken(self.today + whole(bound.max));
+            return Err(format!(
+                "{name}: {} is too far off. It takes a day up to {last}.",
+                day::spoken(date)
+            ));
+        }
+        // Days within the bound are small numbers.
+        Ok(Some(days as f64))
+    }
+
+    /// Counts the days until the date of the performance anew. One that is over is no answer any more.
+    fn count_days(&mut self) {
+        let Some(date) = self.document.drafts.get(DATE).and_then(|text| day::read(text)) else {
+            return;
+        };
+        self.document.drafts.remove(&Number::Days.key());
+        if date < self.today {
+            self.document.drafts.remove(DATE);
+            self.document.answers.concert_days = None;
+        } else if let Ok(days) = self.read_date() {
+            self.document.answers.concert_days = days;
+        }
+    }
+
+    fn note(&mut self, i: usize, text: String) {
+        let key = format!("strings.{i}.note");
+        self.string(i).note = read_note(&text).unwrap_or_default();
+        self.trim_strings();
+        if text.trim().is_empty() {
+            self.document.drafts.remove(&key);
+        } else {
+            self.document.drafts.insert(key.clone(), text);
+        }
+        self.mended(&key);
+    }
+
+    fn string(&mut self, i: usize) -> &mut StringAnswer {
+        let strings = &mut self.document.answers.strings;
+        if strings.len() <= i {
+            strings.resize(i + 1, StringAnswer::default());
+        }
+        &mut strings[i]
+    }
+
+    fn trim_strings(&mut self) {
+        let strings = &mut self.document.answers.strings;
+        while strings.last().is_some_and(|string| *string == StringAnswer::default()) {
+            strings.pop();
+        }
+    }
+
+    /// A field has changed: what the model said of it holds no more.
+    fn mended(&mut self, field: &str) {
+        self.refused.retain(|slip| slip.field != field);
+    }
+
+    fn open(&mut self, name: &str, text: &str) {
+        match read_file(text) {
+            Ok((mut opened, notes)) => {
+                // What is kept here stays; the file's own come first.
+                for fitting in &self.document.fittings {
+                    if !opened.fittings.contains(fitting) {
+                        opened.fittings.push(fitting.clone());
+                    }
+                }
+                opened.fittings.truncate(FITTINGS_MAX);
+                self.replace(opened);
+                let told = if notes.is_empty() {
+                    format!("{name} is open.")
+                } else {
+                    format!(
+                        "{name} is open, but not all of it could be read: {}.",
+                        notes.join("; ")
+                    )
+                };
+                self.notice = Some(Notice { text: told, grave: !notes.is_empty() });
+            }
+            Err(reason) => {
+                let text = format!("{name} was not opened: {reason}. Nothing has changed.");
+                self.notice = Some(Notice { text, grave: true });
+            }
+        }
+    }
+
+    /// Puts another document in place, from which one can come back.
+    fn replace(&mut self, document: Document) {
+        let before = std::mem::replace(&mut self.document, document);
+        self.before = Some(Box::new(before));
+        self.refused.clear();
+        self.count_days();
+        self.shown = self.slips().into_iter().map(|slip| slip.field).collect();
+    }
+
+    /// Puts the document of another tab in place.
+    fn take(&mut self, document: Document) {
+        self.document = document;
+        self.elsewhere = None;
+        self.before = None;
+        self.refused.clear();
+        self.tell("Another tab changed the answers, and this one has taken them over.".to_owned());
+    }
+
+    fn keep(&mut self, at: String, summary: Vec<String>) {
+        let Some(found) = &self.found else { return };
+        let fitting = Fitting {
+            at,
+            label: self.document.label.clone(),
+            answers: (*found.answers).clone(),
+            summary,
+        };
+        let fittings = &mut self.document.fittings;
+        // The same set for the same person is kept once, under its latest date.
+        fittings.retain(|f| f.label != fitting.label || f.answers != fitting.answers);
+        fittings.insert(0, fitting);
+        let full = fittings.len() > FITTINGS_MAX;
+        fittings.truncate(FITTINGS_MAX);
+        self.before = None;
+        self.tell(if full {
+            format!(
+                "Kept on this machine. There is room for {FITTINGS_MAX}, so the oldest is gone."
+            )
+        } else {
+            "Kept on this machine. It is on the first page.".to_owned()
+        });
+    }
+
+    fn tell(&mut self, text: String) {
+        self.notice = Some(Notice { text, grave: false });
+    }
+
+    /// The unit in which a number is typed.
+    #[must_use]
+    pub fn unit(&self, number: Number) -> fields::Unit {
+        number.unit(self.document.drafts.get(&unit_key(number)).map(String::as_str))
+    }
+
+    /// What stands in a number's field.
+    #[must_use]
+    pub fn text(&self, number: Number) -> String {
+        let typed = self.document.drafts.get(&number.key()).cloned();
+        typed
+            .or_else(|| Some(self.unit(number).typed(number.of(&self.document.answers)?)))
+            .unwrap_or_default()
+    }
+
+    /// The date of the next performance as a date field takes it; empty if there is none.
+    #[must_use]
+    pub fn date_text(&self) -> String {
+        self.document.drafts.get(DATE).cloned().unwrap_or_default()
+    }
+
+    /// What stands in the field of a string's note.
+    #[must_use]
+    pub fn note_text(&self, i: usize) -> String {
+        let typed = self.document.drafts.get(&format!("strings.{i}.note")).cloned();
+        typed.or_else(|| self.document.answers.strings.get(i)?.note.clone()).unwrap_or_default()
+    }
+
+    fn read(&self, number: Number, text: &str) -> Result<Option<f64>, String> {
+        let bound = number.bound(&self.document.answers);
+        number.read(text, self.unit(number), bound, &questions::number_name(number))
+    }
+
+    /// Every fault, in the order of the questions.
+    #[must_use]
+    pub fn slips(&self) -> Vec<Slip> {
+        let mut slips = Vec::new();
+        for screen in EVERYTHING {
+            for question in screen.questions {
+                self.slips_of(*question, &mut slips);
+            }
+        }
+        // What belongs to no question is told all the same.
+        for refused in &self.refused {
+            if !slips.iter().any(|slip| slip.field == refused.field) {
+                slips.push(refused.clone());
+            }
+        }
+        slips
+    }
+
+    fn slips_of(&self, question: Question, slips: &mut Vec<Slip>) {
+        let answers = &self.document.answers;
+        let mut number = |number: Number| {
+            let typed = self.document.drafts.get(&number.key());
+            if let Some(Err(message)) = typed.map(|text| self.read(number, text)) {
+                slips.push(Slip { field: number.key(), message });
+            }
+        };
+        match question {
+            Question::Word(word) => {
+                if let Some(key) = word.of(answers) {
+                    let choices = questions::choices(word, answers);
+                    if !choices.iter().any(|choice| choice.key == key) {
+                        let labels: Vec<_> = choices.into_iter().map(|c| c.label).collect();
+                        slips.push(Slip {
+                            field: word.key().to_owned(),
+                            message: format!(
+                                "{}: “{key}” is not one of the answers. It takes {}.",
+                                question.text().name,
+                                labels.join(", ")
+                            ),
+                        });
+                    }
+                }
+            }
+            Question::Number(one) => number(one),
+            Question::Concert => {
+                number(Number::Days);
+                if !self.document.drafts.contains_key(&Number::Days.key())
+                    && let Err(message) = self.read_date()
+                {
+                    slips.push(Slip { field: Number::Days.key(), message });
+                }
+            }
+            Question::Wishes => fields::Wish::ALL.map(Number::Wish).into_iter().for_each(number),
+            Question::Weights => {
+                (0..strings::fit::desirability::COUNT).map(Number::Weight).for_each(number);
+            }
+            Question::Strings => {
+                for (i, tuned) in fields::tuned(answers).iter().enumerate() {
+                    if let Err(typed) = read_note(&self.note_text(i)) {
+                        slips.push(Slip {
+                            field: format!("strings.{i}.note"),
+                            message: format!(
+                                "Note of the {tuned} string: “{typed}” is not a note. It takes a letter, # or b, and the octave, such as {tuned} or Bb3."
+                            ),
+                        });
+                    }
+                }
+            }
+            Question::Bothers | Question::Flags(_) => {}
+        }
+    }
+
+    /// Faults that stand in the way of going on from these questions.
+    #[must_use]
+    pub fn slips_in(&self, questions: &[Question]) -> Vec<Slip> {
+        let mut slips = self.slips();
+        slips.retain(|slip| questions.iter().any(|question| question.has(&slip.field)));
+        slips
+    }
+
+    /// The fault of a field, if it is to be shown.
+    #[must_use]
+    pub fn shown(&self, field: &str) -> Option<String> {
+        if !self.shown.contains(field) {
+            return None;
+        }
+        self.slips().into_iter().find(|slip| slip.field == field).map(|slip| slip.message)
+    }
+
+    /// Whether the last answer belongs to the answers as they are now.
+    #[must_use]
+    pub fn is_found(&self) -> bool {
+        self.found.as_ref().is_some_and(|found| *found.answers == self.document.answers)
+    }
+
+    /// Whether anything was answered.
+    #[must_use]
+    pub fn is_begun(&self) -> bool {
+        let empty = Document { fittings: self.document.fittings.clone(), ..Document::default() };
+        self.document != empty
+    }
+
+    /// What to call this fitting: its label, or the instrument.
+    #[must_use]
+    pub fn name(&self) -> String {
+        name_of(&self.document.label, &self.document.answers)
+    }
+}
+
+/// What to call a kept fitting.
+#[must_use]
+pub fn fitting_name(fitting: &Fitting) -> String {
+    name_of(&fitting.label, &fitting.answers)
+}
+
+fn name_of(label: &str, answers: &Answers) -> String {
+    if !label.trim().is_empty() {
+        return label.trim().to_owned();
+    }
+    let kind = fields::kind(answers);
+    let size = answers.size.as_deref().or(kind.sizes.first().map(|size| size.key));
+    format!("{} {}", capital(kind.name), size.unwrap_or_default())
+}
+
+fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}
+
+/// The screen of the path, from 1, that asks for a field; none if only the page with everything does.
+#[must_use]
+pub fn screen_of(field: &str) -> Option<usize> {
+    PATH.iter()
+        .position(|screen| screen.questions.iter().any(|question| question.has(field)))
+        .map(|i| i + 1)
+}
+
+/// A fault of the model by the name of the field on the page.
+fn slip(fault: &Fault) -> Slip {
+    let field = fault.field.strip_prefix("answers.").unwrap_or(&fault.field);
+    let field = field.replace('[', ".").replace(']', "");
+    let field = match field.strip_prefix("bothers.") {
+        Some(_) => "bothers".to_owned(),
+        None => field,
+    };
+    let asked = EVERYTHING.iter().flat_map(|screen| screen.questions);
+    let name = asked
+        .filter(|question| question.has(&field))
+        .map(|question| question.text().name)
+        .next()
+        .unwrap_or(&field);
+    let message = format!("{name}: {} is not allowed. It takes {}.", fault.value, fault.allowed);
+    Slip { field, message }
+}
+
+/// The name under which the unit of a number's field is kept.
+fn unit_key(number: Number) -> String {
+    format!("{}.unit", number.key())
+}
+
+/// Reads a note as people write it: `bb3` and `B♭3` are `Bb3`. None for an empty text.
+fn read_note(text: &str) -> Result<Option<String>, String> {
+    let text = text.trim();
+    if text.is_empty() {
+        return Ok(None);
+    }
+    let plain = text.replace('♭', "b").replace('♯', "#");
+    let mut letters = plain.chars();
+    let first = letters.next().map(|letter| letter.to_ascii_uppercase());
+    let note: String = first.into_iter().chain(letters).collect();
+    if Note::parse(&note).is_some() { Ok(Some(note)) } else { Err(text.to_owned()) }
+}
+
+/// The whole part of a count of days, which is far from any limit.
+#[expect(clippy::cast_possible_truncation, reason = "bounded to ten years")]
+fn whole(days: f64) -> i64 {
+    days.clamp(0.0, 4000.0).floor() as i64
+}
+
+/// Reads a saved file.
+///
+/// # Errors
+/// When nothing of it can be read, with the reason.
+pub fn read_file(text: &str) -> Result<(Document, Vec<String>), String> {
+    let (document, notes) = document::restore(text);
+    let value: serde_json::Value = serde_json::from_str(text).unwrap_or_default();
+    let version = value.get("version").and_then(serde_json::Value::as_u64).unwrap_or(0);
+    let ours = value.get("format").and_then(|f| f.as_str()) == Some(FORMAT);
+    if ours && version <= u64::from(VERSION) {
+        Ok((document, notes))
+    } else {
+        Err(notes.join("; "))
+    }
+}
+
+/// Reads what this browser kept: the document, and what could not be read of it, if some of it would be lost.
+#[must_use]
+pub fn read_kept(text: &str) -> (Document, Option<String>) {
+    let (document, notes) = document::restore(text);
+    // Answers out of their range are noted too, but stay as they are, and the page tells of them at their fields.
+    let whole = serde_json::from_str::<Document>(text).is_ok_and(|strict| strict == document);
+    (document, (!whole).then(|| notes.join("; ")))
+}
+
+/// The answers in words, for the list of answers: none where a question is not answered.
+#[must_use]
+pub fn said(state: &State, question: Question) -> Option<String> {
+    let answers = &state.document.answers;
+    match question {
+        Question::Word(word) => {
+            let key = word.of(answers)?;
+            let choices = questions::choices(word, answers);
+            let label = choices.into_iter().find(|choice| choice.key == key).map(|c| c.label);
+            Some(label.unwrap_or_else(|| key.to_owned()))
+        }
+        Question::Number(number) => {
+            number.of(answers)?;
+            Some(
+                format!("{} {}", state.text(number), state.unit(number).label)
+                    .trim_end()
+                    .to_owned(),
+            )
+        }
+        Question::Concert => {
+            let days = answers.concert_days?;
+            let plural = if whole(days) == 1 { "day" } else { "days" };
+            let date = day::read(&state.date_text()).map(|date| format!(", {}", day::spoken(date)));
+            Some(format!(
+                "In {} {plural}{}",
+                Number::Days.unit(None).typed(days),
+                date.unwrap_or_default()
+            ))
+        }
+        Question::Bothers => {
+            let labels: Vec<_> = answers
+                .bothers
+                .iter()
+                .map(|key| {
+                    let known = BOTHERS.iter().find(|(known, _)| known == key);
+                    known.map_or(key.as_str(), |(_, label)| label)
+                })
+                .collect();
+            (!labels.is_empty()).then(|| labels.join(", "))
+        }
+        Question::Wishes => {
+            let words: Vec<_> = fields::Wish::ALL
+                .into_iter()
+                .filter_map(|wish| {
+                    let value = Number::Wish(wish).of(answers)?;
+                    Some(format!(
+                        "{} ({})",
+                        questions::wish_word(wish, value),
+                        Number::Wish(wish).unit(None).typed(value)
+                    ))
+                })
+                .collect();
+            (!words.is_empty()).then(|| capital(&words.join(", ")))
+        }
+        Question::Flags(flags) => {
+            let ticked: Vec<_> = flags
+                .iter()
+                .filter(|flag| flag.of(answers))
+                .map(|flag| questions::flag_name(*flag))
+                .collect();
+            (!ticked.is_empty()).then(|| ticked.join(", "))
+        }
+        Question::Strings => {
+            let tuned = fields::tuned(answers);
+            let each = answers.strings.iter().enumerate().filter_map(|(i, string)| {
+                let family = string.family.as_deref().map(|key| {
+                    let known = questions::FAMILIES.iter().find(|(known, _)| *known == key);
+                    known.map_or(key, |(_, label)| label).to_lowercase()
+                });
+                let note = string.note.as_deref().map(|note| format!("tuned to {note}"));
+                let words: Vec<_> = note.into_iter().chain(family).collect();
+                let name = tuned.get(i).copied().unwrap_or("?");
+                (!words.is_empty()).then(|| format!("{name}: {}", words.join(", ")))
+            });
+            let each: Vec<_> = each.collect();
+            (!each.is_empty()).then(|| each.join("; "))
+        }
+        Question::Weights => {
+            let weights: BTreeMap<_, _> = answers.weights.iter().collect();
+            let each: Vec<_> = (0..strings::fit::desirability::COUNT)
+                .filter_map(|i| {
+                    let value = weights.get(&fields::weight_key(i).to_owned())?;
+                    Some(format!(
+                        "{} {}",
+                        questions::weight_name(i),
+                        Number::Weight(i).unit(None).typed(**value)
+                    ))
+                })
+                .collect();
+            (!each.is_empty()).then(|| capital(&each.join(", ")))
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::fields::Wish;
+
+    const TODAY: Day = 20_000;
+
+    fn after(actions: impl IntoIterator<Item = Action>) -> State {
+        actions
+            .into_iter()
+            .fold(State::of(Document::default(), TODAY), |state, action| reduce(&state, action))
+    }
+
+    fn text(text: &str) -> String {
+        text.to_owned()
+    }
+
+    fn choose(word: Word, key: &str) -> Action {
+        Action::Choose(word, Some(text(key)))
+    }
+
+    fn found() -> Found {
+        let problem = serde_json::json!({
+            "instrument": "violin", "instrument_name": "violin", "size": "4/4", "tuning": "standard",
+            "tuning_name": "G D A E", "set_up": "modern", "a4_hz": 440.0, "usual_load_n": [1.0, 2.0],
+            "most_load_n": 2.0, "assumed": [], "weights": [], "brightness_target": 0.5,
+            "concert_days": null, "now": null
+        });
+        let fit = serde_json::json!({ "problem": problem, "set": null, "obstacles": [], "first_looks": [] });
+        Found {
+            answers: Rc::new(Answers::default()),
+            fit: Rc::new(serde_json::from_value(fit).unwrap()),
+        }
+    }
+
+    /// What is kept and opened again.
+    fn reopened(state: &State, today: Day) -> State {
+        let (document, lost) = read_kept(&document::save(&state.document));
+        assert_eq!(lost, None);
+        State::of(document, today)
+    }
+
+    #[test]
+    fn half_a_number_stays_as_typed_and_is_told_of() {
+        let state = after([Action::Type(Number::Length, text("32o,5"))]);
+        assert_eq!(state.document.answers.sounding_length_m, None);
+        assert_eq!(state.text(Number::Length), "32o,5");
+        // While it is being typed, nothing is said.
+        assert_eq!(state.shown("sounding_length_m"), None);
+        assert_eq!(state.slips().len(), 1);
+        let left = reduce(&state, Action::Left(text("sounding_length_m")));
+        let told = left.shown("sounding_length_m").unwrap();
+        assert!(told.starts_with("Sounding length: “32o,5” is not a number"), "{told}");
+        let again = reopened(&state, TODAY);
+        assert_eq!(again.text(Number::Length), "32o,5");
+        assert_eq!(again.shown("sounding_length_m"), Some(told));
+        let mended = reduce(&again, Action::Type(Number::Length, text("320,5")));
+        assert_eq!(mended.document.answers.sounding_length_m, Some(0.3205));
+        assert!(mended.slips().is_empty());
+    }
+
+    #[test]
+    fn a_stale_number_never_stays_behind_a_text_that_cannot_be_read() {
+        let state =
+            after([Action::Type(Number::A4, text("415")), Action::Type(Number::A4, text("41x"))]);
+        assert_eq!(state.document.answers.a4_hz, None);
+        assert_eq!(
+            after([Action::Type(Number::A4, text("415")), Action::Type(Number::A4, text(" "))])
+                .document,
+            Document::default()
+        );
+    }
+
+    #[test]
+    fn a_unit_is_kept_with_its_number() {
+        let state = after([
+            Action::Unit(Number::Length, text("in")),
+            Action::Type(Number::Length, text("12 7/8")),
+        ]);
+        assert_eq!(state.document.answers.sounding_length_m, Some(12.875 * 0.0254));
+        let again = reopened(&state, TODAY);
+        assert_eq!(
+            (again.text(Number::Length), again.unit(Number::Length).label),
+            (text("12 7/8"), "in")
+        );
+        assert_eq!(said(&again, Question::Number(Number::Length)), Some(text("12 7/8 in")));
+    }
+
+    #[test]
+    fn another_instrument_has_other_sizes_and_strings() {
+        let state = after([
+            choose(Word::Instrument, "violin"),
+            choose(Word::Size, "1/2"),
+            choose(Word::Tuning, "five-string"),
+            Action::Note(4, text("B2")),
+            Action::Family(0, Some(text("plain-gut"))),
+            Action::Type(Number::Length, text("320")),
+            choose(Word::Instrument, "cello"),
+        ]);
+        let answers = &state.document.answers;
+        assert_eq!((&answers.size, &answers.tuning, answers.strings.len()), (&None, &None, 0));
+        // The length stays as typed; that it is no cello's is told.
+        assert_eq!((state.text(Number::Length), answers.sounding_length_m), (text("320"), None));
+        assert_eq!(state.slips().len(), 1);
+        let back = reduce(&state, choose(Word::Instrument, "violin"));
+        assert_eq!(back.document.answers.sounding_length_m, Some(0.32));
+        // The same instrument once more changes nothing.
+        let once = after([choose(Word::Instrument, "viola"), choose(Word::Size, "15 in")]);
+        assert_eq!(reduce(&once, choose(Word::Instrument, "viola")), once);
+    }
+
+    #[test]
+    fn notes_are_read_as_people_write_them() {
+        let state = after([
+            Action::Note(1, text(" b♭3")),
+            Action::Note(3, text("H3")),
+            Action::Family(2, Some(text("synthetic"))),
+        ]);
+        let notes: Vec<_> =
+            state.document.answers.strings.iter().map(|s| s.note.as_deref()).collect();
+        assert_eq!(notes, [None, Some("Bb3"), None, None]);
+        let slips = state.slips();
+        assert_eq!(slips.len(), 1);
+        assert!(
+            slips[0].message.starts_with("Note of the G3 string: “H3” is not a note"),
+            "{slips:?}"
+        );
+        let empty = [
+            Action::Note(1, String::new()),
+            Action::Note(3, String::new()),
+            Action::Family(2, None),
+        ];
+        let state = empty.into_iter().fold(state, |state, action| reduce(&state, action));
+        assert_eq!(state.document, Document::default());
+    }
+
+    #[test]
+    fn complaints_stand_in_the_order_of_the_list() {
+        let state = after(
+            ["wolf", "too-bright", "wolf", "uneven"].map(|key| Action::Bother(text(key), true)),
+        );
+        assert_eq!(state.document.answers.bothers, ["too-bright", "wolf", "uneven"]);
+        let state = reduce(&state, Action::Bother(text("wolf"), false));
+        assert_eq!(said(&state, Question::Bothers), Some(text("Too bright, Uneven strings")));
+    }
+
+    #[test]
+    fn days_are_counted_from_the_day_it_is() {
+        let typed = after([Action::Type(Number::Days, text("10"))]);
+        assert_eq!(typed.date_text(), day::written(TODAY + 10));
+        let dated = after([Action::Date(day::written(TODAY + 10))]);
+        for state in [typed, dated] {
+            assert_eq!(state.document.answers.concert_days, Some(10.0));
+            assert_eq!(state.text(Number::Days), "10");
+            let later = reopened(&state, TODAY + 4);
+            assert_eq!(later.document.answers.concert_days, Some(6.0));
+            assert_eq!(later.text(Number::Days), "6");
+            assert!(reopened(&state, TODAY + 10).document.answers.concert_days.is_some());
+            // Once it is over, it is no question any more.
+            let over = reopened(&state, TODAY + 11);
+            assert_eq!(
+                (over.document.answers.concert_days, over.date_text()),
+                (None, String::new())
+            );
+        }
+    }
+
+    #[test]
+    fn a_day_that_will_not_do_is_told_of() {
+        let fault = |date: &str| {
+            let state = after([Action::Date(text(date))]);
+            assert_eq!(state.document.answers.concert_days, None);
+            state.slips().first().map(|slip| slip.message.clone()).unwrap_or_default()
+        };
+        assert!(fault(&day::written(TODAY - 1)).contains("is past"));
+        assert!(fault(&day::written(TODAY + 4000)).contains("is too far off"));
+        assert!(fault("2030-02-30").contains("“2030-02-30” is not a date"));
+        assert_eq!(fault(""), "");
+        // A number of days in its place mends it.
+        let state = after([Action::Date(text("nonsense")), Action::Type(Number::Days, text("3"))]);
+        assert!(state.slips().is_empty());
+    }
+
+    #[test]
+    fn a_file_comes_back_word_for_word() {
+        let state = after([
+            choose(Word::Instrument, "viola"),
+            choose(Word::Size, "15 in"),
+            Action::Type(Number::Wish(Wish::Feel), text("-1,5")),
+            Action::Type(Number::Age, text("eight")),
+            Action::Tick(Flag::AnimalFree, true),
+            Action::Label(text("Desk 3 viola, 15 in")),
+            Action::Date(day::written(TODAY + 30)),
+        ]);
+        let opened = after([Action::Opened {
+            name: text("viola.json"),
+            text: document::save(&state.document),
+        }]);
+        assert_eq!(opened.document, state.document);
+        assert_eq!(
+            opened.notice.as_ref().map(|n| (n.text.as_str(), n.grave)),
+            Some(("viola.json is open.", false))
+        );
+        assert!(opened.shown("age_months").is_some());
+        assert_eq!(reduce(&opened, Action::Undo).document, Document::default());
+    }
+
+    #[test]
+    fn a_file_that_is_not_ours_changes_nothing() {
+        let before = after([choose(Word::Room, "damp")]);
+        for wrong in [
+            "",
+            "null",
+            "[]",
+            "{}",
+            "{\"format\": \"other\"}",
+            "half a fi",
+            "{\"format\": \"ropewalk-fitting\", \"version\": 99}",
+        ] {
+            let after = reduce(&before, Action::Opened { name: text("x"), text: text(wrong) });
+            assert_eq!(after.document, before.document);
+            let notice = after.notice.unwrap();
+            assert!(notice.grave && notice.text.contains("Nothing has changed"), "{}", notice.text);
+        }
+    }
+
+    #[test]
+    fn a_file_that_can_be_read_in_part_says_so() {
+        let part = "{\"format\": \"ropewalk-fitting\", \"version\": 1, \"answers\": {\"room\": \"damp\", \"budget\": 7, \"instrument\": \"lute\"}}";
+        let state = after([Action::Opened { name: text("x"), text: text(part) }]);
+        assert_eq!(state.document.answers.room.as_deref(), Some("damp"));
+        let notice = state.notice.as_ref().unwrap();
+        assert!(notice.grave && notice.text.contains("budget"), "{notice:?}");
+        // A word that is not one of the answers stays, and its question tells of it.
+        assert_eq!(state.document.answers.instrument.as_deref(), Some("lute"));
+        assert!(state.shown("instrument").unwrap().contains("“lute” is not one of the answers"));
+        assert!(read_kept(part).1.is_some());
+    }
+
+    #[test]
+    fn fittings_are_kept_once_and_at_most_twenty() {
+        let mut state = after([Action::Ask(1), Action::Answered(1, found())]);
+        let keep = |at: &str| Action::Keep { at: text(at), summary: vec![text("E5: steel")] };
+        for at in ["2026-01-01", "2026-01-02"] {
+            state = reduce(&state, keep(at));
+        }
+        assert_eq!(state.document.fittings.len(), 1);
+        assert_eq!(state.document.fittings[0].at, "2026-01-02");
+        for i in 0..30 {
+            state = reduce(&state, Action::Label(format!("Desk {i}")));
+            state = reduce(&state, keep("2026-01-03"));
+        }
+        assert_eq!(state.document.fittings.len(), FITTINGS_MAX);
+        assert_eq!(state.document.fittings[0].label, "Desk 29");
+        let removed = reduce(&state, Action::Remove(0));
+        assert_eq!(removed.document.fittings[0].label, "Desk 28");
+        assert_eq!(reduce(&removed, Action::Undo).document, state.document);
+        let reopened = reduce(&removed, Action::Reopen(3));
+        assert_eq!(reopened.document.label, "Desk 25");
+        assert_eq!(reopened.document.fittings, removed.document.fittings);
+        for nowhere in [Action::Remove(99), Action::Reopen(99)] {
+            assert_eq!(reduce(&state, nowhere), state);
+        }
+    }
+
+    #[test]
+    fn starting_afresh_leaves_what_was_kept_and_can_be_undone() {
+        let state = after([
+            Action::Ask(1),
+            Action::Answered(1, found()),
+            Action::Keep { at: text("2026-01-01"), summary: Vec::new() },
+            choose(Word::Room, "dry"),
+        ]);
+        let fresh = reduce(&state, Action::Afresh);
+        assert!(!fresh.is_begun() && state.is_begun());
+        assert_eq!(fresh.document.fittings.len(), 1);
+        assert_eq!(reduce(&fresh, Action::Undo).document, state.document);
+    }
+
+    #[test]
+    fn an_answer_that_comes_too_late_is_left_out() {
+        let state = after([Action::Ask(1), Action::Ask(2), Action::Answered(1, found())]);
+        assert_eq!((state.asking.clone(), state.found.clone()), (Asking::Busy(2), None));
+        let stopped = reduce(&state, Action::Stop);
+        let late = Action::Failed { ask: 2, message: text("stopped"), reload: false };
+        assert_eq!(reduce(&stopped, late).asking, Asking::Stopped);
+        let done = reduce(&state, Action::Answered(2, found()));
+        assert!(done.is_found());
+        // The last good answer stays while the next is worked out.
+        let more = reduce(&reduce(&done, choose(Word::Room, "dry")), Action::Ask(3));
+        assert!(more.found.is_some() && !more.is_found());
+    }
+
+    #[test]
+    fn what_the_model_refuses_finds_its_field() {
+        let fault = |field: &str| Fault {
+            field: text(field),
+            value: text("7"),
+            allowed: text("less"),
+            message: String::new(),
+        };
+        let refused =
+            ["answers.strings[2].note", "answers.bothers[0]", "answers.room", "answers.odd"];
+        let state = after([Action::Ask(1), Action::Refused(1, refused.map(fault).to_vec())]);
+        assert_eq!(state.asking, Asking::Idle);
+        for field in ["strings.2.note", "bothers", "room", "odd"] {
+            assert!(state.shown(field).is_some(), "{field}");
+        }
+        assert_eq!(
+            state.shown("room").unwrap(),
+            "Where it lives: 7 is not allowed. It takes less."
+        );
+        let mended = reduce(&state, choose(Word::Room, "dry"));
+        assert_eq!(mended.shown("room"), None);
+        assert_eq!(mended.slips().len(), 3);
+    }
+
+    #[test]
+    fn another_tab_is_followed_when_idle_and_told_of_when_not() {
+        let other = after([choose(Word::Room, "dry")]).document;
+        let elsewhere = |idle| Action::Elsewhere { document: Box::new(other.clone()), idle };
+        let idle = after([elsewhere(true)]);
+        assert_eq!((&idle.document, idle.elsewhere.is_none()), (&other, true));
+        let busy = after([choose(Word::Room, "damp"), elsewhere(false)]);
+        assert_eq!(busy.document.answers.room.as_deref(), Some("damp"));
+        assert!(busy.elsewhere.is_some());
+        assert_eq!(reduce(&busy, Action::TakeElsewhere(true)).document, other);
+        let kept = reduce(&busy, Action::TakeElsewhere(false));
+        assert_eq!((kept.document, kept.elsewhere), (busy.document, None));
+    }
+
+    #[test]
+    fn a_fault_leads_to_the_screen_that_asks() {
+        assert_eq!(screen_of("instrument"), Some(1));
+        assert_eq!(screen_of("wishes.feel"), Some(3));
+        assert_eq!(screen_of("concert_days"), Some(7));
+        assert_eq!(screen_of("nickel_allergy"), Some(8));
+        assert_eq!(screen_of("hand_pain"), None);
+        assert_eq!(screen_of("a4_hz"), None);
+    }
+
+    #[test]
+    fn everything_that_was_answered_can_be_said() {
+        let mut state = after([]);
+        for question in EVERYTHING.iter().flat_map(|part| part.questions) {
+            assert_eq!(said(&state, *question), None, "{question:?}");
+            let taken = questions::usual(*question, &state.document.answers);
+            assert!(taken.is_some_and(|taken| !taken.is_empty()), "{question:?}");
+        }
+        for word in Word::ALL {
+            let key = questions::choices(word, &state.document.answers)[0].key;
+            state = reduce(&state, choose(word, key));
+        }
+        for flag in Flag::ALL {
+            state = reduce(&state, Action::Tick(flag, true));
+        }
+        for action in [
+            Action::Type(Number::Length, text("328,5")),
+            Action::Type(Number::A4, text("442")),
+            Action::Type(Number::Age, text("8")),
+            Action::Type(Number::Days, text("1")),
+            Action::Type(Number::Wish(Wish::Power), text("1")),
+            Action::Type(Number::Weight(0), text("3")),
+            Action::Bother(text("wolf"), true),
+            Action::Note(0, text("D5")),
+        ] {
+            state = reduce(&state, action);
+        }
+        for question in EVERYTHING.iter().flat_map(|part| part.questions) {
+            assert!(said(&state, *question).is_some_and(|said| !said.is_empty()), "{question:?}");
+        }
+        assert_eq!(
+            said(&state, Question::Concert),
+            Some(format!("In 1 day, {}", day::spoken(TODAY + 1)))
+        );
+        assert_eq!(said(&state, Question::Wishes), Some(text("More powerful (1)")));
+        assert!(state.slips().is_empty());
+    }
+}
