@@ -1,13 +1,17 @@
 //! The composition of the page.
 
+use std::rc::Rc;
+
 use yew::prelude::*;
 
 use crate::hooks::{Place, Store, use_route, use_store, use_store_of_page};
 use crate::pages::ask::AskPage;
 use crate::pages::check::CheckPage;
+use crate::pages::compare::ComparePage;
 use crate::pages::everything::EverythingPage;
 use crate::pages::finding::FindingPage;
 use crate::pages::home::HomePage;
+use crate::pages::sources::SourcesPage;
 use crate::platform::{view, worker};
 use crate::route::Route;
 use crate::state::Action;
@@ -43,6 +47,7 @@ pub fn App() -> Html {
                 <Room {place} />
             </main>
             <footer class="foot">
+                <p><a href={Route::Sources { entry: None }.to_string()}>{ "Where the numbers come from" }</a></p>
                 <p>{ "The tool advises; a luthier who sees the instrument decides." }</p>
                 <p>{ "Everything is worked out on this machine, and nothing leaves it." }</p>
                 <p class="build">
@@ -61,6 +66,7 @@ fn title(route: &Route) -> String {
         Route::Check => "Check your answers",
         Route::Set => "The set",
         Route::Compare { .. } => "Compare",
+        Route::Sources { .. } => "Sources",
     };
     format!("{room} · Ropewalk")
 }
@@ -74,14 +80,21 @@ struct RoomProps {
 /// The room that the address names.
 #[component]
 fn Room(props: &RoomProps) -> Html {
-    match props.place.route {
+    let store = use_store();
+    match props.place.route.clone() {
         Route::Home => html! { <HomePage /> },
         // The key makes each screen a page of its own, with no fault shown from the one before.
         Route::Ask { screen, checking } => html! { <AskPage key={screen} {screen} {checking} /> },
         Route::Everything { .. } => html! { <EverythingPage /> },
         Route::Check => html! { <CheckPage /> },
         Route::Set => html! { <FindingPage /> },
-        Route::Compare { .. } => html! { <HomePage /> },
+        Route::Compare { string } => {
+            let fit = store.found.as_ref().map(|found| Rc::clone(&found.fit));
+            html! { <ComparePage {fit} {string} /> }
+        }
+        Route::Sources { entry } => {
+            html! { <SourcesPage entry={entry.map(AttrValue::from)} /> }
+        }
     }
 }
 

@@ -11,5 +11,7 @@ pub mod hooks;
 pub mod pages;
 pub mod platform;
 pub mod route;
+pub mod sheet;
 pub mod state;
+pub mod units;
 pub mod words;

@@ -35,6 +35,11 @@ pub enum Route {
         /// Which string.
         string: usize,
     },
+    /// Where the numbers come from, at one entry of the bibliography if it is named.
+    Sources {
+        /// The entry to begin with.
+        entry: Option<String>,
+    },
 }
 
 impl Route {
@@ -67,6 +72,9 @@ impl Route {
             (Some("compare"), Some(string), None) => {
                 Some(Self::Compare { string: string.parse().ok()? })
             }
+            (Some("sources"), entry, None) => {
+                Some(Self::Sources { entry: entry.map(str::to_owned) })
+            }
             _ => None,
         }
     }
@@ -74,7 +82,7 @@ impl Route {
     /// Whether this room belongs to choosing a set.
     #[must_use]
     pub fn is_fit(&self) -> bool {
-        !matches!(self, Self::Compare { .. })
+        !matches!(self, Self::Compare { .. } | Self::Sources { .. })
     }
 }
 
@@ -90,6 +98,8 @@ impl fmt::Display for Route {
             Self::Set => write!(f, "#/set"),
             Self::Compare { string: 0 } => write!(f, "#/compare"),
             Self::Compare { string } => write!(f, "#/compare/{string}"),
+            Self::Sources { entry: None } => write!(f, "#/sources"),
+            Self::Sources { entry: Some(entry) } => write!(f, "#/sources/{entry}"),
         }
     }
 }
@@ -108,6 +118,8 @@ mod tests {
             Route::Set,
             Route::Compare { string: 0 },
             Route::Compare { string: 3 },
+            Route::Sources { entry: None },
+            Route::Sources { entry: Some("iso-16".to_owned()) },
         ];
         for screen in 1..=SCREENS {
             for checking in [false, true] {

@@ -1,5 +1,13 @@
 //! Parts of pages that are used in more than one place. They take properties, report events and know no physics.
 
+pub mod balance;
+pub mod bar;
+pub mod evidence;
 pub mod faults;
 pub mod field;
+pub mod maker;
+pub mod portrait;
 pub mod question;
+pub mod section;
+pub mod string_card;
+pub mod table;

@@ -6,6 +6,7 @@ use yew::prelude::*;
 
 use crate::components::faults::Faults;
 use crate::hooks::{use_finder, use_store};
+use crate::pages::set::SetPage;
 use crate::platform::{address, clock, files};
 use crate::route::Route;
 use crate::state::{Action, Asking, Notice};
@@ -94,23 +95,16 @@ pub fn FindingPage() -> Html {
             }
         })
     };
+    let change = Callback::from(|()| address::go(&Route::Check.to_string()));
+    let compare = Callback::from(|string| address::go(&Route::Compare { string }.to_string()));
     html! {
         <div class="finding">
             { status }
             if !store.is_found() && store.asking != Asking::Idle {
                 <p class="earlier">{ "Below is the set for your earlier answers." }</p>
             }
-            <h1>{ format!("A set for {}", store.name()) }</h1>
-            <ul>{ for summary::lines(&found.fit).into_iter().map(|line| html! { <li>{ line }</li> }) }</ul>
-            <p class="actions">
-                <button class="button quiet" type="button" onclick={click(keep)}>{ "Keep" }</button>
-                <button class="button quiet" type="button" onclick={click(download)}>{ "Save to a file" }</button>
-                <a href={Route::Check.to_string()}>{ "Change the answers" }</a>
-            </p>
+            <SetPage fit={Rc::clone(&found.fit)} answers={Rc::clone(&found.answers)} label={store.document.label.clone()}
+                on_change={change} on_compare={compare} on_keep={keep} on_download={download} />
         </div>
     }
-}
-
-fn click(then: Callback<()>) -> Callback<MouseEvent> {
-    Callback::from(move |_: MouseEvent| then.emit(()))
 }

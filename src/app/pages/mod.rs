@@ -2,6 +2,9 @@
 
 pub mod ask;
 pub mod check;
+pub mod compare;
 pub mod everything;
 pub mod finding;
 pub mod home;
+pub mod set;
+pub mod sources;

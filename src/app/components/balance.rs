@@ -1,0 +1,211 @@
+//! Elasticity against steadiness: what would do at one place, what was chosen, what is there today.
+
+use protocol::reply::{FittedString, Point};
+use yew::prelude::*;
+
+use super::table::Scroll;
+use crate::units;
+use crate::words::naming::{a, capital, family};
+use crate::words::set;
+
+/// Properties of [`Balance`].
+#[derive(Clone, PartialEq, Properties)]
+pub struct BalanceProps {
+    /// The string.
+    pub string: FittedString,
+    /// What it is called.
+    pub name: AttrValue,
+}
+
+/// Height of the plot in pixels, and of the room above and below it.
+const HEIGHT: f64 = 300.0;
+const TOP: f64 = 14.0;
+const BOTTOM: f64 = 44.0;
+/// Room to the left and right of the plot, in per cent of the width.
+const LEFT: f64 = 10.0;
+const RIGHT: f64 = 3.0;
+
+/// Stretches at which the axis may have a mark, in per cent.
+const TICKS: [f64; 8] = [0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0];
+
+/// The stretches that an axis runs over: whole ticks, in per cent.
+fn span(points: &[Point], more: &[f64]) -> (f64, f64) {
+    let all = points.iter().map(|p| p.stretch * 100.0).chain(more.iter().copied());
+    let (low, high) = all.fold((f64::MAX, 0.0_f64), |(l, h), x| (l.min(x), h.max(x)));
+    let low = TICKS.iter().rev().find(|t| **t <= low * 0.95).copied().unwrap_or(TICKS[0]);
+    let high = TICKS.iter().find(|t| **t >= high * 1.05).copied().unwrap_or(TICKS[TICKS.len() - 1]);
+    if low < high { (low, high) } else { (TICKS[0], TICKS[TICKS.len() - 1]) }
+}
+
+fn across(stretch_percent: f64, (low, high): (f64, f64)) -> f64 {
+    let share = libm::log(stretch_percent.max(1e-6) / low) / libm::log(high / low);
+    LEFT + (100.0 - LEFT - RIGHT) * share.clamp(0.0, 1.0)
+}
+
+fn down(steadiness: f64) -> f64 {
+    TOP + (HEIGHT - TOP - BOTTOM) * (1.0 - steadiness.clamp(0.0, 1.0))
+}
+
+/// The outline of a family's mark, about its middle.
+fn mark(key: &str) -> &'static str {
+    match key {
+        "plain-gut" => "M-4.5 0a4.5 4.5 0 1 0 9 0a4.5 4.5 0 1 0 -9 0",
+        "wound-gut" => {
+            "M-4.5 0a4.5 4.5 0 1 0 9 0a4.5 4.5 0 1 0 -9 0M-1.5 0a1.5 1.5 0 1 0 3 0a1.5 1.5 0 1 0 -3 0"
+        }
+        "plain-steel" => "M-4 -4H4V4H-4Z",
+        "wound-steel" => "M-4 -4H4V4H-4ZM-1.4 -1.4H1.4V1.4H-1.4Z",
+        "stranded-steel" => "M-5 0H5M0 -5V5",
+        "synthetic" => "M0 -5L5 4H-5Z",
+        _ => "M0 -5.5L5.5 0L0 5.5L-5.5 0Z",
+    }
+}
+
+fn families(points: &[Point]) -> Vec<&str> {
+    let mut all: Vec<&str> = Vec::new();
+    for p in points {
+        if !all.contains(&p.family.as_str()) {
+            all.push(&p.family);
+        }
+    }
+    all
+}
+
+/// The picture and its table.
+#[component]
+pub fn Balance(props: &BalanceProps) -> Html {
+    let string = &props.string;
+    let today = string
+        .today
+        .as_ref()
+        .and_then(|t| Some((t.family.clone(), t.numbers.get("stretch")?.value * 100.0)));
+    let chosen = &string.chosen_point;
+    let mut more = vec![chosen.stretch * 100.0];
+    more.extend(today.iter().map(|t| t.1));
+    let span = span(&string.picture, &more);
+    let name = &props.name;
+    let title = set::picture_title(&string.picture, name);
+    let percent = |x: f64| format!("{x:.2}%");
+    let at = |p: &Point| {
+        (percent(across(p.stretch * 100.0, span)), format!("{:.1}", down(p.steadiness)))
+    };
+    let chosen_at = at(chosen);
+    // The word stands where there is room for it.
+    let left_of = across(chosen.stretch * 100.0, span) > 70.0;
+    html! {
+        <figure class="balance">
+            <figcaption>
+                <p class="takeaway">{ title.clone() }{ "." }</p>
+                <p class="how-to-read">
+                    { "Each mark is one string that would do here: the further right, the more it stretches in tune; the higher, the better it holds its pitch." }
+                    if let Some(overlap) = set::overlap(&string.picture) {
+                        { " " }{ overlap }
+                    }
+                </p>
+            </figcaption>
+            <svg role="img" aria-label={format!("{title}. The table below has every mark.")} width="100%" height={HEIGHT.to_string()}>
+                { axes(span) }
+                { for string.picture.iter().map(|p| {
+                    let (x, y) = at(p);
+                    html! {
+                        <svg x={x} y={y} overflow="visible" width="1" height="1">
+                            <path class={classes!("mark", format!("family-{}", p.family))} fill-rule="evenodd" d={mark(&p.family)} />
+                        </svg>
+                    }
+                }) }
+                if let Some((_, stretch)) = &today {
+                    <line class="today" x1={percent(across(*stretch, span))} x2={percent(across(*stretch, span))}
+                        y1={TOP.to_string()} y2={(HEIGHT - BOTTOM).to_string()} />
+                    <text class="note" x={percent(across(*stretch, span))} y={(TOP - 3.0).to_string()} text-anchor="middle">{ "today’s" }</text>
+                }
+                <svg x={chosen_at.0} y={chosen_at.1} overflow="visible" width="1" height="1">
+                    <circle class="chosen" r="10" />
+                    <path class={classes!("mark", "taken", format!("family-{}", chosen.family))} fill-rule="evenodd" d={mark(&chosen.family)} />
+                    <text class="note" x={if left_of { "-14" } else { "14" }} y="4" text-anchor={if left_of { "end" } else { "start" }}>{ "chosen" }</text>
+                </svg>
+            </svg>
+            <ul class="legend">
+                { for families(&string.picture).into_iter().map(|key| html! {
+                    <li>
+                        <svg aria-hidden="true" width="14" height="14" viewBox="-7 -7 14 14">
+                            <path class={classes!("mark", format!("family-{key}"))} fill-rule="evenodd" d={mark(key)} />
+                        </svg>
+                        { family(key) }
+                    </li>
+                }) }
+            </ul>
+            if let Some((key, stretch)) = &today {
+                <p class="aside">
+                    { format!("Today’s {name} was taken for {}, the most usual one: it stretches {}.",
+                        a(family(key)), units::with_unit(&units::significant(*stretch, 2), "%")) }
+                </p>
+            }
+            <details>
+                <summary>{ "The marks as a table, with the parts of steadiness" }</summary>
+                <p>
+                    { "Steadiness joins three parts by their weights: days to settle, computed drift, and what fitters say. The last is a judgement and carries most of the difference between gut and the rest." }
+                </p>
+                { parts(string, name) }
+            </details>
+        </figure>
+    }
+}
+
+fn axes(span: (f64, f64)) -> Html {
+    let percent = |x: f64| format!("{x:.2}%");
+    let base = HEIGHT - BOTTOM;
+    html! {
+        <g class="axes" aria-hidden="true">
+            { for [0.0, 0.25, 0.5, 0.75, 1.0].into_iter().map(|s| html! {
+                <>
+                    <line class="grid" x1={percent(LEFT)} x2={percent(100.0 - RIGHT)} y1={down(s).to_string()} y2={down(s).to_string()} />
+                    <text x={percent(LEFT - 1.0)} y={(down(s) + 4.0).to_string()} text-anchor="end">{ units::of_hundred(s) }</text>
+                </>
+            }) }
+            { for TICKS.into_iter().filter(|t| *t >= span.0 && *t <= span.1).map(|t| html! {
+                <>
+                    <line class="tick" x1={percent(across(t, span))} x2={percent(across(t, span))} y1={base.to_string()} y2={(base + 5.0).to_string()} />
+                    <text x={percent(across(t, span))} y={(base + 19.0).to_string()} text-anchor="middle">{ t.to_string() }</text>
+                </>
+            }) }
+            <text class="axis-name" x={percent(LEFT)} y={(base + 37.0).to_string()}>{ "steady (0 to 100, upwards)" }</text>
+            <text class="axis-name" x={percent(100.0 - RIGHT)} y={(base + 37.0).to_string()} text-anchor="end">{ "stretch, %" }</text>
+        </g>
+    }
+}
+
+fn parts(string: &FittedString, name: &str) -> Html {
+    let mut points: Vec<(&Point, bool)> = string.picture.iter().map(|p| (p, false)).collect();
+    points.sort_by(|a, b| a.0.family.cmp(&b.0.family).then(a.0.stretch.total_cmp(&b.0.stretch)));
+    points.insert(0, (&string.chosen_point, true));
+    let label = format!("Strings that would do for the {name}");
+    html! {
+        <Scroll label={label.clone()}>
+            <table>
+                <caption>{ label }</caption>
+                <thead>
+                    <tr>
+                        <th scope="col">{ "Kind" }</th>
+                        <th scope="col">{ "Stretch, %" }</th>
+                        <th scope="col">{ "Steadiness, of 100" }</th>
+                        <th scope="col">{ "Days to settle" }</th>
+                        <th scope="col">{ "Drift, cents" }</th>
+                        <th scope="col">{ "Fitters (judgement), of 100" }</th>
+                    </tr>
+                </thead>
+                <tbody>
+                    { for points.into_iter().map(|(p, chosen)| html! {
+                        <tr class={chosen.then_some("chosen")}>
+                            <th scope="row">{ capital(family(&p.family)) }{ if chosen { " (chosen)" } else { "" } }</th>
+                            <td class="figure">{ units::significant(p.stretch * 100.0, 2) }</td>
+                            <td class="figure">{ units::of_hundred(p.steadiness) }</td>
+                            <td class="figure">{ units::significant(p.settling_d, 2) }</td>
+                            <td class="figure">{ units::significant(p.drift_cent, 2) }</td>
+                            <td class="figure">{ units::of_hundred(p.fitters_judgement) }</td>
+                        </tr>
+                    }) }
+                </tbody>
+            </table>
+        </Scroll>
+    }
+}

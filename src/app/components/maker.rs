@@ -1,0 +1,302 @@
+//! A construction as a person writes it: which core, how thick, wound with what.
+
+use protocol::request::{Construction, Core, Winding};
+use strings::error::{Bound, CORE_DIAMETER, WINDING_THICKNESS};
+use strings::material::METALS;
+use strings::quantity::Metre;
+use yew::prelude::*;
+
+use crate::platform::field;
+use crate::units;
+use crate::words::naming::metal;
+
+/// Cores a person can choose: what they are called, their material and build, and a strand's layout.
+const CORES: [(&str, &str, &str, Option<&str>); 12] = [
+    ("gut, twisted", "gut", "twisted", None),
+    ("spring steel, one wire", "spring-steel", "solid", None),
+    ("stainless steel, one wire", "stainless-steel", "solid", None),
+    ("spring steel, strand of 7", "spring-steel", "strand", Some("1x7")),
+    ("spring steel, strand of 19", "spring-steel", "strand", Some("1x19")),
+    ("spring steel, rope of 7 times 7", "spring-steel", "strand", Some("7x7")),
+    ("polyamide (nylon), bundle", "polyamide", "multifilament", None),
+    ("polyester, bundle", "polyester", "multifilament", None),
+    ("stiff composite fibre, bundle", "high-modulus-polymer", "multifilament", None),
+    ("aramid, bundle", "aramid", "multifilament", None),
+    ("polyamide (nylon), one filament", "polyamide", "solid", None),
+    ("polyester, one filament", "polyester", "solid", None),
+];
+
+/// The most windings a string may have.
+const MOST_WINDINGS: usize = 3;
+
+/// A winding as it stands in the form.
+#[derive(Clone, Debug, PartialEq)]
+struct Layer {
+    metal: String,
+    form: String,
+    thickness_mm: String,
+    bedding: f64,
+}
+
+/// A construction as it stands in the form: numbers are texts until they can be read.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Draft {
+    core: Core,
+    gauge_mm: String,
+    layers: Vec<Layer>,
+}
+
+/// Something in a draft that cannot be read.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Slip {
+    /// Where: nought is the core, then the windings.
+    pub place: usize,
+    /// What to put there.
+    pub message: String,
+}
+
+fn text(metres: f64) -> String {
+    let text = units::fixed(Metre::new(metres).mm(), 4);
+    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+}
+
+fn read(text: &str, bound: Bound, place: usize) -> Result<f64, Slip> {
+    // A comma is how half of Europe writes the point.
+    let metres = text.trim().replace(',', ".").parse::<f64>().map(|mm| Metre::from_mm(mm).get());
+    match metres {
+        // A hair of rounding must not shut out the end of a range.
+        Ok(metres) if metres >= bound.min * 0.999_999 && metres <= bound.max * 1.000_001 => {
+            Ok(metres.clamp(bound.min, bound.max))
+        }
+        _ => Err(Slip {
+            place,
+            message: format!(
+                "Put a number of millimetres here, from {} to {}.",
+                text_of(bound.min),
+                text_of(bound.max)
+            ),
+        }),
+    }
+}
+
+fn text_of(metres: f64) -> String {
+    text(metres)
+}
+
+impl Draft {
+    /// The form for a construction.
+    #[must_use]
+    pub fn of(construction: &Construction) -> Self {
+        Self {
+            core: construction.core.clone(),
+            gauge_mm: text(construction.core.diameter_m),
+            layers: construction
+                .windings
+                .iter()
+                .map(|w| Layer {
+                    metal: w.metal.clone(),
+                    form: w.form.clone(),
+                    thickness_mm: text(w.thickness_m),
+                    bedding: w.bedding,
+                })
+                .collect(),
+        }
+    }
+
+    /// The construction that stands in the form.
+    ///
+    /// # Errors
+    /// Numbers that cannot be read.
+    pub fn read(&self) -> Result<Construction, Vec<Slip>> {
+        let mut slips = Vec::new();
+        let mut take = |result: Result<f64, Slip>| {
+            result.unwrap_or_else(|slip| {
+                slips.push(slip);
+                0.0
+            })
+        };
+        let core =
+            Core { diameter_m: take(read(&self.gauge_mm, CORE_DIAMETER, 0)), ..self.core.clone() };
+        let windings = self
+            .layers
+            .iter()
+            .enumerate()
+            .map(|(i, layer)| Winding {
+                metal: layer.metal.clone(),
+                form: layer.form.clone(),
+                thickness_m: take(read(&layer.thickness_mm, WINDING_THICKNESS, i + 1)),
+                bedding: layer.bedding,
+            })
+            .collect();
+        if slips.is_empty() { Ok(Construction { core, windings }) } else { Err(slips) }
+    }
+
+    fn with_core(mut self, index: usize) -> Self {
+        let Some((_, material, build, layout)) = CORES.get(index) else { return self };
+        let old = self.core;
+        // What the new kind of core needs and the old one did not have gets its usual value.
+        let only =
+            |wanted: bool, value: Option<f64>, usual: f64| wanted.then(|| value.unwrap_or(usual));
+        let bundle = *build == "multifilament";
+        let strand = *build == "strand";
+        let twist = if *build == "twisted" { 45.0 } else { 12.0 };
+        self.core = Core {
+            material: (*material).to_owned(),
+            build: (*build).to_owned(),
+            diameter_m: old.diameter_m,
+            layout: layout.map(str::to_owned),
+            lay_deg: only(strand, old.lay_deg, 12.0),
+            filament_m: only(bundle, old.filament_m, 2.5e-5),
+            fill: only(bundle, old.fill, 0.7),
+            twist_deg: only(
+                bundle || *build == "twisted",
+                old.twist_deg.filter(|_| old.build == *build),
+                twist,
+            ),
+        };
+        self
+    }
+
+    fn with_layer(mut self, at: usize, change: impl FnOnce(&mut Layer)) -> Self {
+        if at == self.layers.len() && at < MOST_WINDINGS {
+            self.layers.push(Layer {
+                metal: String::new(),
+                form: "flat".to_owned(),
+                thickness_mm: "0.05".to_owned(),
+                bedding: 0.0,
+            });
+        }
+        if let Some(layer) = self.layers.get_mut(at) {
+            change(layer);
+        }
+        // A winding without a metal is none.
+        self.layers.retain(|layer| !layer.metal.is_empty());
+        self
+    }
+
+    fn core_index(&self) -> Option<usize> {
+        CORES.iter().position(|(_, material, build, layout)| {
+            self.core.material == *material
+                && self.core.build == *build
+                && self.core.layout.as_deref() == *layout
+        })
+    }
+}
+
+/// Properties of [`Maker`].
+#[derive(Clone, PartialEq, Properties)]
+pub struct MakerProps {
+    /// A word that tells this form's fields from those of another.
+    pub id: AttrValue,
+    /// What stands in it.
+    pub draft: Draft,
+    /// What the model says is wrong with it.
+    #[prop_or_default]
+    pub faults: Vec<AttrValue>,
+    /// It was changed.
+    pub on_change: Callback<Draft>,
+}
+
+/// The form for one construction.
+#[component]
+pub fn Maker(props: &MakerProps) -> Html {
+    let (draft, id) = (&props.draft, &props.id);
+    let slips = draft.read().err().unwrap_or_default();
+    let slip = |place: usize| slips.iter().find(|s| s.place == place).map(|s| s.message.clone());
+    let on_core = {
+        let (draft, on_change) = (draft.clone(), props.on_change.clone());
+        Callback::from(move |event: Event| {
+            if let Some(index) = field::text(&event).and_then(|t| t.parse().ok()) {
+                on_change.emit(draft.clone().with_core(index));
+            }
+        })
+    };
+    let on_gauge = {
+        let (draft, on_change) = (draft.clone(), props.on_change.clone());
+        Callback::from(move |event: InputEvent| {
+            if let Some(gauge_mm) = field::text(&event) {
+                on_change.emit(Draft { gauge_mm, ..draft.clone() });
+            }
+        })
+    };
+    let core_index = draft.core_index();
+    let rows = (draft.layers.len() + 1).min(MOST_WINDINGS);
+    html! {
+        <div class="maker">
+            <p class="field">
+                <label for={format!("{id}-core")}>{ "Core" }</label>
+                <select id={format!("{id}-core")} onchange={on_core}>
+                    { for CORES.iter().enumerate().map(|(i, (name, ..))| html! {
+                        <option value={i.to_string()} selected={core_index == Some(i)}>{ *name }</option>
+                    }) }
+                </select>
+            </p>
+            { number(&format!("{id}-gauge"), "Core gauge, mm", &draft.gauge_mm, slip(0), on_gauge) }
+            { for (0..rows).map(|i| layer(props, i, slip(i + 1))) }
+            { for props.faults.iter().map(|fault| html! { <p class="fault" role="alert">{ fault }</p> }) }
+        </div>
+    }
+}
+
+fn number(
+    id: &str,
+    label: &str,
+    value: &str,
+    slip: Option<String>,
+    on_input: Callback<InputEvent>,
+) -> Html {
+    let wrong = slip.is_some();
+    html! {
+        <p class="field">
+            <label for={id.to_owned()}>{ label.to_owned() }</label>
+            <input id={id.to_owned()} type="text" inputmode="decimal" autocomplete="off" value={value.to_owned()}
+                oninput={on_input} aria-invalid={wrong.then_some("true")}
+                aria-describedby={wrong.then(|| format!("{id}-fault"))} />
+            if let Some(slip) = slip {
+                <span class="fault" id={format!("{id}-fault")}>{ slip }</span>
+            }
+        </p>
+    }
+}
+
+fn layer(props: &MakerProps, at: usize, slip: Option<String>) -> Html {
+    let id = format!("{}-winding-{at}", props.id);
+    let layer = props.draft.layers.get(at);
+    let changed = |set: fn(&mut Layer, String)| {
+        let (draft, on_change) = (props.draft.clone(), props.on_change.clone());
+        move |text: Option<String>| {
+            if let Some(text) = text {
+                on_change.emit(draft.clone().with_layer(at, |layer| set(layer, text)));
+            }
+        }
+    };
+    let on_metal = changed(|layer, text| layer.metal = text);
+    let on_form = changed(|layer, text| layer.form = text);
+    let on_thickness = changed(|layer, text| layer.thickness_mm = text);
+    let title = ["First winding", "Second winding", "Third winding"][at.min(2)];
+    html! {
+        <fieldset class="winding">
+            <legend>{ title }</legend>
+            <p class="field">
+                <label for={format!("{id}-metal")}>{ "Metal" }</label>
+                <select id={format!("{id}-metal")} onchange={Callback::from(move |e: Event| on_metal(field::text(&e)))}>
+                    <option value="" selected={layer.is_none()}>{ "none" }</option>
+                    { for METALS.iter().map(|m| html! {
+                        <option value={m.key} selected={layer.is_some_and(|l| l.metal == m.key)}>{ metal(m.key).to_owned() }</option>
+                    }) }
+                </select>
+            </p>
+            if let Some(layer) = layer {
+                <p class="field">
+                    <label for={format!("{id}-form")}>{ "Form" }</label>
+                    <select id={format!("{id}-form")} onchange={Callback::from(move |e: Event| on_form(field::text(&e)))}>
+                        <option value="flat" selected={layer.form != "round"}>{ "flat ribbon" }</option>
+                        <option value="round" selected={layer.form == "round"}>{ "round wire" }</option>
+                    </select>
+                </p>
+                { number(&format!("{id}-thickness"), "Thickness, mm", &layer.thickness_mm, slip,
+                    Callback::from(move |e: InputEvent| on_thickness(field::text(&e)))) }
+            }
+        </fieldset>
+    }
+}

@@ -1,0 +1,239 @@
+//! One string of the set: what it is, why, what it costs, what to ask for, and its numbers at three depths.
+
+use std::rc::Rc;
+
+use protocol::reply::{Caution, FittedString, Problem, Reason};
+use yew::prelude::*;
+
+use super::balance::Balance;
+use super::portrait::{Portrait, ScaleBar};
+use super::table::{Numbers, Scroll};
+use crate::units;
+use crate::words::naming::{
+    a, a_letter, capital, core, family, family_is, picture_note, portrait, windings,
+};
+use crate::words::{plan, property, reasons, set};
+
+/// Properties of [`StringCard`].
+#[derive(Clone, PartialEq, Properties)]
+pub struct StringCardProps {
+    /// The string.
+    pub string: Rc<FittedString>,
+    /// What was asked.
+    pub problem: Rc<Problem>,
+    /// What it is called.
+    pub name: AttrValue,
+    /// Pixels to a millimetre, the same for the whole set.
+    pub px_per_mm: f64,
+    /// What to beware of with this string.
+    pub cautions: Vec<Caution>,
+    /// The person wants it beside its rival.
+    pub on_compare: Callback<()>,
+}
+
+/// One string of the set.
+#[component]
+pub fn StringCard(props: &StringCardProps) -> Html {
+    let (string, name) = (&props.string, &props.name);
+    let report = &string.report;
+    let construction = &report.construction;
+    let full = a_letter(name);
+    let id = format!("string-{}", name.to_lowercase().replace(' ', "-"));
+    let compare = props.on_compare.reform(|_: MouseEvent| ());
+    html! {
+        <section class="string" aria-labelledby={id.clone()}>
+            <h3 id={id}>
+                <span class="note-name">{ name }</span>
+                <span class="kind">{ capital(family(&report.family)) }</span>
+            </h3>
+            <div class="string-body">
+                <figure class="likeness">
+                    <Portrait construction={construction.clone()} px_per_mm={props.px_per_mm}
+                        label={portrait(&format!("the {name} string"), construction)} />
+                    <ScaleBar px_per_mm={props.px_per_mm} room_px={90.0} />
+                </figure>
+                <div class="string-text">
+                    <p class="what">
+                        { capital(family_is(&report.family)) }{ ", " }
+                        { units::gauge(report.numbers.get("outer_diameter_m").map_or(0.0, |q| q.value)) }{ "." }
+                        if string.grade == "sometimes" {
+                            { " It is made only sometimes for this place." }
+                        }
+                    </p>
+                    { for props.cautions.iter().map(|c| html! {
+                        <p class="caution">{ plan::caution(&c.caution) }</p>
+                    }) }
+                    { case(string, name) }
+                    <div class="counter">
+                        <h4>{ "At the counter" }</h4>
+                        <p class="say">{ format!("“I would like {}.”", set::counter(&string.shopping, name, &props.problem, report)) }</p>
+                        <p>{ format!("On the packet look for {}.", set::packet(&string.shopping)) }</p>
+                    </div>
+                    <ul class="facts">
+                        { for set::plain_facts(string).into_iter().map(|fact| html! { <li>{ fact }</li> }) }
+                    </ul>
+                    if string.rival.is_some() {
+                        <p>
+                            <button type="button" class="button quiet" onclick={compare}>
+                                { format!("Compare {full} of either kind") }
+                            </button>
+                        </p>
+                    }
+                </div>
+            </div>
+            if !string.changes.is_empty() {
+                { changes(string, name) }
+            }
+            <details>
+                <summary>{ format!("How elastic, how steady: what else would do for the {name}") }</summary>
+                <Balance string={(**string).clone()} name={name.clone()} />
+            </details>
+            <details>
+                <summary>{ format!("How the {name} is made") }</summary>
+                <dl class="made">
+                    <dt>{ "Core" }</dt>
+                    <dd>{ capital(&core(&construction.core)) }{ "." }{ picture_note(construction) }</dd>
+                    <dt>{ "Wound with" }</dt>
+                    <dd>{ capital(&windings(&construction.windings)) }{ "." }</dd>
+                    <dt>{ "Among its kind" }</dt>
+                    <dd>{ bands(string) }</dd>
+                </dl>
+            </details>
+            <details>
+                <summary>{ format!("Every number of the {name}, with its range and source") }</summary>
+                <Numbers report={Rc::new(report.clone())} name={format!("the {name} string")} />
+            </details>
+            <details>
+                <summary>{ format!("What each wish was worth for the {name}") }</summary>
+                { worths(string, name) }
+            </details>
+        </section>
+    }
+}
+
+/// Reasons and costs, against the rival.
+fn case(string: &FittedString, name: &str) -> Html {
+    let item = |reason: &Reason, is_cost: bool| {
+        let sentence = reasons::sentence(reason, is_cost, string);
+        html! {
+            <li>
+                { sentence.text }
+                { " " }
+                <span class="rests-on">{ sentence.rests_on }</span>
+            </li>
+        }
+    };
+    let rival = string.rival.as_ref().map(|r| a(&format!("{} {name}", family(&r.family))));
+    html! {
+        <div class="case">
+            <div class="for">
+                if let Some(rival) = &rival {
+                    <h4>{ format!("Rather than {rival}") }</h4>
+                    if string.reasons.is_empty() {
+                        <p>{ "Nothing sets it apart that can be computed or judged; it suits the set as a whole." }</p>
+                    } else {
+                        <ul>{ for string.reasons.iter().map(|r| item(r, false)) }</ul>
+                    }
+                } else {
+                    <h4>{ "No other kind would do here" }</h4>
+                    <p>{ "No other family is made for this place that meets every limit, so there is nothing to weigh it against." }</p>
+                }
+            </div>
+            <div class="against">
+                <h4>{ "What it costs you" }</h4>
+                <ul>{ for string.costs.iter().map(|r| item(r, true)) }</ul>
+            </div>
+        </div>
+    }
+}
+
+/// What changes from today's string.
+fn changes(string: &FittedString, name: &str) -> Html {
+    let today = string.today.as_ref().map(|t| family(&t.family)).unwrap_or_default();
+    let label = format!("From today’s {name} to this one");
+    html! {
+        <div class="changes">
+            <h4>{ label.clone() }</h4>
+            <p class="aside">{ format!("Today’s string was taken for {}, the most usual one.", a(&format!("{today} {name}"))) }</p>
+            <Scroll label={label}>
+                <table>
+                    <thead>
+                        <tr>
+                            <th scope="col">{ "Number" }</th>
+                            <th scope="col">{ "Today" }</th>
+                            <th scope="col">{ "Then" }</th>
+                            <th scope="col">{ "In a word" }</th>
+                        </tr>
+                    </thead>
+                    <tbody>
+                        { for string.changes.iter().map(|c| {
+                            let (this, other) = units::pair(&c.property, c.this, c.other);
+                            html! {
+                                <tr>
+                                    <th scope="row">{ property::name(&c.property) }</th>
+                                    <td class="figure">{ other }</td>
+                                    <td class="figure">{ this }</td>
+                                    <td>{ reasons::verdict(c) }</td>
+                                </tr>
+                            }
+                        }) }
+                    </tbody>
+                </table>
+            </Scroll>
+        </div>
+    }
+}
+
+/// Where the string stands within what is made.
+fn bands(string: &FittedString) -> String {
+    let bands = &string.bands;
+    let percent = |x: f64| units::significant(x * 100.0, 2);
+    format!(
+        "{} strings are made here from {} to {} across, for {} to {} N, stretching {} to {} %.",
+        capital(family(&string.report.family)),
+        units::fixed(bands.gauge_m.0 * 1000.0, 2),
+        units::mm(bands.gauge_m.1, 2),
+        units::fixed(bands.tension_n.0, 0),
+        units::fixed(bands.tension_n.1, 0),
+        percent(bands.stretch.0),
+        percent(bands.stretch.1),
+    )
+}
+
+/// The parts of a string's score.
+fn worths(string: &FittedString, name: &str) -> Html {
+    let label = format!("What each wish was worth for the {name}");
+    html! {
+        <Scroll label={label}>
+            <table>
+                <thead>
+                    <tr>
+                        <th scope="col">{ "Wish" }</th>
+                        <th scope="col">{ "The number under it" }</th>
+                        <th scope="col">{ "Met, of 100" }</th>
+                        <th scope="col">{ "Weight" }</th>
+                    </tr>
+                </thead>
+                <tbody>
+                    { for string.attributes.iter().map(|w| html! {
+                        <tr>
+                            <th scope="row">{ capital(reasons::attribute(&w.attribute)) }</th>
+                            <td>{ under(string, w.property.as_deref()) }</td>
+                            <td class="figure">{ units::of_hundred(w.desirability) }</td>
+                            <td class="figure">{ units::fixed(w.weight, 2) }</td>
+                        </tr>
+                    }) }
+                </tbody>
+            </table>
+        </Scroll>
+    }
+}
+
+fn under(string: &FittedString, key: Option<&str>) -> String {
+    match key.and_then(|key| Some((key, string.report.numbers.get(key)?))) {
+        Some((key, q)) => {
+            format!("{}: {}", property::name(key), units::written(key, q, 2).plain())
+        }
+        None => "a judgement".to_owned(),
+    }
+}

@@ -1,0 +1,392 @@
+//! Two constructions side by side at one place: portraits to one scale, numbers with their ranges, six as bars.
+
+use std::cell::Cell;
+use std::rc::Rc;
+
+use protocol::reply::{Fit, Quantity, Refused, Reply, Report};
+use protocol::request::{Construction, Core, ReportRequest, Request, Setting, Winding};
+use yew::platform::spawn_local;
+use yew::prelude::*;
+
+use crate::components::bar::RangeBar;
+use crate::components::evidence::Evidence;
+use crate::components::maker::{Draft, Maker};
+use crate::components::portrait::{Portrait, ScaleBar, magnification};
+use crate::components::table::Scroll;
+use crate::hooks::use_model;
+use crate::route::Route;
+use crate::units;
+use crate::words::naming::{capital, family, letters, portrait, short};
+use crate::words::property;
+
+/// Properties of [`ComparePage`].
+#[derive(Clone, PartialEq, Properties)]
+pub struct ComparePageProps {
+    /// The fitting whose strings are compared, if there is one.
+    #[prop_or_default]
+    pub fit: Option<Rc<Fit>>,
+    /// Which string of it, 0 the highest.
+    #[prop_or_default]
+    pub string: usize,
+}
+
+/// Two strings to begin with, and where they work.
+#[derive(Clone, PartialEq)]
+struct Start {
+    name: String,
+    place: String,
+    setting: Setting,
+    sides: [Construction; 2],
+    others: Vec<String>,
+}
+
+/// Two strings on this instrument, or two on a violin's A.
+#[component]
+pub fn ComparePage(props: &ComparePageProps) -> Html {
+    let start = of_fit(props).unwrap_or_else(of_violin);
+    // Another string begins afresh.
+    let key = format!("{} {:?} {:?}", props.string, start.setting, start.sides);
+    html! { <Side key={key} start={start} string={props.string} /> }
+}
+
+fn of_fit(props: &ComparePageProps) -> Option<Start> {
+    let fit = props.fit.as_ref()?;
+    let set = fit.set.as_ref()?;
+    let i = props.string.min(set.strings.len().checked_sub(1)?);
+    let string = set.strings.get(i)?;
+    let names = letters(set.strings.iter().map(|s| s.note.as_str()));
+    // The rival is the nearest other kind; where none is made, today's string or the same again.
+    let rival = string.rival.as_ref().or(string.today.as_ref()).unwrap_or(&string.report);
+    let setting = string.report.setting.clone();
+    Some(Start {
+        place: format!(
+            "{} {}, {} at {}",
+            capital(&fit.problem.instrument_name),
+            fit.problem.size,
+            units::mm(setting.sounding_length_m, 0),
+            units::hertz(setting.pitch_hz)
+        ),
+        name: names.get(i)?.clone(),
+        setting,
+        sides: [string.report.construction.clone(), rival.construction.clone()],
+        others: names,
+    })
+}
+
+/// A full-size violin's A: a synthetic one and a steel one.
+fn of_violin() -> Start {
+    let core = |material: &str, build: &str, mm: f64| Core {
+        material: material.to_owned(),
+        build: build.to_owned(),
+        diameter_m: mm / 1000.0,
+        layout: None,
+        lay_deg: None,
+        filament_m: None,
+        fill: None,
+        twist_deg: None,
+    };
+    let ribbon = |metal: &str, mm: f64| Winding {
+        metal: metal.to_owned(),
+        form: "flat".to_owned(),
+        thickness_m: mm / 1000.0,
+        bedding: 0.0,
+    };
+    Start {
+        name: "A".to_owned(),
+        place: "Violin 4/4, 328\u{a0}mm at 440\u{a0}Hz".to_owned(),
+        setting: Setting {
+            sounding_length_m: 0.328,
+            pitch_hz: 440.0,
+            sounding_length_doubt_m: 0.0,
+            afterlength_m: None,
+            nut_to_peg_m: 0.05,
+            angle_over_bridge_deg: 158.0,
+            peg_diameter_m: 0.007,
+            gear_ratio: 1.0,
+            temperature_c: 20.0,
+            humidity: 0.5,
+            temperature_swing_k: 6.0,
+            humidity_swing: 0.25,
+        },
+        sides: [
+            Construction {
+                core: Core {
+                    filament_m: Some(2.5e-5),
+                    fill: Some(0.7),
+                    twist_deg: Some(12.0),
+                    ..core("polyamide", "multifilament", 0.58)
+                },
+                windings: vec![ribbon("aluminium", 0.07)],
+            },
+            Construction {
+                core: core("spring-steel", "solid", 0.24),
+                windings: vec![ribbon("aluminium", 0.11)],
+            },
+        ],
+        others: Vec::new(),
+    }
+}
+
+/// What the model said of two drafts.
+#[derive(Clone, PartialEq, Default)]
+struct Said {
+    reports: Option<[Rc<Report>; 2]>,
+    faults: [Vec<AttrValue>; 2],
+    broke: Option<String>,
+}
+
+#[derive(Clone, PartialEq, Properties)]
+struct SideProps {
+    start: Start,
+    string: usize,
+}
+
+#[component]
+fn Side(props: &SideProps) -> Html {
+    let start = &props.start;
+    let model = use_model();
+    let drafts = use_state(|| start.sides.clone().map(|c| Draft::of(&c)));
+    let said = use_state(Said::default);
+    let latest = use_mut_ref(|| Rc::new(Cell::new(0_u32)));
+    {
+        let said = said.clone();
+        let setting = start.setting.clone();
+        let latest = latest.borrow().clone();
+        use_effect_with((*drafts).clone(), move |drafts| {
+            let constructions = [drafts[0].read(), drafts[1].read()];
+            if let [Ok(one), Ok(other)] = constructions {
+                latest.set(latest.get() + 1);
+                let turn = latest.get();
+                spawn_local(async move {
+                    let ask = |construction: Construction| {
+                        let request = Request::Report(Box::new(ReportRequest {
+                            construction,
+                            setting: setting.clone(),
+                        }));
+                        let model = model.clone();
+                        async move { model.ask(&request).await }
+                    };
+                    let replies = [ask(one).await, ask(other).await];
+                    // A later change has been asked about in the meantime.
+                    if latest.get() != turn {
+                        return;
+                    }
+                    let mut next = Said { reports: said.reports.clone(), ..Said::default() };
+                    let mut reports = Vec::new();
+                    for (i, reply) in replies.into_iter().enumerate() {
+                        match reply {
+                            Ok(Reply::Report(report)) => reports.push(Rc::new(*report)),
+                            Ok(Reply::Refused(Refused { faults })) => {
+                                next.faults[i] = faults
+                                    .into_iter()
+                                    .map(|f| AttrValue::from(f.message))
+                                    .collect();
+                            }
+                            Ok(_) => next.broke = Some("another kind of answer came".to_owned()),
+                            Err(error) => next.broke = Some(error.to_string()),
+                        }
+                    }
+                    if let Ok(reports) = <[Rc<Report>; 2]>::try_from(reports) {
+                        next.reports = Some(reports);
+                    }
+                    said.set(next);
+                });
+            }
+        });
+    }
+    let on_change = |side: usize| {
+        let drafts = drafts.clone();
+        Callback::from(move |draft: Draft| {
+            let mut next = (*drafts).clone();
+            next[side] = draft;
+            drafts.set(next);
+        })
+    };
+    let reports = said.reports.as_ref();
+    let px_per_mm = reports.map(|r| magnification(r.iter().map(|r| &r.construction), 140.0));
+    html! {
+        <article class="compare">
+            <header class="answer-head">
+                <p class="context">{ &start.place }</p>
+                <h1>{ format!("Two {} strings side by side", start.name) }</h1>
+                { others(start, props.string) }
+            </header>
+            <div class="sides">
+                { for (0..2).map(|side| html! {
+                    <section class="side" aria-label={["First string", "Second string"][side]}>
+                        <h2>{ ["First", "Second"][side] }</h2>
+                        if let (Some(reports), Some(px_per_mm)) = (reports, px_per_mm) {
+                            { likeness(&reports[side], &start.name, px_per_mm) }
+                        }
+                        <details>
+                            <summary>{ format!("Change the {} string", ["first", "second"][side]) }</summary>
+                            <Maker id={["first", "second"][side]} draft={drafts[side].clone()} faults={said.faults[side].clone()} on_change={on_change(side)} />
+                        </details>
+                        // What is wrong must be seen even when the form is folded away.
+                        if drafts[side].read().is_err() || !said.faults[side].is_empty() {
+                            <p class="fault">{ "Shown is the last one that could be computed." }</p>
+                        }
+                    </section>
+                }) }
+            </div>
+            if let Some(px_per_mm) = px_per_mm {
+                <ScaleBar px_per_mm={px_per_mm} />
+            }
+            if let Some(broke) = &said.broke {
+                <p class="fault" role="alert">{ format!("It could not be computed: {broke}.") }</p>
+            }
+            { match reports {
+                Some(reports) => html! { <>{ bars(reports) }{ numbers(reports) }</> },
+                None => html! { <p role="status">{ "Computing…" }</p> },
+            } }
+        </article>
+    }
+}
+
+fn others(start: &Start, here: usize) -> Html {
+    if start.others.len() < 2 {
+        return Html::default();
+    }
+    html! {
+        <nav class="others" aria-label="Strings of the set">
+            <ul>
+                { for start.others.iter().enumerate().map(|(i, name)| html! {
+                    <li><a href={Route::Compare { string: i }.to_string()} aria-current={(i == here).then_some("page")}>{ name }</a></li>
+                }) }
+            </ul>
+        </nav>
+    }
+}
+
+fn likeness(report: &Report, name: &str, px_per_mm: f64) -> Html {
+    html! {
+        <figure class="likeness">
+            <span class="likeness-room">
+                <Portrait construction={report.construction.clone()} px_per_mm={px_per_mm} label={portrait(&format!("the {name} string"), &report.construction)} />
+            </span>
+            <figcaption>{ capital(&short(&report.family, &report.construction)) }</figcaption>
+        </figure>
+    }
+}
+
+/// The six numbers that are drawn.
+const DRAWN: [&str; 6] =
+    ["tension_n", "stretch", "attack_m_s2_n", "brilliance_hz", "settling_d", "drift_cent"];
+
+/// How the first compares with the second, as far as their ranges tell.
+fn verdict(key: &str, one: &Quantity, other: &Quantity) -> &'static str {
+    if one.unknown || other.unknown {
+        return "cannot be told: one is unknown";
+    }
+    let same = (one.value - other.value).abs() <= 1e-9 * one.value.abs().max(other.value.abs());
+    if same {
+        return "the same";
+    }
+    if one.low <= other.high && other.low <= one.high {
+        return "about the same, within the ranges";
+    }
+    let words = property::of(key);
+    if one.value > other.value {
+        words.map_or("more", |p| p.more)
+    } else {
+        words.map_or("less", |p| p.less)
+    }
+}
+
+fn both<'a>(reports: &'a [Rc<Report>; 2], key: &str) -> Option<(&'a Quantity, &'a Quantity)> {
+    Some((reports[0].numbers.get(key)?, reports[1].numbers.get(key)?))
+}
+
+fn bars(reports: &[Rc<Report>; 2]) -> Html {
+    html! {
+        <section aria-labelledby="six">
+            <h2 id="six">{ title(reports) }</h2>
+            { for DRAWN.into_iter().filter_map(|key| {
+                let (one, other) = both(reports, key)?;
+                let most = 1.1 * one.high.max(other.high);
+                let line = |word: &str, q: &Quantity| {
+                    let w = units::written(key, q, 2);
+                    html! {
+                        <div class="bar-line">
+                            <p><span class="which">{ word.to_owned() }</span>{ " " }{ w.plain() }</p>
+                            <RangeBar label={format!("{word}: {}", w.plain())} most={most} value={q.value} range={(q.low, q.high)} unknown={q.unknown} />
+                        </div>
+                    }
+                };
+                Some(html! {
+                    <div class="six">
+                        <h3>{ property::name(key) }<span class="means">{ property::of(key).map(|p| p.means).unwrap_or_default() }</span></h3>
+                        { line("First", one) }
+                        { line("Second", other) }
+                        <p class="verdict">{ "The first: " }{ verdict(key, one, other) }{ "." }</p>
+                    </div>
+                })
+            }) }
+        </section>
+    }
+}
+
+/// The takeaway of the bars: where the two can be told apart.
+fn title(reports: &[Rc<Report>; 2]) -> String {
+    let apart: Vec<&str> = DRAWN
+        .into_iter()
+        .filter_map(|key| {
+            let (one, other) = both(reports, key)?;
+            let word = verdict(key, one, other);
+            let plain = property::of(key).is_some_and(|p| p.more == word || p.less == word);
+            plain.then_some(word)
+        })
+        .collect();
+    let (one, other) = (family(&reports[0].family), family(&reports[1].family));
+    if apart.is_empty() {
+        "Nothing that we compute tells the two apart".to_owned()
+    } else {
+        let which =
+            if one == other { "The first".to_owned() } else { format!("The first ({one})") };
+        format!("{which}, against the second: {}", apart.join("; "))
+    }
+}
+
+fn numbers(reports: &[Rc<Report>; 2]) -> Html {
+    html! {
+        <section aria-labelledby="numbers">
+            <h2 id="numbers">{ "Every number" }</h2>
+            <Scroll label="Every number of both strings">
+                <table class="numbers">
+                    <thead>
+                        <tr>
+                            <th scope="col">{ "Number" }</th>
+                            <th scope="col">{ "First" }</th>
+                            <th scope="col">{ "Second" }</th>
+                            <th scope="col">{ "The first is or has" }</th>
+                            <th scope="col">{ "How known" }</th>
+                        </tr>
+                    </thead>
+                    <tbody>
+                        { for property::ALL.iter().filter_map(|p| {
+                            let (one, other) = both(reports, p.key)?;
+                            let cell = |q: &Quantity| {
+                                let w = units::written(p.key, q, 2);
+                                html! {
+                                    <td class="figure">
+                                        if w.unknown { { w.plain() } } else { { units::with_unit(&w.value, w.unit) } }
+                                        if !w.exact && !w.unknown { <span class="means">{ w.range() }</span> }
+                                    </td>
+                                }
+                            };
+                            Some(html! {
+                                <tr>
+                                    <th scope="row">{ p.name }</th>
+                                    { cell(one) }
+                                    { cell(other) }
+                                    <td>{ verdict(p.key, one, other) }</td>
+                                    <td><Evidence grade={one.evidence.clone()} /></td>
+                                </tr>
+                            })
+                        }) }
+                    </tbody>
+                </table>
+            </Scroll>
+        </section>
+    }
+}

@@ -1,0 +1,534 @@
+//! The answer: a set of strings, why, what it costs, and what to do with it.
+
+use std::rc::Rc;
+
+use protocol::reply::{Fit, Obstacle, Problem, Set, Weight};
+use protocol::request::{Answers, Construction};
+use yew::prelude::*;
+
+use crate::components::bar::RangeBar;
+use crate::components::portrait::{Portrait, ScaleBar, magnification};
+use crate::components::string_card::StringCard;
+use crate::components::table::Scroll;
+use crate::platform::print;
+use crate::sheet::Sheet;
+use crate::units;
+use crate::words::naming::{a_letter, capital, family, list, portrait, short};
+use crate::words::{plan, reasons, set as words};
+
+/// Properties of [`SetPage`].
+#[derive(Clone, PartialEq, Properties)]
+pub struct SetPageProps {
+    /// The answer.
+    pub fit: Rc<Fit>,
+    /// What was said.
+    pub answers: Rc<Answers>,
+    /// What the fitting is called.
+    pub label: AttrValue,
+    /// The person wants to change what was said.
+    pub on_change: Callback<()>,
+    /// The person wants a string beside its rival.
+    pub on_compare: Callback<usize>,
+    /// The person wants to keep it.
+    pub on_keep: Callback<()>,
+    /// The person wants it as a file.
+    pub on_download: Callback<()>,
+}
+
+/// How wide the thickest string of a set is drawn, in pixels.
+const WIDEST_PX: f64 = 132.0;
+
+/// The answer.
+#[component]
+pub fn SetPage(props: &SetPageProps) -> Html {
+    let fit = &props.fit;
+    let looks = fit.first_looks.len();
+    html! {
+        <article class="answer">
+            <header class="answer-head">
+                <p class="context">{ context(&fit.problem, &props.label) }</p>
+                <h1>{ words::answer(fit) }</h1>
+                if let Some(first) = words::look_first(looks) {
+                    <p class="lede">{ first }</p>
+                }
+            </header>
+            if looks > 0 {
+                { first_looks(&fit.first_looks) }
+            }
+            { match &fit.set {
+                Some(set) => html! { <Chosen fit={fit.clone()} set={Rc::new(set.clone())} page={props.clone()} /> },
+                None => nothing(fit, &props.on_change),
+            } }
+        </article>
+    }
+}
+
+fn context(problem: &Problem, label: &str) -> String {
+    let what = format!(
+        "{} {}, {}, {}",
+        capital(&problem.instrument_name),
+        problem.size,
+        problem.tuning_name,
+        units::hertz(problem.a4_hz)
+    );
+    if label.is_empty() { what } else { format!("{label}: {what}") }
+}
+
+fn first_looks(looks: &[String]) -> Html {
+    html! {
+        <section class="first-looks" aria-labelledby="first-looks">
+            <h2 id="first-looks">{ "Before you buy anything" }</h2>
+            <ul>
+                { for looks.iter().map(|key| {
+                    let (finding, advice) = plan::first_look(key);
+                    html! { <li><strong>{ finding }</strong>{ " " }{ advice }</li> }
+                }) }
+            </ul>
+        </section>
+    }
+}
+
+#[derive(Clone, PartialEq, Properties)]
+struct ChosenProps {
+    fit: Rc<Fit>,
+    set: Rc<Set>,
+    page: SetPageProps,
+}
+
+#[component]
+fn Chosen(props: &ChosenProps) -> Html {
+    let (set, problem) = (&props.set, Rc::new(props.fit.problem.clone()));
+    let names = words::names(set);
+    let runner_up = set.runner_up.iter().flat_map(|r| &r.strings).map(|r| &r.construction);
+    let shown: Vec<&Construction> = if set.close_call {
+        set.strings.iter().map(|s| &s.report.construction).chain(runner_up).collect()
+    } else {
+        set.strings.iter().map(|s| &s.report.construction).collect()
+    };
+    let px_per_mm = magnification(shown.into_iter(), WIDEST_PX);
+    let urgent: Vec<_> = set
+        .plan
+        .cautions
+        .iter()
+        .filter(|c| c.string.is_none() && plan::is_urgent(&c.caution))
+        .collect();
+    html! {
+        <>
+            if !urgent.is_empty() {
+                <section class="urgent" aria-label="Cautions for this instrument">
+                    { for urgent.iter().map(|c| html! { <p class="caution">{ plan::caution(&c.caution) }</p> }) }
+                </section>
+            }
+            if set.close_call {
+                { level(set, &names, px_per_mm, &props.page.on_compare) }
+            } else {
+                { row(set, &names, px_per_mm) }
+                <p class="lede">{ words::lead(set) }</p>
+            }
+            { assumed(&problem, &props.page.on_change) }
+            <Actions page={props.page.clone()} />
+            { load(set, &problem, &names) }
+            <section class="strings" aria-labelledby="strings">
+                <h2 id="strings">{ if set.close_call { "The first set, string by string" } else { "String by string" } }</h2>
+                { for set.strings.iter().enumerate().map(|(i, s)| {
+                    let cautions = set.plan.cautions.iter().filter(|c| c.string == Some(i)).cloned().collect::<Vec<_>>();
+                    html! {
+                        <StringCard key={i} string={Rc::new(s.clone())} problem={problem.clone()} name={names[i].clone()}
+                            px_per_mm={px_per_mm} cautions={cautions} on_compare={props.page.on_compare.reform(move |()| i)} />
+                    }
+                }) }
+            </section>
+            { the_plan(set, &problem, &names) }
+            { counted(&problem, set, &names) }
+            <Actions page={props.page.clone()} />
+            <Sheet fit={props.fit.clone()} label={props.page.label.clone()} />
+        </>
+    }
+}
+
+/// The set as a row of portraits.
+fn row(set: &Set, names: &[String], px_per_mm: f64) -> Html {
+    html! {
+        <figure class="row">
+            <ol class="portraits">
+                { for set.strings.iter().zip(names).map(|(s, name)| html! {
+                    <li>
+                        { likeness(&s.report.construction, name, &s.report.family, px_per_mm) }
+                    </li>
+                }) }
+            </ol>
+            <ScaleBar px_per_mm={px_per_mm} />
+        </figure>
+    }
+}
+
+fn likeness(construction: &Construction, name: &str, family_key: &str, px_per_mm: f64) -> Html {
+    html! {
+        <>
+            <span class="likeness-room">
+                <Portrait construction={construction.clone()} px_per_mm={px_per_mm}
+                    label={portrait(&format!("the {name} string"), construction)} />
+            </span>
+            <span class="note-name">{ name }</span>
+            <span class="kind">{ short(family_key, construction) }</span>
+        </>
+    }
+}
+
+/// Two sets as equals.
+fn level(set: &Set, names: &[String], px_per_mm: f64, on_compare: &Callback<usize>) -> Html {
+    let chosen = words::chosen_families(set);
+    let other = words::other_families(set);
+    let differ = words::differing(&chosen, &other);
+    let one = |title: &str, families: &[&str], strings: Vec<(&Construction, &str)>| {
+        html! {
+            <section class="equal">
+                <h3>{ title }</h3>
+                <p>{ capital(&words::families(families, names)) }{ "." }</p>
+                <ol class="portraits">
+                    { for strings.into_iter().enumerate().map(|(i, (construction, key))| html! {
+                        <li class={classes!(differ.contains(&i).then_some("differs"))}>
+                            { likeness(construction, &names[i], key, px_per_mm) }
+                            if differ.contains(&i) {
+                                <span class="differs-mark">{ "differs" }</span>
+                            }
+                        </li>
+                    }) }
+                </ol>
+            </section>
+        }
+    };
+    let first: Vec<(&Construction, &str)> =
+        set.strings.iter().map(|s| (&s.report.construction, s.report.family.as_str())).collect();
+    let second: Vec<(&Construction, &str)> = set
+        .runner_up
+        .iter()
+        .flat_map(|r| &r.strings)
+        .map(|r| (&r.construction, r.family.as_str()))
+        .collect();
+    html! {
+        <section class="level" aria-labelledby="level">
+            <h2 id="level">{ words::lead(set) }</h2>
+            <div class="equals">
+                { one("First set", &chosen, first) }
+                { one("Second set", &other, second) }
+            </div>
+            <ScaleBar px_per_mm={px_per_mm} />
+            <p>
+                { for differ.iter().map(|i| {
+                    let i = *i;
+                    let onclick = on_compare.reform(move |_: MouseEvent| i);
+                    html! {
+                        <button type="button" class="button quiet" onclick={onclick}>
+                            { format!("Compare the two {} strings", names[i]) }
+                        </button>
+                    }
+                }) }
+            </p>
+        </section>
+    }
+}
+
+fn assumed(problem: &Problem, on_change: &Callback<()>) -> Html {
+    let Some(sentence) = words::assumptions(problem) else { return Html::default() };
+    html! {
+        <section class="assumed">
+            <p>
+                { sentence }
+                { " An answer of your own in place of any of these would sharpen the set." }
+            </p>
+            <p><button type="button" class="button quiet" onclick={on_change.reform(|_: MouseEvent| ())}>{ "Change answers" }</button></p>
+        </section>
+    }
+}
+
+#[derive(Clone, PartialEq, Properties)]
+struct ActionsProps {
+    page: SetPageProps,
+}
+
+#[component]
+fn Actions(props: &ActionsProps) -> Html {
+    let page = &props.page;
+    let printless = use_state(|| false);
+    let on_print = {
+        let printless = printless.setter();
+        Callback::from(move |_: MouseEvent| printless.set(!print::print()))
+    };
+    let then = |callback: &Callback<()>| callback.reform(|_: MouseEvent| ());
+    html! {
+        <>
+            <p class="actions">
+                <button type="button" class="button" onclick={on_print}>{ "Print the sheet" }</button>
+                <button type="button" class="button quiet" onclick={then(&page.on_keep)}>{ "Keep" }</button>
+                <button type="button" class="button quiet" onclick={then(&page.on_download)}>{ "Download" }</button>
+                <button type="button" class="button quiet" onclick={then(&page.on_change)}>{ "Change answers" }</button>
+            </p>
+            if *printless {
+                <p class="fault" role="alert">{ "This browser does not print. Download makes a file of the same." }</p>
+            }
+        </>
+    }
+}
+
+/// Total load, load on the bridge, and the steps between neighbours.
+fn load(set: &Set, problem: &Problem, names: &[String]) -> Html {
+    let (total, bridge) = (&set.total_tension_n, &set.downforce_n);
+    let written = |r: &protocol::reply::Range| {
+        let w = units::write(r.value, (r.low, r.high), "N", 0, 1, false);
+        (units::force(r.value), units::with_unit(&w.range(), "N"))
+    };
+    let ((total_force, total_range), (bridge_force, bridge_range)) =
+        (written(total), written(bridge));
+    let usual = format!(
+        "{} to {}",
+        units::fixed(problem.usual_load_n.0, 0),
+        units::with_unit(&units::fixed(problem.usual_load_n.1, 0), "N")
+    );
+    let most = 1.12 * problem.usual_load_n.1.max(problem.most_load_n).max(total.high);
+    let title = words::load_title(set, problem);
+    html! {
+        <section class="load" aria-labelledby="load">
+            <h2 id="load">{ title }</h2>
+            <dl class="bars">
+                <dt>{ "All strings together" }</dt>
+                <dd>
+                    <p>{ format!("{total_force}, within {total_range}. Usual is {usual}.") }
+                    if problem.most_load_n < problem.usual_load_n.1 {
+                        { format!(" For an old or light instrument we stay under {}.", units::with_unit(&units::fixed(problem.most_load_n, 0), "N")) }
+                    }
+                    </p>
+                    <RangeBar label={format!("Total tension {total_range}; usual {usual}")} most={most}
+                        value={total.value} range={(total.low, total.high)} usual={problem.usual_load_n}
+                        limit={Some(problem.most_load_n)} />
+                </dd>
+                <dt>{ "Pressing on the bridge" }</dt>
+                <dd>
+                    <p>{ format!("{bridge_force}, within {bridge_range}.") }</p>
+                    <RangeBar label={format!("Force on the bridge {bridge_range}")} most={most}
+                        value={bridge.value} range={(bridge.low, bridge.high)} />
+                </dd>
+            </dl>
+            <p class="legend-line">{ "Dot: the value. Line with ends: where it lies, 90 times in 100. Grey field: what is usual. Dashed line: the most we recommend. Both lines begin at nought and share one scale." }</p>
+            { steps(set, names) }
+        </section>
+    }
+}
+
+fn steps(set: &Set, names: &[String]) -> Html {
+    let title = words::steps_title(&set.steps, names);
+    html! {
+        <>
+            <h3>{ title }</h3>
+            <Scroll label="Steps between neighbours">
+                <table>
+                    <thead>
+                        <tr>
+                            <th scope="col">{ "From, to" }</th>
+                            <th scope="col">{ "Tension, upper over lower" }</th>
+                            <th scope="col">{ "Usual" }</th>
+                            <th scope="col">{ "In a word" }</th>
+                            <th scope="col">{ "Push on the bridge, lower over upper" }</th>
+                        </tr>
+                    </thead>
+                    <tbody>
+                        { for set.steps.iter().enumerate().map(|(i, s)| html! {
+                            <tr>
+                                <th scope="row">{ format!("{}, {}", names[i], names[i + 1]) }</th>
+                                <td class="figure">{ units::fixed(s.tension_ratio, 2) }</td>
+                                <td class="figure">{ units::fixed(s.usual_ratio, 2) }</td>
+                                <td>{ words::step(s) }</td>
+                                <td class="figure">{ units::fixed(s.impedance_ratio, 2) }</td>
+                            </tr>
+                        }) }
+                    </tbody>
+                </table>
+            </Scroll>
+        </>
+    }
+}
+
+fn the_plan(set: &Set, problem: &Problem, names: &[String]) -> Html {
+    let (likely, safe) = set.plan.fit_before_d;
+    let day =
+        problem.concert_days.map(|days| format!(" You said it matters in {}.", units::days(days)));
+    html! {
+        <section class="plan" aria-labelledby="plan">
+            <h2 id="plan">{ format!("Fit it {} before it matters, {} to be safe", units::days_to_be_safe(likely), units::days_to_be_safe(safe)) }</h2>
+            <ol class="do">
+                <li>{ "One string at a time, in any order: slacken and take off one, fit the new one, bring it to pitch, then the next." }</li>
+                <li>{ "Tune often on the first day, and set the bridge upright each time." }</li>
+                <li>{ "Then tune once a day until a night costs no more than five cents." }{ day.unwrap_or_default() }</li>
+            </ol>
+            <Scroll label="Days until each string has settled">
+                <table>
+                    <caption>{ "Days of retuning, string by string" }</caption>
+                    <thead><tr><th scope="col">{ "String" }</th><th scope="col">{ "Likely" }</th><th scope="col">{ "At the long end" }</th></tr></thead>
+                    <tbody>
+                        { for set.plan.settled_d.iter().zip(names).map(|((likely, long), name)| html! {
+                            <tr>
+                                <th scope="row">{ name }</th>
+                                <td>{ units::days(*likely) }</td>
+                                <td>{ units::days_to_be_safe(*long) }</td>
+                            </tr>
+                        }) }
+                    </tbody>
+                </table>
+            </Scroll>
+            <div class="two">
+                <div>
+                    <h3>{ "Check at the set-up" }</h3>
+                    <ul>{ for set.plan.checks.iter().map(|c| html! { <li>{ plan::check(c) }</li> }) }</ul>
+                </div>
+                <div>
+                    <h3>{ "Take care" }</h3>
+                    <ul>
+                        { for set.plan.cautions.iter().map(|c| html! {
+                            <li>
+                                if let Some(i) = c.string {
+                                    { format!("{}: ", capital(&a_letter(names.get(i).map_or("", String::as_str)))) }
+                                }
+                                { plan::caution(&c.caution) }
+                            </li>
+                        }) }
+                    </ul>
+                </div>
+            </div>
+        </section>
+    }
+}
+
+/// What counted and why.
+fn counted(problem: &Problem, set: &Set, names: &[String]) -> Html {
+    let because = |w: &Weight| {
+        let steps: Vec<String> = w
+            .steps
+            .iter()
+            .map(|s| {
+                format!(
+                    "times {} for {}",
+                    units::significant(s.factor, 2),
+                    reasons::because(&s.because)
+                )
+            })
+            .collect();
+        if steps.is_empty() { "as for anybody".to_owned() } else { list(&steps) }
+    };
+    let mut weights: Vec<&Weight> = problem.weights.iter().collect();
+    weights.sort_by(|a, b| b.weight.total_cmp(&a.weight));
+    let most: Vec<&str> =
+        weights.iter().take(3).map(|w| reasons::attribute(&w.attribute)).collect();
+    html! {
+        <section class="counted" aria-labelledby="counted">
+            <h2 id="counted">{ format!("What counted most: {}", list(&most)) }</h2>
+            <p>
+                { format!("{} constructions were tried on the {}; {} of them would do.",
+                    units::fixed(set.examined as f64, 0), list(names), units::fixed(set.feasible as f64, 0)) }
+                if !set.close_call {
+                    { " " }{ words::lead(set) }
+                }
+                if let (Some(lead), true) = (set.lead, set.close_call) {
+                    { format!(" On the scale below the first set leads the second by {}, which is no difference to speak of.",
+                        units::with_unit(&units::fixed((lead - 1.0) * 100.0, 1), "%")) }
+                }
+            </p>
+            <details>
+                <summary>{ "Every weight, and the answer that moved it" }</summary>
+                <p>{ "The weights are judgements. Each wish is met between 2 and 100 of 100; a string’s score is the weighted mean of the logarithms." }</p>
+                <Scroll label="Weights">
+                    <table>
+                        <thead>
+                            <tr>
+                                <th scope="col">{ "Wish" }</th>
+                                <th scope="col">{ "Weight for anybody" }</th>
+                                <th scope="col">{ "Moved by your answers" }</th>
+                                <th scope="col">{ "Weight here" }</th>
+                            </tr>
+                        </thead>
+                        <tbody>
+                            { for weights.iter().map(|w| html! {
+                                <tr>
+                                    <th scope="row">
+                                        { capital(reasons::attribute(&w.attribute)) }
+                                        <span class="means">{ reasons::attribute_means(&w.attribute) }</span>
+                                    </th>
+                                    <td class="figure">{ units::fixed(w.base, 1) }</td>
+                                    <td>{ because(w) }</td>
+                                    <td class="figure">{ units::fixed(w.weight, 2) }</td>
+                                </tr>
+                            }) }
+                        </tbody>
+                    </table>
+                </Scroll>
+            </details>
+        </section>
+    }
+}
+
+/// Why nothing fits, and what would help.
+fn nothing(fit: &Fit, on_change: &Callback<()>) -> Html {
+    let relax: Vec<&str> = fit
+        .obstacles
+        .first()
+        .map(|o| o.relax.iter().map(|key| plan::relax(key)).collect())
+        .unwrap_or_default();
+    html! {
+        <>
+            <section class="obstacles" aria-labelledby="obstacles">
+                <h2 id="obstacles">{ "What stands in the way" }</h2>
+                { for fit.obstacles.iter().map(obstacle) }
+                <h2>{ "What would help" }</h2>
+                if relax.is_empty() {
+                    <p>{ "No single wish, given up alone, leaves anything. Give up two, or ask a maker or a luthier: what you want may have to be made." }</p>
+                } else {
+                    <p>{ "Any one of these wishes, given up alone, leaves something that fits:" }</p>
+                    <ul>{ for relax.iter().map(|wish| html! { <li>{ *wish }</li> }) }</ul>
+                }
+                <p><button type="button" class="button" onclick={on_change.reform(|_: MouseEvent| ())}>{ "Change answers" }</button></p>
+            </section>
+            { assumed(&fit.problem, on_change) }
+        </>
+    }
+}
+
+fn obstacle(o: &Obstacle) -> Html {
+    let load = o.lightest_n.zip(o.most_n).map(|(lightest, most)| {
+        format!(
+            "Even the lightest set pulls with {}; the most we recommend here is {}.",
+            units::force(lightest),
+            units::force(most)
+        )
+    });
+    html! {
+        <div class="obstacle">
+            if let Some(note) = &o.note {
+                <h3>{ format!("The {}", crate::words::naming::letter(note)) }</h3>
+            }
+            if let Some(load) = load {
+                <p>{ load }</p>
+            }
+            if !o.limits.is_empty() {
+                <p>{ "Left out, because they" }</p>
+                <ul>
+                    { for o.limits.iter().map(|l| html! {
+                        <li>{ format!("{}: {}", plan::limit(&l.limit), units::fixed(l.count as f64, 0)) }</li>
+                    }) }
+                </ul>
+            }
+        </div>
+    }
+}
+
+/// The families of a fit in a few words, for lists of fittings; none if nothing fitted.
+#[must_use]
+pub fn in_short(fit: &Fit) -> Option<String> {
+    let set = fit.set.as_ref()?;
+    let names = words::names(set);
+    let parts: Vec<String> = set
+        .strings
+        .iter()
+        .zip(&names)
+        .map(|(s, name)| format!("{name} {}", family(&s.report.family)))
+        .collect();
+    Some(parts.join(", "))
+}

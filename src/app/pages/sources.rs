@@ -1,0 +1,140 @@
+//! Where does every number come from? What the grades of evidence mean, how each number is computed, the bibliography.
+
+use std::rc::Rc;
+
+use protocol::reply::{Reply, Source, Tables};
+use protocol::request::{Request, TablesRequest};
+use yew::platform::spawn_local;
+use yew::prelude::*;
+
+use crate::components::evidence::Evidence;
+use crate::components::table::{Scroll, source_link};
+use crate::hooks::use_model;
+use crate::platform::view;
+use crate::words::property;
+
+/// Properties of [`SourcesPage`].
+#[derive(Clone, PartialEq, Properties)]
+pub struct SourcesPageProps {
+    /// The entry to begin with.
+    #[prop_or_default]
+    pub entry: Option<AttrValue>,
+}
+
+/// The sources, as the model lists them.
+#[component]
+pub fn SourcesPage(props: &SourcesPageProps) -> Html {
+    let model = use_model();
+    let tables = use_state(|| None::<Result<Rc<Tables>, String>>);
+    {
+        let tables = tables.setter();
+        use_effect_with((), move |()| {
+            spawn_local(async move {
+                let answer = match model.ask(&Request::Tables(TablesRequest {})).await {
+                    Ok(Reply::Tables(found)) => Ok(Rc::new(*found)),
+                    Ok(_) => Err("the model sent another kind of answer".to_owned()),
+                    Err(error) => Err(error.to_string()),
+                };
+                tables.set(Some(answer));
+            });
+        });
+    }
+    let found = matches!(*tables, Some(Ok(_)));
+    use_effect_with((props.entry.clone(), found), |(entry, found)| {
+        if let (Some(entry), true) = (entry, found) {
+            view::focus(&format!("#source-{entry}"), true);
+        }
+    });
+    html! {
+        <article class="sources">
+            <h1>{ "Where the numbers come from" }</h1>
+            <p class="lede">{ "Every number on these pages has a range and says how it is known." }</p>
+            { grades() }
+            { match &*tables {
+                None => html! { <p role="status">{ "Fetching the tables…" }</p> },
+                Some(Err(error)) => html! { <p role="alert">{ format!("The tables could not be had: {error}.") }</p> },
+                Some(Ok(tables)) => html! { <Bibliography tables={tables.clone()} /> },
+            } }
+        </article>
+    }
+}
+
+fn grades() -> Html {
+    html! {
+        <section aria-labelledby="grades">
+            <h2 id="grades">{ "How a number is known" }</h2>
+            <dl class="grades">
+                { for property::EVIDENCE.into_iter().map(|grade| html! {
+                    <>
+                        <dt><Evidence grade={grade} /></dt>
+                        <dd>{ property::evidence_means(grade) }</dd>
+                    </>
+                }) }
+            </dl>
+            <p>{ "A range holds the true number 90 times in 100. Where its upper end is more than three times its lower, we say “unknown within” and draw no reason from it." }</p>
+        </section>
+    }
+}
+
+/// Properties of [`Bibliography`].
+#[derive(Clone, PartialEq, Properties)]
+pub struct BibliographyProps {
+    /// The tables.
+    pub tables: Rc<Tables>,
+}
+
+/// How each number is computed, and the works they rest on.
+#[component]
+pub fn Bibliography(props: &BibliographyProps) -> Html {
+    let tables = &props.tables;
+    html! {
+        <>
+            <section aria-labelledby="formulas">
+                <h2 id="formulas">{ "How each number is computed" }</h2>
+                <p>{ "L is the sounding length, f the pitch, μ the mass a length (μ₀ unstretched), EA the stiffness of the core along the string, T the tension, D and d the outer and the core diameter, κ/2 = 865.6 cents." }</p>
+                <Scroll label="How each number is computed">
+                    <table>
+                        <thead><tr><th scope="col">{ "Number" }</th><th scope="col">{ "Formula" }</th><th scope="col">{ "Known at best" }</th><th scope="col">{ "Source" }</th></tr></thead>
+                        <tbody>
+                            { for property::ALL.iter().filter_map(|p| {
+                                let entry = tables.properties.iter().find(|e| e.key == p.key)?;
+                                Some(html! {
+                                    <tr>
+                                        <th scope="row">{ p.name }<span class="means">{ p.means }</span></th>
+                                        <td class="formula">{ p.formula }</td>
+                                        <td><Evidence grade={entry.evidence.clone()} /></td>
+                                        <td>{ source_link(&entry.source) }</td>
+                                    </tr>
+                                })
+                            }) }
+                        </tbody>
+                    </table>
+                </Scroll>
+            </section>
+            <section aria-labelledby="works">
+                <h2 id="works">{ "The works" }</h2>
+                <dl class="works">{ for tables.sources.iter().map(source) }</dl>
+            </section>
+        </>
+    }
+}
+
+fn source(s: &Source) -> Html {
+    html! {
+        <div class="work" id={format!("source-{}", s.key)}>
+            <dt>{ &s.key }</dt>
+            <dd>
+                if s.authors != "-" {
+                    { &s.authors }{ ": " }
+                }
+                <cite>{ &s.title }</cite>{ ". " }
+                if s.place != "-" {
+                    { &s.place }{ ". " }
+                }
+                if !s.remark.is_empty() {
+                    <span class="remark">{ "To know: " }{ &s.remark }{ "." }</span>
+                }
+            </dd>
+        </div>
+    }
+}

@@ -1,0 +1,180 @@
+//! The sheet: a set on one printed page, in black and white, to take home.
+//!
+//! It hangs beside the page in the document and is shown on paper only, where the page is not.
+
+use std::rc::Rc;
+
+use protocol::reply::{Fit, FittedString, Problem, Set};
+use yew::create_portal;
+use yew::prelude::*;
+
+use crate::components::portrait::{Portrait, ScaleBar, magnification};
+use crate::units;
+use crate::words::naming::{a, capital, family, letter, portrait};
+use crate::words::{plan, reasons, set as words};
+
+/// Properties of [`Sheet`].
+#[derive(Clone, PartialEq, Properties)]
+pub struct SheetProps {
+    /// The answer.
+    pub fit: Rc<Fit>,
+    /// What the fitting is called.
+    pub label: AttrValue,
+}
+
+/// How wide the thickest string is drawn on paper, in pixels of a ninety-sixth of an inch.
+const WIDEST_PX: f64 = 44.0;
+
+/// The sheet, beside the page.
+#[component]
+pub fn Sheet(props: &SheetProps) -> Html {
+    match &props.fit.set {
+        Some(set) => {
+            let sheet = html! { <SheetPaper fit={props.fit.clone()} set={Rc::new(set.clone())} label={props.label.clone()} /> };
+            create_portal(sheet, gloo::utils::body().into())
+        }
+        None => Html::default(),
+    }
+}
+
+/// Properties of [`SheetPaper`].
+#[derive(Clone, PartialEq, Properties)]
+pub struct SheetPaperProps {
+    /// The answer.
+    pub fit: Rc<Fit>,
+    /// Its set.
+    pub set: Rc<Set>,
+    /// What the fitting is called.
+    pub label: AttrValue,
+}
+
+/// What stands on the sheet.
+#[component]
+pub fn SheetPaper(props: &SheetPaperProps) -> Html {
+    let (fit, set) = (&props.fit, &props.set);
+    let problem = &fit.problem;
+    let names = words::names(set);
+    let px_per_mm = magnification(set.strings.iter().map(|s| &s.report.construction), WIDEST_PX);
+    let (likely, safe) = set.plan.fit_before_d;
+    let for_string = |c: &protocol::reply::Caution| {
+        c.string.and_then(|i| names.get(i)).map(|n| format!("{n}: ")).unwrap_or_default()
+    };
+    html! {
+        <section class="sheet" lang="en" aria-label="Sheet to print">
+            <header class="sheet-head">
+                <div>
+                    <p class="sheet-title">{ words::answer(fit) }</p>
+                    <p>{ instrument(problem) }</p>
+                </div>
+                <dl class="by-hand">
+                    <dt>{ "For" }</dt><dd>{ &props.label }</dd>
+                    <dt>{ "Date" }</dt><dd></dd>
+                </dl>
+            </header>
+            <table class="sheet-set">
+                <thead>
+                    <tr>
+                        <th></th>
+                        <th>{ "String" }</th>
+                        <th>{ "Ask for" }</th>
+                        <th>{ "Gauge, pull in tune" }</th>
+                        <th>{ "Why, and what it costs" }</th>
+                        <th>{ "Settles" }</th>
+                    </tr>
+                </thead>
+                <tbody>
+                    { for set.strings.iter().enumerate().map(|(i, s)| row(s, &names[i], problem, px_per_mm, set.plan.settled_d.get(i).copied())) }
+                </tbody>
+            </table>
+            <ScaleBar px_per_mm={px_per_mm} room_px={60.0} />
+            <p class="sheet-load">
+                { format!("All strings together pull with {}, {}. They press on the bridge with {}.",
+                    units::force(set.total_tension_n.value),
+                    words::load_place(set.total_tension_n.value, problem.usual_load_n),
+                    units::force(set.downforce_n.value)) }
+                if set.close_call {
+                    { format!(" A close call: {} comes out about level.", words::families(&words::other_families(set), &names)) }
+                }
+            </p>
+            if !fit.first_looks.is_empty() {
+                <p class="sheet-looks">
+                    <strong>{ "Look first: " }</strong>
+                    { fit.first_looks.iter().map(|k| plan::first_look(k).0).collect::<Vec<_>>().join(" ") }
+                </p>
+            }
+            <div class="sheet-two">
+                <div>
+                    <h2>{ "When and how" }</h2>
+                    <ol>
+                        <li>{ format!("Fit the set {} before it matters; {} to be safe.", units::days_to_be_safe(likely), units::days_to_be_safe(safe)) }</li>
+                        <li>{ "One string at a time; tune often on the first day, then daily until a night costs no more than five cents." }</li>
+                    </ol>
+                    <h2>{ "Check at the set-up" }</h2>
+                    <ul class="tick">{ for set.plan.checks.iter().map(|c| html! { <li>{ plan::check(c) }</li> }) }</ul>
+                </div>
+                <div>
+                    <h2>{ "Take care" }</h2>
+                    <ul>{ for set.plan.cautions.iter().filter(|c| c.caution != "luthier-decides").map(|c| html! {
+                        <li>{ for_string(c) }{ plan::caution(&c.caution) }</li>
+                    }) }</ul>
+                    <h2>{ "What was fitted, and when" }</h2>
+                    <p class="write"></p>
+                    <p class="write"></p>
+                </div>
+            </div>
+            <p class="sheet-foot">{ plan::caution("luthier-decides") }{ " Ranges and sources of every number are in Ropewalk." }</p>
+        </section>
+    }
+}
+
+fn instrument(problem: &Problem) -> String {
+    format!(
+        "{} {}, {}, a′ at {}, {} set-up",
+        capital(&problem.instrument_name),
+        problem.size,
+        problem.tuning_name,
+        units::hertz(problem.a4_hz),
+        problem.set_up
+    )
+}
+
+fn row(
+    string: &FittedString,
+    name: &str,
+    problem: &Problem,
+    px_per_mm: f64,
+    settled: Option<(f64, f64)>,
+) -> Html {
+    let report = &string.report;
+    let gauge = report.numbers.get("outer_diameter_m").map_or(0.0, |q| q.value);
+    let pull = report.numbers.get("tension_n").map_or(0.0, |q| q.value);
+    // The sheet has room for one reason and one cost; the page has them all.
+    let reason = string.reasons.first().map(|r| reasons::sentence(r, false, string).text);
+    let cost = string.costs.first().map(|r| reasons::sentence(r, true, string).text);
+    let rival = string.rival.as_ref().map(|r| {
+        format!("Rather than {}: ", a(&format!("{} {}", family(&r.family), letter(&string.note))))
+    });
+    html! {
+        <tr>
+            <td class="sheet-likeness"><Portrait construction={report.construction.clone()} px_per_mm={px_per_mm} label={portrait(name, &report.construction)} /></td>
+            <th scope="row">{ name }</th>
+            <td>{ capital(&words::counter(&string.shopping, name, problem, report)) }{ "." }</td>
+            <td>{ units::gauge(gauge) }{ "; " }{ units::force(pull) }</td>
+            <td>
+                if let (Some(rival), Some(reason)) = (rival, reason) {
+                    { rival }{ lower(&reason) }{ " " }
+                }
+                if let Some(cost) = cost {
+                    <em>{ "But: " }</em>{ lower(&cost) }
+                }
+            </td>
+            <td>{ settled.map(|(likely, long)| format!("{}, at most {}", units::days(likely), units::days_to_be_safe(long))).unwrap_or_default() }</td>
+        </tr>
+    }
+}
+
+/// A sentence as the second part of another.
+fn lower(sentence: &str) -> String {
+    let mut chars = sentence.chars();
+    chars.next().map_or_else(String::new, |first| first.to_lowercase().chain(chars).collect())
+}

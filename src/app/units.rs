@@ -1,0 +1,309 @@
+//! How is a number written: in which unit, with how many digits, with which range?
+//!
+//! Digits follow the uncertainty: a number is written to the second (in plain words the first) significant digit of
+//! half its range. The model counts in SI units; here they become those of the workshop.
+
+use protocol::reply::Quantity;
+use strings::quantity::{Metre, Newton};
+
+/// A space at which a line does not break, between a number and its unit.
+pub const SPACE: char = '\u{a0}';
+/// A narrow one, between thousands.
+const THIN: char = '\u{202f}';
+/// What stands for a number that is none.
+pub const NOT_KNOWN: &str = "not known";
+
+/// How a property is shown: by which factor its SI value is multiplied, and in which unit it then stands.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Scale {
+    /// Shown value over SI value.
+    pub factor: f64,
+    /// The unit, with the space before it where one belongs.
+    pub unit: &'static str,
+    /// Digits after the point for a value that has no range.
+    pub exact: i32,
+}
+
+const fn scale_of(factor: f64, unit: &'static str, exact: i32) -> Scale {
+    Scale { factor, unit, exact }
+}
+
+/// The scale of a property of a report, by the name it has there.
+#[must_use]
+pub fn scale(property: &str) -> Scale {
+    match property {
+        "mass_unstretched_kg_m" | "mass_at_pitch_kg_m" => scale_of(1e3, "g/m", 3),
+        "tension_n" | "downforce_n" => scale_of(1.0, "N", 1),
+        "core_stress_pa" => scale_of(1e-6, "MPa", 0),
+        "breaking_share" | "winding_mass_share" => scale_of(1e2, "%", 0),
+        "stretch" => scale_of(1e2, "%", 2),
+        "breaking_pitch_hz" => scale_of(1.0, "Hz", 0),
+        "pull_cent_m" => scale_of(1e-3, "cents/mm", 0),
+        "peg_cent_deg" => scale_of(1.0, "cents/degree", 1),
+        "lateral_stiffness_n_m" => scale_of(1e-3, "N/mm", 2),
+        "impedance_kg_s" => scale_of(1e3, "g/s", 0),
+        "axial_stiffness_n" => scale_of(1e-3, "kN", 1),
+        "bending_stiffness_n_m2" => scale_of(1e6, "N·mm²", 1),
+        "inharmonicity" => scale_of(1e6, "millionths", 0),
+        "outer_diameter_m" | "outer_diameter_at_pitch_m" => scale_of(1e3, "mm", 3),
+        "brilliance_hz" => scale_of(1e-3, "kHz", 1),
+        "attack_m_s2_n" => scale_of(1.0, "m/s² per N", 1),
+        "loss_cent_decade" => scale_of(1.0, "cents", 1),
+        "settling_d" => scale_of(1.0, "days", 1),
+        "drift_temperature_cent" | "drift_moisture_cent" | "drift_body_cent" | "drift_cent" => {
+            scale_of(1.0, "cents", 0)
+        }
+        _ => scale_of(1.0, "", 3),
+    }
+}
+
+/// Digits after the point at which the last of so many significant digits of `half` stands; negative left of the point.
+///
+/// None if `half` is no positive number: then it says nothing about digits.
+#[must_use]
+pub fn decimals(half: f64, figures: i32) -> Option<i32> {
+    if half.is_finite() && half > 0.0 {
+        // The exponent of a double fits easily.
+        let exponent = libm::floor(libm::log10(half)) as i32;
+        // Rounding up can make one digit more: 0.096 to two digits is 0.096, but 0.0996 is 0.10.
+        let places = figures - 1 - exponent;
+        let step = libm::pow(10.0, f64::from(places));
+        let grown = libm::round(half * step) >= libm::pow(10.0, f64::from(figures));
+        Some((places - i32::from(grown)).clamp(-9, 9))
+    } else {
+        None
+    }
+}
+
+/// A number with so many digits after the point; thousands are set apart from five digits on.
+#[must_use]
+pub fn fixed(value: f64, places: i32) -> String {
+    if !value.is_finite() {
+        return NOT_KNOWN.to_owned();
+    }
+    let text = if places < 0 {
+        let step = libm::pow(10.0, f64::from(-places));
+        format!("{:.0}", libm::round(value / step) * step)
+    } else {
+        format!("{:.*}", usize::try_from(places).unwrap_or(0), value)
+    };
+    let (sign, digits) = text.strip_prefix('-').map_or(("", text.as_str()), |rest| ("−", rest));
+    let (whole, rest) = digits.split_once('.').map_or((digits, None), |(w, r)| (w, Some(r)));
+    let mut out = String::new();
+    if digits.chars().any(|c| ('1'..='9').contains(&c)) {
+        out.push_str(sign);
+    }
+    for (i, c) in whole.chars().enumerate() {
+        if whole.len() > 4 && i > 0 && (whole.len() - i).is_multiple_of(3) {
+            out.push(THIN);
+        }
+        out.push(c);
+    }
+    if let Some(rest) = rest {
+        out.push('.');
+        out.push_str(rest);
+    }
+    out
+}
+
+/// A number and its unit.
+#[must_use]
+pub fn with_unit(number: &str, unit: &str) -> String {
+    match unit {
+        "" => number.to_owned(),
+        _ => format!("{number}{SPACE}{unit}"),
+    }
+}
+
+/// A number ready to be read.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Written {
+    /// The value, without its unit.
+    pub value: String,
+    /// Lower end of the range.
+    pub low: String,
+    /// Upper end of the range.
+    pub high: String,
+    /// The unit.
+    pub unit: &'static str,
+    /// It has no range.
+    pub exact: bool,
+    /// Its range is over a factor of three.
+    pub unknown: bool,
+}
+
+impl Written {
+    /// The value with its unit, or within what it is unknown.
+    #[must_use]
+    pub fn plain(&self) -> String {
+        if self.unknown {
+            format!("unknown within {}", with_unit(&self.range(), self.unit))
+        } else {
+            with_unit(&self.value, self.unit)
+        }
+    }
+
+    /// From where to where, without the unit; the value itself if it has no range.
+    #[must_use]
+    pub fn range(&self) -> String {
+        if self.exact || self.low == self.high {
+            self.value.clone()
+        } else {
+            format!("{} to {}", self.low, self.high)
+        }
+    }
+}
+
+/// Writes a property of a report to so many significant digits of half its range.
+#[must_use]
+pub fn written(property: &str, q: &Quantity, figures: i32) -> Written {
+    let Scale { factor, unit, exact } = scale(property);
+    write(q.value * factor, (q.low * factor, q.high * factor), unit, exact, figures, q.unknown)
+}
+
+/// Writes a value with its range.
+#[must_use]
+pub fn write(
+    value: f64,
+    range: (f64, f64),
+    unit: &'static str,
+    exact: i32,
+    figures: i32,
+    unknown: bool,
+) -> Written {
+    let half = (range.1 - range.0) / 2.0;
+    let places = decimals(half, figures);
+    let at = places.unwrap_or(exact);
+    // Nought is nought however finely it is measured.
+    let one = |x: f64| if x.abs() < 1e-12 { "0".to_owned() } else { fixed(x, at) };
+    let whole = value.is_finite() && range.0.is_finite() && range.1.is_finite();
+    if !whole {
+        let none = NOT_KNOWN.to_owned();
+        return Written {
+            value: none.clone(),
+            low: none.clone(),
+            high: none,
+            unit: "",
+            exact: true,
+            unknown: false,
+        };
+    }
+    Written {
+        value: one(value),
+        low: one(range.0),
+        high: one(range.1),
+        unit,
+        exact: places.is_none(),
+        unknown,
+    }
+}
+
+/// A value of a property without its range, to so many significant digits of itself.
+#[must_use]
+pub fn bare(property: &str, value: f64, figures: i32) -> String {
+    let Scale { factor, unit, .. } = scale(property);
+    with_unit(&significant(value * factor, figures), unit)
+}
+
+/// A number to so many significant digits of itself.
+#[must_use]
+pub fn significant(value: f64, figures: i32) -> String {
+    match decimals(value.abs(), figures) {
+        // Digits left of the point are all written: 229, not 230.
+        Some(places) => fixed(value, places.max(0)),
+        None if value.is_finite() => "0".to_owned(),
+        None => NOT_KNOWN.to_owned(),
+    }
+}
+
+/// Two values of one property, with the digits that tell them apart.
+#[must_use]
+pub fn pair(property: &str, one: f64, other: f64) -> (String, String) {
+    let Scale { factor, unit, .. } = scale(property);
+    let (one, other) = (one * factor, other * factor);
+    let smaller = one.abs().min(other.abs());
+    let figures = if (one - other).abs() < 0.1 * smaller { 3 } else { 2 };
+    (with_unit(&significant(one, figures), unit), with_unit(&significant(other, figures), unit))
+}
+
+/// A length in millimetres and in thousandths of an inch.
+#[must_use]
+pub fn gauge(metres: f64) -> String {
+    let length = Metre::new(metres);
+    format!(
+        "{} ({} of an inch)",
+        with_unit(&fixed(length.mm(), if length.mm() < 1.0 { 3 } else { 2 }), "mm"),
+        with_unit(&fixed(length.inches() * 1000.0, 0), "thousandths"),
+    )
+}
+
+/// A length in millimetres.
+#[must_use]
+pub fn mm(metres: f64, places: i32) -> String {
+    with_unit(&fixed(Metre::new(metres).mm(), places), "mm")
+}
+
+/// A force in newtons, in kilograms and in pounds as packets print them.
+#[must_use]
+pub fn force(newtons: f64) -> String {
+    let force = Newton::new(newtons);
+    format!(
+        "{} ({}, {})",
+        with_unit(&fixed(force.get(), 0), "N"),
+        with_unit(&fixed(force.kilograms_force(), 1), "kg"),
+        with_unit(&fixed(force.pounds_force(), 1), "lb"),
+    )
+}
+
+/// A range of forces in newtons, in kilograms and in pounds as packets print them.
+#[must_use]
+pub fn forces((low, high): (f64, f64)) -> String {
+    let (low, high) = (Newton::new(low), Newton::new(high));
+    let span = |of: fn(Newton) -> f64, places: i32, unit: &str| {
+        let (a, b) = (fixed(of(low), places), fixed(of(high), places));
+        with_unit(&if a == b { a } else { format!("{a} to {b}") }, unit)
+    };
+    format!(
+        "{} ({}, {})",
+        span(Newton::get, 0, "N"),
+        span(Newton::kilograms_force, 1, "kg"),
+        span(Newton::pounds_force, 1, "lb"),
+    )
+}
+
+/// A pitch.
+#[must_use]
+pub fn hertz(pitch: f64) -> String {
+    let whole = (pitch - libm::round(pitch)).abs() < 0.05;
+    with_unit(&fixed(pitch, i32::from(!whole)), "Hz")
+}
+
+/// Days as one says them.
+#[must_use]
+pub fn days(days: f64) -> String {
+    if !days.is_finite() {
+        NOT_KNOWN.to_owned()
+    } else if days < 0.75 {
+        "less than a day".to_owned()
+    } else if days < 1.5 {
+        "a day".to_owned()
+    } else {
+        with_unit(&fixed(days, 0), "days")
+    }
+}
+
+/// Whole days that are surely enough.
+#[must_use]
+pub fn days_to_be_safe(days: f64) -> String {
+    if !days.is_finite() {
+        return NOT_KNOWN.to_owned();
+    }
+    let whole = libm::ceil(days).max(1.0);
+    if whole < 1.5 { "1 day".to_owned() } else { with_unit(&fixed(whole, 0), "days") }
+}
+
+/// A share as so many of a hundred.
+#[must_use]
+pub fn of_hundred(share: f64) -> String {
+    fixed(share * 100.0, 0)
+}
