@@ -4,17 +4,28 @@
 //! - its start script stands inside the page, which the page's policy forbids: it moves to a file;
 //! - the worker's files bear no hash in their names, so that an old one could meet a new page: they get one;
 //! - the service worker does not know the files it is to keep: they are listed in it.
+//!
+//! And it publishes the JSON Schema of the door beside the page.
 
 use std::fs;
 use std::hash::{DefaultHasher, Hash, Hasher};
 use std::io;
 use std::path::Path;
 
+/// The JSON Schema of the door, as text.
+///
+/// # Errors
+/// None in practice: a schema holds only what JSON can.
+pub fn schema() -> io::Result<String> {
+    serde_json::to_string_pretty(&protocol::schema()).map_err(io::Error::other)
+}
+
 /// Finishes the page in `folder`.
 ///
 /// # Errors
 /// When a file cannot be read or written, or does not look as expected.
 pub fn finish(folder: &Path) -> io::Result<()> {
+    fs::write(folder.join("door.schema.json"), schema()?)?;
     let page_file = folder.join("index.html");
     let mut page = fs::read_to_string(&page_file)?;
 

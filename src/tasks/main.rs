@@ -18,7 +18,8 @@ use tasks::{finish, place};
 const HELP: &str = "\
 cargo serve [PORT]     build the page and serve it on this machine (port 8080, or the next free one)
 cargo proof            run every check; --only STAGE runs one, --plant STAGE makes one fail
-cargo ask < REQUEST    answer one JSON request without a browser; exit code 2 if it is refused";
+cargo ask < REQUEST    answer one JSON request without a browser; exit code 2 if it is refused
+cargo ask --schema     print the JSON Schema of requests and replies";
 
 fn main() -> ExitCode {
     let words: Vec<String> = env::args().skip(1).collect();
@@ -31,7 +32,8 @@ fn main() -> ExitCode {
             println!("\n{tally}");
             ExitCode::from(u8::from(tally.failed > 0))
         }),
-        "ask" => ask(),
+        "ask" if rest == ["--schema"] => schema(),
+        "ask" if rest.is_empty() => ask(),
         "finish" => finish_build(),
         _ => Err(HELP.to_owned()),
     };
@@ -54,6 +56,14 @@ fn serve(words: &[String]) -> Result<ExitCode, Fault> {
         .map_err(|error| format!("no free port from {port} on: {error}"))?;
     println!("Ropewalk is at {}  (Ctrl+C ends it)", server.url());
     server.wait();
+    Ok(ExitCode::SUCCESS)
+}
+
+/// Prints the JSON Schema of the door.
+fn schema() -> Result<ExitCode, Fault> {
+    let schema =
+        finish::schema().map_err(|error| format!("the schema cannot be written: {error}"))?;
+    println!("{schema}");
     Ok(ExitCode::SUCCESS)
 }
 
