@@ -24,6 +24,10 @@ pub fn App() -> Html {
     let place = use_route();
     let title = title(&place.route);
     use_effect_with(title, |title| view::title(title));
+    {
+        let dispatcher = store.dispatcher();
+        use_effect_with(place.route.clone(), move |_| dispatcher.dispatch(Action::Moved));
+    }
     let skip = Callback::from(|event: MouseEvent| {
         // The address belongs to the rooms, so the link moves the focus itself.
         event.prevent_default();

@@ -60,6 +60,16 @@ pub struct Notice {
     pub text: String,
     /// It went wrong.
     pub grave: bool,
+    /// The person has gone to another room since.
+    pub carried: bool,
+}
+
+impl Notice {
+    /// Something that went wrong.
+    #[must_use]
+    pub const fn grave(text: String) -> Self {
+        Self { text, grave: true, carried: false }
+    }
 }
 
 /// How far a question to the model is.
@@ -148,6 +158,8 @@ pub enum Action {
     Tell(Notice),
     /// It has been read.
     Heard,
+    /// The person has gone to another room.
+    Moved,
     /// Another tab changed what is kept; `idle` if nobody is using this one.
     Elsewhere {
         /// The document as that tab has it.
@@ -253,6 +265,12 @@ impl State {
                 self.notice = None;
                 self.before = None;
             }
+            Action::Moved => match &mut self.notice {
+                // Good news is told in the room to which it leads, and once is enough.
+                Some(notice) if notice.carried && !notice.grave => self.apply(Action::Heard),
+                Some(notice) => notice.carried = true,
+                None => {}
+            },
             Action::Elsewhere { document, idle } => {
                 if *document == self.document {
                     self.elsewhere = None;
@@ -466,11 +484,11 @@ impl State {
                         notes.join("; ")
                     )
                 };
-                self.notice = Some(Notice { text: told, grave: !notes.is_empty() });
+                self.notice = Some(Notice { text: told, grave: !notes.is_empty(), carried: false });
             }
             Err(reason) => {
                 let text = format!("{name} was not opened: {reason}. Nothing has changed.");
-                self.notice = Some(Notice { text, grave: true });
+                self.notice = Some(Notice::grave(text));
             }
         }
     }
@@ -518,7 +536,7 @@ impl State {
     }
 
     fn tell(&mut self, text: String) {
-        self.notice = Some(Notice { text, grave: false });
+        self.notice = Some(Notice { text, grave: false, carried: false });
     }
 
     /// The unit in which a number is typed.
@@ -972,7 +990,8 @@ mod tests {
         ]);
         let notes: Vec<_> =
             state.document.answers.strings.iter().map(|s| s.note.as_deref()).collect();
-        assert_eq!(notes, [None, Some("Bb3"), None, None]);
+        // What cannot be read is no answer, and no answer takes no place.
+        assert_eq!(notes, [None, Some("Bb3"), None]);
         let slips = state.slips();
         assert_eq!(slips.len(), 1);
         assert!(
@@ -1057,6 +1076,17 @@ mod tests {
         );
         assert!(opened.shown("age_months").is_some());
         assert_eq!(reduce(&opened, Action::Undo).document, Document::default());
+    }
+
+    #[test]
+    fn good_news_goes_along_once_and_bad_news_stays() {
+        let good = after([Action::Afresh, Action::Moved]);
+        assert!(good.notice.is_some() && good.before.is_some());
+        let gone = reduce(&good, Action::Moved);
+        assert!(gone.notice.is_none() && gone.before.is_none());
+        let bad =
+            after([Action::Tell(Notice::grave(text("No room"))), Action::Moved, Action::Moved]);
+        assert!(bad.notice.is_some());
     }
 
     #[test]

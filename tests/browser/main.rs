@@ -6,6 +6,7 @@
 
 mod field;
 mod files;
+mod questions;
 mod serviceworker;
 mod storage;
 mod worker;

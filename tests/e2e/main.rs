@@ -4,4 +4,5 @@
 #![allow(clippy::unwrap_used, reason = "in a test, a panic is how a failure is told")]
 
 mod ground;
+mod path;
 mod support;

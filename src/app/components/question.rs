@@ -6,7 +6,7 @@ use yew::prelude::*;
 use crate::components::field::{Choices, NumberField, Scale, TextField, Tick, Ticks};
 use crate::fields::{self, Flag, Number, Wish, Word};
 use crate::hooks::{Store, use_store};
-use crate::platform::field;
+use crate::platform::{field, pointer};
 use crate::state::Action;
 use crate::words::questions::{self, BOTHERS, FAMILIES, Question};
 
@@ -61,9 +61,23 @@ fn act<T: 'static>(store: &Store, action: impl Fn(T) -> Action + 'static) -> Cal
     Callback::from(move |value| dispatcher.dispatch(action(value)))
 }
 
+/// Tells that a field was left, once the press that left it is over.
+fn leave(store: &Store, field: String) -> Callback<()> {
+    let dispatcher = store.dispatcher();
+    Callback::from(move |()| {
+        let (dispatcher, field) = (dispatcher.clone(), field.clone());
+        pointer::when_up(move || dispatcher.dispatch(Action::Left(field)));
+    })
+}
+
 fn word_field(store: &Store, word: Word, hints: bool) -> Html {
     let text = Question::Word(word).text();
     let answers = &store.document.answers;
+    // Sizes and tunings belong to an instrument: without one, there is nothing to choose from.
+    let of_instrument = matches!(word, Word::Size | Word::Tuning);
+    if of_instrument && answers.instrument.is_none() && word.of(answers).is_none() {
+        return Html::default();
+    }
     html! {
         <Choices
             id={word.key()}
@@ -108,7 +122,7 @@ fn NumberOf(props: &NumberOfProps) -> Html {
             fault={store.shown(&key).map(AttrValue::from)}
             on_type={act(store, move |text| Action::Type(number, text))}
             on_unit={act(store, move |unit| Action::Unit(number, unit))}
-            on_leave={act(store, move |()| Action::Left(left.clone()))}
+            on_leave={leave(store, left)}
         />
     }
 }
@@ -126,7 +140,7 @@ fn concert(store: &Store) -> Html {
                 kind="date"
                 text={store.date_text()}
                 on_type={act(store, Action::Date)}
-                on_leave={act(store, |()| Action::Left(Number::Days.key()))}
+                on_leave={leave(store, Number::Days.key())}
             />
             <p class="hint" id="concert-hint">{ text.hint }</p>
         </fieldset>
@@ -145,7 +159,7 @@ fn wish_field(store: &Store, wish: Wish) -> Html {
             text={store.text(number)}
             fault={store.shown(&key).map(AttrValue::from)}
             on_type={act(store, move |text| Action::Type(number, text))}
-            on_leave={act(store, move |()| Action::Left(left.clone()))}
+            on_leave={leave(store, left)}
         />
     }
 }
@@ -189,7 +203,7 @@ fn strings_field(store: &Store) -> Html {
                     text={store.note_text(i)}
                     fault={fault.map(AttrValue::from)}
                     on_type={act(store, move |text| Action::Note(i, text))}
-                    on_leave={act(store, move |()| Action::Left(left.clone()))}
+                    on_leave={leave(store, left)}
                 />
                 <div class="field">
                     <label class="ask" for={family.clone()}>{ "Kind" }</label>

@@ -107,5 +107,5 @@ fn trouble(error: &StorageError) -> Notice {
     let mut letters = text.chars();
     let text: String =
         letters.next().into_iter().flat_map(char::to_uppercase).chain(letters).collect();
-    Notice { text: format!("{text}."), grave: true }
+    Notice::grave(format!("{text}."))
 }

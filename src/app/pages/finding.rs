@@ -41,7 +41,7 @@ pub fn FindingPage() -> Html {
     let status = match &store.asking {
         Asking::Busy(_) => html! {
             <div class="busy" role="status">
-                <p>{ "Working out a set. This takes a few seconds." }</p>
+                <p>{ "Working out a set." }</p>
                 <button class="button quiet" type="button" onclick={stop}>{ "Stop" }</button>
             </div>
         },
@@ -91,7 +91,7 @@ pub fn FindingPage() -> Html {
             let name = summary::file_name(&store.name());
             if let Err(reason) = files::save(&name, "application/json", &text) {
                 let text = format!("Not saved: {reason}.");
-                store.dispatch(Action::Tell(Notice { text, grave: true }));
+                store.dispatch(Action::Tell(Notice::grave(text)));
             }
         })
     };

@@ -30,7 +30,7 @@ pub fn HomePage() -> Html {
                     Ok(None) => {}
                     Err(reason) => {
                         let text = format!("Not opened: {reason}.");
-                        dispatcher.dispatch(Action::Tell(Notice { text, grave: true }));
+                        dispatcher.dispatch(Action::Tell(Notice::grave(text)));
                     }
                 }
             });

@@ -5,6 +5,7 @@ pub mod clock;
 pub mod field;
 pub mod files;
 pub mod offline;
+pub mod pointer;
 pub mod print;
 pub mod serviceworker;
 pub mod storage;
@@ -13,6 +14,7 @@ pub mod worker;
 
 /// Starts what works in the background: the worker loads while the page is drawn.
 pub fn start() {
+    pointer::start();
     worker::of_page().start();
     serviceworker::register(offline::report);
 }

@@ -540,12 +540,12 @@ pub fn usual(question: Question, answers: &Answers) -> Option<String> {
             Some(key) => choices(word, answers)
                 .into_iter()
                 .find(|choice| choice.key == key)
-                .map(|choice| choice.label.to_lowercase()),
+                .map(|choice| choice.label),
             None => match word {
-                Word::Now => Some("nothing to compare with".to_owned()),
-                Word::Music => Some("classical".to_owned()),
-                Word::Level => Some("any".to_owned()),
-                Word::WhoTunes => Some("somebody does".to_owned()),
+                Word::Now => Some("Nothing to compare with".to_owned()),
+                Word::Music => Some("Classical".to_owned()),
+                Word::Level => Some("Any".to_owned()),
+                Word::WhoTunes => Some("Somebody does".to_owned()),
                 _ => None,
             },
         }?,
@@ -558,13 +558,13 @@ pub fn usual(question: Question, answers: &Answers) -> Option<String> {
             let low = historical || answers.music.as_deref() == Some("early");
             (if low { "415 Hz" } else { "440 Hz" }).to_owned()
         }
-        Question::Concert => "no date".to_owned(),
-        Question::Bothers => "nothing".to_owned(),
-        Question::Wishes => "everything like now".to_owned(),
-        Question::Flags(_) => "none".to_owned(),
-        Question::Number(_) => "not old".to_owned(),
-        Question::Strings => "the tuning, any kind".to_owned(),
-        Question::Weights => "they follow from the answers".to_owned(),
+        Question::Concert => "No date".to_owned(),
+        Question::Bothers => "Nothing".to_owned(),
+        Question::Wishes => "Everything like now".to_owned(),
+        Question::Flags(_) => "None".to_owned(),
+        Question::Number(_) => "Not old".to_owned(),
+        Question::Strings => "The tuning’s notes, any kind".to_owned(),
+        Question::Weights => "They follow from the answers".to_owned(),
     };
     Some(text)
 }
@@ -638,7 +638,7 @@ mod tests {
 
     #[test]
     fn the_path_has_at_most_eight_screens_and_450_words() {
-        assert!(SCREENS <= 8);
+        const { assert!(SCREENS <= 8) };
         let words: Vec<usize> = PATH
             .iter()
             .map(|screen| said(screen).iter().map(|text| text.split_whitespace().count()).sum())

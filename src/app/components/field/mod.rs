@@ -5,10 +5,10 @@ mod number;
 mod scale;
 mod ticks;
 
-pub use choices::Choices;
-pub use number::{NumberField, TextField};
-pub use scale::Scale;
-pub use ticks::{Tick, Ticks};
+pub use choices::{Choices, Props as ChoicesProps};
+pub use number::{NumberField, NumberProps, TextField, TextProps};
+pub use scale::{Props as ScaleProps, Scale};
+pub use ticks::{Props as TicksProps, Tick, Ticks};
 
 use yew::prelude::*;
 

@@ -1,0 +1,353 @@
+//! The questions as a person meets them: forward, back, half-typed, wrong, saved, opened again, and by keyboard alone.
+
+use fantoccini::Locator;
+use serde_json::{Value, json};
+
+use crate::support::{Page, drive};
+
+impl Page {
+    /// Waits until the heading of the room begins with these words.
+    async fn at(&self, heading: &str) {
+        let what = format!("the heading is “{heading}”");
+        let script = format!(
+            "return document.querySelector('main h1')?.textContent.startsWith({}) ?? false",
+            json!(heading)
+        );
+        self.until(&what, &script).await;
+    }
+
+    async fn click(&self, css: &str) {
+        self.client.find(Locator::Css(css)).await.unwrap().click().await.unwrap();
+    }
+
+    /// Clicks the link or button with these words.
+    async fn press(&self, words: &str) {
+        let path = format!(
+            "//main//*[self::a or self::button][starts-with(normalize-space(.), '{words}')]"
+        );
+        self.client.find(Locator::XPath(&path)).await.unwrap().click().await.unwrap();
+    }
+
+    async fn write(&self, css: &str, text: &str) {
+        let field = self.client.find(Locator::Css(css)).await.unwrap();
+        field.send_keys(text).await.unwrap();
+    }
+
+    async fn value(&self, css: &str) -> Value {
+        self.script(&format!("return document.querySelector({}).value", json!(css))).await
+    }
+
+    /// What the browser has kept.
+    async fn document(&self) -> Value {
+        let kept = self.script("return localStorage.getItem('ropewalk/fitting')").await;
+        serde_json::from_str(kept.as_str().unwrap_or("null")).unwrap()
+    }
+
+    /// Presses a key where the focus is.
+    async fn key(&self, key: &str) {
+        let focus = self.client.active_element().await.unwrap();
+        focus.send_keys(key).await.unwrap();
+    }
+}
+
+const TAB: &str = "\u{e004}";
+const ENTER: &str = "\u{e007}";
+const SPACE: &str = " ";
+
+#[test]
+fn the_path_leads_to_the_answers_and_back_keeps_them() {
+    drive(async |page| {
+        page.press("Answer a few questions").await;
+        page.at("The instrument").await;
+        assert_eq!(page.client.title().await.unwrap(), "The instrument · Ropewalk");
+        let focus = page.script("return document.activeElement.textContent").await;
+        assert_eq!(focus, "The instrument");
+        page.click("input[name=instrument][value=viola]").await;
+        page.click("input[name=size][value='15 in']").await;
+        page.press("Continue").await;
+        page.at("Its strings now").await;
+        page.click("input[name=now][value=synthetic]").await;
+        page.write("#age_months", "8").await;
+        page.press("Continue").await;
+        page.at("Complaints").await;
+        page.click("input[value=too-bright]").await;
+        page.write("[id='wishes.brightness']", "-1,5").await;
+        page.until(
+            "the number has its word",
+            "return [...document.querySelectorAll('output')].some((o) => o.textContent === 'much darker')",
+        )
+        .await;
+        page.assert_accessible().await;
+
+        page.client.back().await.unwrap();
+        page.at("Its strings now").await;
+        assert_eq!(page.value("#age_months").await, "8");
+        page.press("Back").await;
+        page.at("The instrument").await;
+        let ticked = "return document.querySelector('input[name=size]:checked').value";
+        assert_eq!(page.script(ticked).await, "15 in");
+        for heading in [
+            "Its strings now",
+            "Complaints",
+            "Music and player",
+            "Tuning it",
+            "Where it lives",
+            "The next performance",
+            "Budget and skin",
+            "Check your answers",
+        ] {
+            page.press("Continue").await;
+            page.at(heading).await;
+        }
+        let rows = page.script("return document.querySelector('.rows').textContent").await;
+        for said in ["Viola", "15 in", "Synthetic", "8 months", "Too bright", "darker (-1.5)"] {
+            assert!(rows.as_str().unwrap().contains(said), "{said}: {rows}");
+        }
+        page.assert_accessible().await;
+
+        // A change leads there and back.
+        page.press("Change: Size").await;
+        page.at("The instrument").await;
+        page.click("input[name=size][value='16 in']").await;
+        page.press("Continue").await;
+        page.at("Check your answers").await;
+        let answers = &page.document().await["answers"];
+        assert_eq!(answers["size"], "16 in");
+        assert_eq!(answers["wishes"]["brightness"], -1.5);
+    });
+}
+
+#[test]
+fn a_set_is_found_without_a_single_answer_and_can_be_kept() {
+    drive(async |page| {
+        page.press("Just show me a set").await;
+        page.until("a set is shown", "return !!document.querySelector('main .set')").await;
+        page.press("Keep").await;
+        page.until(
+            "it is told",
+            "return document.querySelector('.notices').textContent.includes('Kept')",
+        )
+        .await;
+        page.open("#/").await;
+        page.until(
+            "it is on the first page",
+            "return document.querySelectorAll('.kept .lines li').length === 4",
+        )
+        .await;
+        page.assert_accessible().await;
+        page.press("Remove").await;
+        page.until("it is gone", "return !document.querySelector('.kept')").await;
+        page.press("Undo").await;
+        page.until("it is back", "return !!document.querySelector('.kept')").await;
+    });
+}
+
+#[test]
+fn half_a_number_stays_and_says_what_would_do() {
+    drive(async |page| {
+        page.open("#/everything").await;
+        page.at("Everything").await;
+        page.write("#sounding_length_m", "3300").await;
+        page.write("#a4_hz", "44o").await;
+        page.reload().await;
+        assert_eq!(page.value("#sounding_length_m").await, "3300");
+        assert_eq!(page.value("#a4_hz").await, "44o");
+        page.press("Find strings").await;
+        page.until(
+            "the summary has the focus",
+            "return document.activeElement.id === 'faults' && document.querySelectorAll('#faults li').length === 2",
+        )
+        .await;
+        let told = page.script("return document.querySelector('#faults').textContent").await;
+        let told = told.as_str().unwrap();
+        assert!(told.contains("Sounding length: 3300 mm is outside 162 to 366 mm."), "{told}");
+        assert!(told.contains("“44o” is not a number. It takes 392 to 466.2 Hz."), "{told}");
+        page.assert_accessible().await;
+        page.picture("faults", 390, 844, "light").await;
+        page.click("#faults li:nth-child(2) a").await;
+        let focus = page.script("return document.activeElement.id").await;
+        assert_eq!(focus, "a4_hz");
+        page.write("#a4_hz", "\u{e003}0").await;
+        page.until(
+            "one fault is left",
+            "return document.querySelectorAll('#faults li').length === 1",
+        )
+        .await;
+        assert_eq!(page.document().await["answers"]["a4_hz"], 440.0);
+
+        // On the path, too, nothing goes on over a fault.
+        page.open("#/ask/2").await;
+        page.at("Its strings now").await;
+        page.write("#age_months", "old").await;
+        page.press("Continue").await;
+        page.until("it is told", "return document.activeElement.id === 'faults'").await;
+        page.at("Its strings now").await;
+    });
+}
+
+#[test]
+fn a_saved_file_comes_back() {
+    drive(async |page| {
+        page.open("#/ask/1").await;
+        page.at("The instrument").await;
+        page.click("input[name=instrument][value=cello]").await;
+        page.open("#/ask/2").await;
+        page.at("Its strings now").await;
+        page.write("#age_months", "a year").await;
+        page.until(
+            "it is kept",
+            "return (localStorage.getItem('ropewalk/fitting') || '').includes('a year')",
+        )
+        .await;
+        let saved = page.document().await;
+        page.open("#/").await;
+        page.at("Find strings").await;
+        page.press("Start afresh").await;
+        page.until("it is empty", "return !document.querySelector('.begun')").await;
+
+        let open = |text: &str| {
+            let text = json!(text);
+            format!(
+                "const files = new DataTransfer(); files.items.add(new File([{text}], 'cello.json'));
+                 const field = document.querySelector('input[type=file]'); field.files = files.files;
+                 field.dispatchEvent(new Event('change', {{ bubbles: true }}))"
+            )
+        };
+        page.script(&open("half a fi")).await;
+        page.until(
+            "the refusal is told",
+            "return document.querySelector('.notices').textContent.includes('cello.json was not opened')",
+        )
+        .await;
+        page.script(&open(&saved.to_string())).await;
+        page.at("Check your answers").await;
+        assert_eq!(page.document().await, saved);
+        page.open("#/ask/2").await;
+        page.at("Its strings now").await;
+        assert_eq!(page.value("#age_months").await, "a year");
+    });
+}
+
+#[test]
+fn what_cannot_be_read_is_kept_aside_and_told_of() {
+    drive(async |page| {
+        page.script("localStorage.setItem('ropewalk/fitting', 'half a fitt')").await;
+        page.reload().await;
+        page.until(
+            "it is told",
+            "return document.querySelector('.notices').textContent.includes('fitting/aside-1')",
+        )
+        .await;
+        let aside = page.script("return localStorage.getItem('ropewalk/fitting/aside-1')").await;
+        assert_eq!(aside, "half a fitt");
+        page.open("#/nowhere").await;
+        page.until(
+            "a lost address is told of",
+            "return document.querySelector('.notices').textContent.includes('no page at that address')",
+        )
+        .await;
+    });
+}
+
+#[test]
+fn another_tab_is_followed() {
+    drive(async |page| {
+        page.open("#/ask/6").await;
+        page.at("Where it lives").await;
+        let first = page.client.window().await.unwrap();
+        let second = page.client.new_window(true).await.unwrap().handle;
+        page.client.switch_to_window(second).await.unwrap();
+        page.open("#/ask/6").await;
+        page.at("Where it lives").await;
+        page.click("input[name=room][value=damp]").await;
+        page.client.close_window().await.unwrap();
+        page.client.switch_to_window(first).await.unwrap();
+        // Whether this tab was idle depends on how long it was up; either way the person learns of it.
+        page.until(
+            "the other tab's change is taken or told of",
+            "return /other tab|Another tab/.test(document.querySelector('.notices').textContent)",
+        )
+        .await;
+    });
+}
+
+#[test]
+fn the_keyboard_alone_is_enough() {
+    drive(async |page| {
+        // To the first door, past the name and the rooms.
+        for _ in 0..12 {
+            page.key(TAB).await;
+            let here = page.script("return document.activeElement.textContent").await;
+            if here.as_str().unwrap().starts_with("Answer a few questions") {
+                break;
+            }
+        }
+        page.key(ENTER).await;
+        page.at("The instrument").await;
+        // From the heading to the group, and along it with the arrows.
+        page.key(TAB).await;
+        page.key("\u{e015}").await;
+        page.key("\u{e015}").await;
+        let chosen = "return document.querySelector('input[name=instrument]:checked').value";
+        assert_eq!(page.script(chosen).await, "viola");
+        page.key(ENTER).await;
+        page.at("Its strings now").await;
+        page.key(ENTER).await;
+        page.open("#/ask/3").await;
+        page.at("Complaints").await;
+        page.key(TAB).await;
+        page.key(SPACE).await;
+        assert_eq!(page.document().await["answers"]["bothers"], json!(["too-bright"]));
+        // Past the other boxes stands the first slider.
+        for _ in 0..12 {
+            page.key(TAB).await;
+        }
+        page.key("\u{e014}").await;
+        assert_eq!(page.document().await["answers"]["wishes"]["colour"], 0.5);
+    });
+}
+
+#[test]
+fn a_broken_worker_is_told_of_and_tried_again() {
+    drive(async |page| {
+        page.kept().await;
+        let block = async |urls: Value| {
+            page.devtools("Network.enable", json!({})).await;
+            page.devtools("Network.setBypassServiceWorker", json!({ "bypass": true })).await;
+            page.devtools("Network.setBlockedURLs", json!({ "urls": urls })).await;
+        };
+        block(json!(["*worker*"])).await;
+        page.open("#/check").await;
+        page.reload().await;
+        page.press("Find strings").await;
+        page.until(
+            "it is told",
+            "return !!document.querySelector('[role=alert]')?.textContent.includes('There is no answer')",
+        )
+        .await;
+        page.assert_accessible().await;
+        // The browser complains of what was kept from it, as it should.
+        assert!(!page.console().await.is_empty());
+        block(json!([])).await;
+        page.press("Try again").await;
+        page.until("a set is shown", "return !!document.querySelector('main .set')").await;
+    });
+}
+
+#[test]
+fn every_room_is_accessible_and_fits() {
+    drive(async |page| {
+        let rooms = ["#/", "#/ask/1", "#/ask/3", "#/ask/7", "#/ask/8", "#/everything", "#/check"];
+        for (width, scheme) in [(320, "light"), (768, "dark"), (1280, "light")] {
+            for room in rooms {
+                page.open(room).await;
+                page.appear(width, 900, scheme).await;
+                let name = room.trim_start_matches("#/").replace('/', "-");
+                page.picture(&format!("room-{name}-{width}-{scheme}"), width, 900, scheme).await;
+                let over = "return document.documentElement.scrollWidth - innerWidth";
+                assert_eq!(page.script(over).await, 0, "{room} at {width}");
+                page.assert_accessible().await;
+            }
+        }
+    });
+}
