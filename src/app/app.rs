@@ -44,6 +44,7 @@ pub fn App() -> Html {
                 <a class="name" href={Route::Home.to_string()}>{ "Ropewalk" }</a>
                 <nav aria-label="Rooms">
                     { nav(Route::Home, "Fit", place.route.is_fit()) }
+                    { nav(Route::Compare { string: 0 }, "Compare", matches!(place.route, Route::Compare { .. })) }
                 </nav>
             </header>
             <main>

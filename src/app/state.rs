@@ -824,7 +824,7 @@ pub fn said(state: &State, question: Question) -> Option<String> {
                     Some(format!(
                         "{} ({})",
                         questions::wish_word(wish, value),
-                        Number::Wish(wish).unit(None).typed(value)
+                        Number::Wish(wish).unit(None).typed(value).replace('-', "−")
                     ))
                 })
                 .collect();

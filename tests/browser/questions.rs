@@ -168,14 +168,14 @@ async fn sizes_follow_the_instrument_and_a_fault_shows_when_the_field_is_left() 
         field.dispatchEvent(new Event('input', { bubbles: true }))";
     js(&place, type_328);
     drawn().await;
-    assert_eq!(all(&place, ".fault"), 0);
+    assert_eq!(all(&place, ".slip"), 0);
     js(&place, "it.querySelector('#sounding_length_m').dispatchEvent(new FocusEvent('blur'))");
     drawn().await;
-    let fault = one(&place, ".fault").text_content().unwrap();
+    let fault = one(&place, ".slip").text_content().unwrap();
     assert!(fault.starts_with("Sounding length: 328 mm is outside"), "{fault}");
     js(&place, "it.querySelector('input[value=violin]').click()");
     drawn().await;
-    assert_eq!(all(&place, ".fault"), 0);
+    assert_eq!(all(&place, ".slip"), 0);
     let kept = js(&place, "return it.querySelector('#sounding_length_m').value");
     assert_eq!(kept.as_string().as_deref(), Some("328"));
     place.remove();

@@ -100,7 +100,7 @@ fn the_path_leads_to_the_answers_and_back_keeps_them() {
             page.at(heading).await;
         }
         let rows = page.script("return document.querySelector('.rows').textContent").await;
-        for said in ["Viola", "15 in", "Synthetic", "8 months", "Too bright", "darker (-1.5)"] {
+        for said in ["Viola", "15 in", "Synthetic", "8 months", "Too bright", "darker (−1.5)"] {
             assert!(rows.as_str().unwrap().contains(said), "{said}: {rows}");
         }
         page.assert_accessible().await;
@@ -121,7 +121,8 @@ fn the_path_leads_to_the_answers_and_back_keeps_them() {
 fn a_set_is_found_without_a_single_answer_and_can_be_kept() {
     drive(async |page| {
         page.press("Just show me a set").await;
-        page.until("a set is shown", "return !!document.querySelector('main .set')").await;
+        page.until("a set is shown", "return !!document.querySelector('main .answer .strings')")
+            .await;
         page.press("Keep").await;
         page.until(
             "it is told",
@@ -330,7 +331,8 @@ fn a_broken_worker_is_told_of_and_tried_again() {
         assert!(!page.console().await.is_empty());
         block(json!([])).await;
         page.press("Try again").await;
-        page.until("a set is shown", "return !!document.querySelector('main .set')").await;
+        page.until("a set is shown", "return !!document.querySelector('main .answer .strings')")
+            .await;
     });
 }
 

@@ -195,7 +195,7 @@ fn strings_field(store: &Store) -> Html {
             Action::Family(i, key)
         });
         html! {
-            <fieldset class="string" key={i}>
+            <fieldset class="one-string" key={i}>
                 <legend>{ format!("{tuned} string") }</legend>
                 <TextField
                     id={note}

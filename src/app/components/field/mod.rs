@@ -15,7 +15,7 @@ use yew::prelude::*;
 /// The fault of a field, under the id by which the field names it.
 fn fault(id: &str, text: Option<&AttrValue>) -> Html {
     text.map_or_else(Html::default, |text| {
-        html! { <p class="fault" id={format!("{id}-fault")}>{ text }</p> }
+        html! { <p class="slip" id={format!("{id}-fault")}>{ text }</p> }
     })
 }
 
