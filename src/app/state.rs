@@ -874,6 +874,8 @@ pub fn said(state: &State, question: Question) -> Option<String> {
 mod tests {
     use super::*;
     use crate::fields::Wish;
+    use protocol::reply::Reply;
+    use protocol::request::{FitRequest, Request};
 
     const TODAY: Day = 20_000;
 
@@ -892,17 +894,10 @@ mod tests {
     }
 
     fn found() -> Found {
-        let problem = serde_json::json!({
-            "instrument": "violin", "instrument_name": "violin", "size": "4/4", "tuning": "standard",
-            "tuning_name": "G D A E", "set_up": "modern", "a4_hz": 440.0, "usual_load_n": [1.0, 2.0],
-            "most_load_n": 2.0, "assumed": [], "weights": [], "brightness_target": 0.5,
-            "concert_days": null, "now": null
-        });
-        let fit = serde_json::json!({ "problem": problem, "set": null, "obstacles": [], "first_looks": [] });
-        Found {
-            answers: Rc::new(Answers::default()),
-            fit: Rc::new(serde_json::from_value(fit).unwrap()),
-        }
+        let answers = Answers::default();
+        let request = Request::Fit(Box::new(FitRequest { answers: answers.clone() }));
+        let Reply::Fit(fit) = protocol::handle(&request) else { panic!("a set should come") };
+        Found { answers: Rc::new(answers), fit: Rc::new(*fit) }
     }
 
     /// What is kept and opened again.

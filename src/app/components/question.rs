@@ -222,7 +222,7 @@ fn strings_field(store: &Store) -> Html {
             <legend>{ text.ask }</legend>
             <p class="why" id="strings-why">{ text.why }</p>
             <p class="hint">{ "Leave a note empty to keep the tuning’s own." }</p>
-            <div class="strings">
+            <div class="each-string">
                 { for fields::tuned(answers).into_iter().enumerate().map(string) }
             </div>
         </fieldset>
