@@ -39,8 +39,8 @@ pub fn App() -> Html {
     };
     html! {
         <ContextProvider<Store> context={store}>
-            <a class="skip" href="#" onclick={skip}>{ "Skip to the page" }</a>
             <header class="top">
+                <a class="skip" href="#" onclick={skip}>{ "Skip to the page" }</a>
                 <a class="name" href={Route::Home.to_string()}>{ "Ropewalk" }</a>
                 <nav aria-label="Rooms">
                     { nav(Route::Home, "Fit", place.route.is_fit()) }
