@@ -93,7 +93,7 @@ pub fn SheetPaper(props: &SheetPaperProps) -> Html {
                     words::load_place(set.total_tension_n.value, problem.usual_load_n),
                     units::force(set.downforce_n.value)) }
                 if set.close_call {
-                    { format!(" A close call: {} comes out about level.", words::families(&words::other_families(set), &names)) }
+                    { format!(" A close call: another set, {}, comes out about level.", words::families(&words::other_families(set), &names)) }
                 }
             </p>
             if !fit.first_looks.is_empty() {

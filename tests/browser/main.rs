@@ -6,9 +6,12 @@
 
 mod field;
 mod files;
+mod portrait;
 mod questions;
 mod serviceworker;
+mod set;
 mod storage;
+mod units;
 mod worker;
 
 use wasm_bindgen_test::{wasm_bindgen_test, wasm_bindgen_test_configure};

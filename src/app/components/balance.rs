@@ -90,8 +90,6 @@ pub fn Balance(props: &BalanceProps) -> Html {
         (percent(across(p.stretch * 100.0, span)), format!("{:.1}", down(p.steadiness)))
     };
     let chosen_at = at(chosen);
-    // The word stands where there is room for it.
-    let left_of = across(chosen.stretch * 100.0, span) > 70.0;
     html! {
         <figure class="balance">
             <figcaption>
@@ -121,7 +119,7 @@ pub fn Balance(props: &BalanceProps) -> Html {
                 <svg x={chosen_at.0} y={chosen_at.1} overflow="visible" width="1" height="1">
                     <circle class="chosen" r="10" />
                     <path class={classes!("mark", "taken", format!("family-{}", chosen.family))} fill-rule="evenodd" d={mark(&chosen.family)} />
-                    <text class="note" x={if left_of { "-14" } else { "14" }} y="4" text-anchor={if left_of { "end" } else { "start" }}>{ "chosen" }</text>
+                    <text class="note" y="-15" text-anchor="middle">{ "chosen" }</text>
                 </svg>
             </svg>
             <ul class="legend">

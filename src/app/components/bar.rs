@@ -2,6 +2,8 @@
 
 use yew::prelude::*;
 
+use crate::units;
+
 /// Properties of [`RangeBar`].
 #[derive(Clone, PartialEq, Properties)]
 pub struct RangeBarProps {
@@ -47,10 +49,14 @@ pub fn RangeBar(props: &RangeBarProps) -> Html {
     let at = |value: f64| along(value, props.most);
     let (low, high) = (at(props.range.0), at(props.range.1));
     html! {
-        <svg class="range-bar" role="img" aria-label={props.label.clone()} width="100%" height="32">
+        <svg class="range-bar" role="img" aria-label={props.label.clone()} width="100%" height={if props.usual.is_some() { "48" } else { "32" }}>
             <line class="axis" x1={percent(EDGE)} x2={percent(100.0 - EDGE)} y1="16" y2="16" />
             if let Some((from, to)) = props.usual {
                 <rect class="usual" x={percent(at(from))} width={percent(at(to) - at(from))} y="7" height="18" />
+            }
+            if let Some((from, to)) = props.usual {
+                <text x={percent(at(from))} y="42" text-anchor="middle">{ units::fixed(from, 0) }</text>
+                <text x={percent(at(to))} y="42" text-anchor="middle">{ units::fixed(to, 0) }</text>
             }
             if let Some(limit) = props.limit {
                 <line class="limit" x1={percent(at(limit))} x2={percent(at(limit))} y1="2" y2="30" />

@@ -223,7 +223,7 @@ pub fn Maker(props: &MakerProps) -> Html {
     let rows = (draft.layers.len() + 1).min(MOST_WINDINGS);
     html! {
         <div class="maker">
-            <p class="field">
+            <p class="entry">
                 <label for={format!("{id}-core")}>{ "Core" }</label>
                 <select id={format!("{id}-core")} onchange={on_core}>
                     { for CORES.iter().enumerate().map(|(i, (name, ..))| html! {
@@ -233,7 +233,7 @@ pub fn Maker(props: &MakerProps) -> Html {
             </p>
             { number(&format!("{id}-gauge"), "Core gauge, mm", &draft.gauge_mm, slip(0), on_gauge) }
             { for (0..rows).map(|i| layer(props, i, slip(i + 1))) }
-            { for props.faults.iter().map(|fault| html! { <p class="fault" role="alert">{ fault }</p> }) }
+            { for props.faults.iter().map(|fault| html! { <p class="amiss" role="alert">{ fault }</p> }) }
         </div>
     }
 }
@@ -247,13 +247,13 @@ fn number(
 ) -> Html {
     let wrong = slip.is_some();
     html! {
-        <p class="field">
+        <p class="entry">
             <label for={id.to_owned()}>{ label.to_owned() }</label>
             <input id={id.to_owned()} type="text" inputmode="decimal" autocomplete="off" value={value.to_owned()}
                 oninput={on_input} aria-invalid={wrong.then_some("true")}
                 aria-describedby={wrong.then(|| format!("{id}-fault"))} />
             if let Some(slip) = slip {
-                <span class="fault" id={format!("{id}-fault")}>{ slip }</span>
+                <span class="amiss" id={format!("{id}-fault")}>{ slip }</span>
             }
         </p>
     }
@@ -277,7 +277,7 @@ fn layer(props: &MakerProps, at: usize, slip: Option<String>) -> Html {
     html! {
         <fieldset class="winding">
             <legend>{ title }</legend>
-            <p class="field">
+            <p class="entry">
                 <label for={format!("{id}-metal")}>{ "Metal" }</label>
                 <select id={format!("{id}-metal")} onchange={Callback::from(move |e: Event| on_metal(field::text(&e)))}>
                     <option value="" selected={layer.is_none()}>{ "none" }</option>
@@ -287,7 +287,7 @@ fn layer(props: &MakerProps, at: usize, slip: Option<String>) -> Html {
                 </select>
             </p>
             if let Some(layer) = layer {
-                <p class="field">
+                <p class="entry">
                     <label for={format!("{id}-form")}>{ "Form" }</label>
                     <select id={format!("{id}-form")} onchange={Callback::from(move |e: Event| on_form(field::text(&e)))}>
                         <option value="flat" selected={layer.form != "round"}>{ "flat ribbon" }</option>

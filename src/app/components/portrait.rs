@@ -173,7 +173,7 @@ pub fn ScaleBar(props: &ScaleBarProps) -> Html {
     html! {
         <p class="scale-bar">
             <svg aria-hidden="true" width={units_px(long + 2.0)} height="12"><path d={path} /></svg>
-            { format!("{} in the drawing", units::mm(mm / 1000.0, if mm < 0.1 { 2 } else { i32::from(mm < 1.0) })) }
+            { units::mm(mm / 1000.0, if mm < 0.1 { 2 } else { i32::from(mm < 1.0) }) }
         </p>
     }
 }

@@ -79,7 +79,7 @@ pub struct Section {
 }
 
 /// The most filaments drawn. More would be a grey cloud and slow to draw; then a sector stands for the whole.
-pub const MOST_FILAMENTS: usize = 420;
+pub const MOST_FILAMENTS: usize = 700;
 
 /// Density of the closest packing of equal circles.
 const CLOSEST: f64 = 0.906_899_682_117_108_9;
@@ -199,7 +199,9 @@ fn bundle(radius: f64, filament: f64, fill: f64) -> CoreSection {
     // Spread so that the outermost filaments touch the edge, but no two overlap.
     let step =
         if last > 0.0 { ((radius - filament) / last).max(2.0 * filament) } else { 2.0 * filament };
-    let parts = count.div_ceil(MOST_FILAMENTS);
+    // A third of the circle at most, so that the sector reads as one.
+    let parts =
+        if count <= MOST_FILAMENTS { 1 } else { (2 * count).div_ceil(MOST_FILAMENTS).max(3) };
     let drawn = lattice
         .into_iter()
         .map(|(x, y)| Disc { x: x * step, y: y * step, r: filament })

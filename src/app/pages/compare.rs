@@ -127,6 +127,9 @@ fn of_violin() -> Start {
     }
 }
 
+/// How wide the thicker string is drawn, in pixels: two stand beside each other on a small phone.
+const WIDEST_PX: f64 = 120.0;
+
 /// What the model said of two drafts.
 #[derive(Clone, PartialEq, Default)]
 struct Said {
@@ -203,7 +206,7 @@ fn Side(props: &SideProps) -> Html {
         })
     };
     let reports = said.reports.as_ref();
-    let px_per_mm = reports.map(|r| magnification(r.iter().map(|r| &r.construction), 140.0));
+    let px_per_mm = reports.map(|r| magnification(r.iter().map(|r| &r.construction), WIDEST_PX));
     html! {
         <article class="compare">
             <header class="answer-head">
@@ -218,22 +221,28 @@ fn Side(props: &SideProps) -> Html {
                         if let (Some(reports), Some(px_per_mm)) = (reports, px_per_mm) {
                             { likeness(&reports[side], &start.name, px_per_mm) }
                         }
-                        <details>
-                            <summary>{ format!("Change the {} string", ["first", "second"][side]) }</summary>
-                            <Maker id={["first", "second"][side]} draft={drafts[side].clone()} faults={said.faults[side].clone()} on_change={on_change(side)} />
-                        </details>
-                        // What is wrong must be seen even when the form is folded away.
-                        if drafts[side].read().is_err() || !said.faults[side].is_empty() {
-                            <p class="fault">{ "Shown is the last one that could be computed." }</p>
-                        }
                     </section>
                 }) }
             </div>
             if let Some(px_per_mm) = px_per_mm {
                 <ScaleBar px_per_mm={px_per_mm} />
             }
+            <div class="makers">
+                { for (0..2).map(|side| html! {
+                    <div>
+                        <details>
+                            <summary>{ format!("Change the {} string", ["first", "second"][side]) }</summary>
+                            <Maker id={["first", "second"][side]} draft={drafts[side].clone()} faults={said.faults[side].clone()} on_change={on_change(side)} />
+                        </details>
+                        // What is wrong must be seen even when the form is folded away.
+                        if drafts[side].read().is_err() || !said.faults[side].is_empty() {
+                            <p class="amiss">{ "Shown is the last one that could be computed." }</p>
+                        }
+                    </div>
+                }) }
+            </div>
             if let Some(broke) = &said.broke {
-                <p class="fault" role="alert">{ format!("It could not be computed: {broke}.") }</p>
+                <p class="amiss" role="alert">{ format!("It could not be computed: {broke}.") }</p>
             }
             { match reports {
                 Some(reports) => html! { <>{ bars(reports) }{ numbers(reports) }</> },
@@ -341,9 +350,8 @@ fn title(reports: &[Rc<Report>; 2]) -> String {
     if apart.is_empty() {
         "Nothing that we compute tells the two apart".to_owned()
     } else {
-        let which =
-            if one == other { "The first".to_owned() } else { format!("The first ({one})") };
-        format!("{which}, against the second: {}", apart.join("; "))
+        let (one, other) = if one == other { ("first", "second") } else { (one, other) };
+        format!("{} against {other}: {}", capital(one), apart.join("; "))
     }
 }
 

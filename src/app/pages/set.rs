@@ -35,8 +35,10 @@ pub struct SetPageProps {
     pub on_download: Callback<()>,
 }
 
-/// How wide the thickest string of a set is drawn, in pixels.
+/// How wide the thickest string of a set is drawn, in pixels: four of them stand beside each other on a laptop.
 const WIDEST_PX: f64 = 132.0;
+/// The same where two sets stand beside each other.
+const WIDEST_OF_TWO_PX: f64 = 96.0;
 
 /// The answer.
 #[component]
@@ -99,13 +101,7 @@ struct ChosenProps {
 fn Chosen(props: &ChosenProps) -> Html {
     let (set, problem) = (&props.set, Rc::new(props.fit.problem.clone()));
     let names = words::names(set);
-    let runner_up = set.runner_up.iter().flat_map(|r| &r.strings).map(|r| &r.construction);
-    let shown: Vec<&Construction> = if set.close_call {
-        set.strings.iter().map(|s| &s.report.construction).chain(runner_up).collect()
-    } else {
-        set.strings.iter().map(|s| &s.report.construction).collect()
-    };
-    let px_per_mm = magnification(shown.into_iter(), WIDEST_PX);
+    let px_per_mm = magnification(set.strings.iter().map(|s| &s.report.construction), WIDEST_PX);
     let urgent: Vec<_> = set
         .plan
         .cautions
@@ -120,15 +116,15 @@ fn Chosen(props: &ChosenProps) -> Html {
                 </section>
             }
             if set.close_call {
-                { level(set, &names, px_per_mm, &props.page.on_compare) }
+                { level(set, &names, &props.page.on_compare) }
             } else {
                 { row(set, &names, px_per_mm) }
                 <p class="lede">{ words::lead(set) }</p>
             }
-            { assumed(&problem, &props.page.on_change) }
             <Actions page={props.page.clone()} />
+            { assumed(&problem, &props.page.on_change) }
             { load(set, &problem, &names) }
-            <section class="strings" aria-labelledby="strings">
+            <section class="all-strings" aria-labelledby="strings">
                 <h2 id="strings">{ if set.close_call { "The first set, string by string" } else { "String by string" } }</h2>
                 { for set.strings.iter().enumerate().map(|(i, s)| {
                     let cautions = set.plan.cautions.iter().filter(|c| c.string == Some(i)).cloned().collect::<Vec<_>>();
@@ -149,7 +145,7 @@ fn Chosen(props: &ChosenProps) -> Html {
 /// The set as a row of portraits.
 fn row(set: &Set, names: &[String], px_per_mm: f64) -> Html {
     html! {
-        <figure class="row">
+        <figure class="line-up">
             <ol class="portraits">
                 { for set.strings.iter().zip(names).map(|(s, name)| html! {
                     <li>
@@ -176,7 +172,10 @@ fn likeness(construction: &Construction, name: &str, family_key: &str, px_per_mm
 }
 
 /// Two sets as equals.
-fn level(set: &Set, names: &[String], px_per_mm: f64, on_compare: &Callback<usize>) -> Html {
+fn level(set: &Set, names: &[String], on_compare: &Callback<usize>) -> Html {
+    let runner_up = set.runner_up.iter().flat_map(|r| &r.strings).map(|r| &r.construction);
+    let both = set.strings.iter().map(|s| &s.report.construction).chain(runner_up);
+    let px_per_mm = magnification(both, WIDEST_OF_TWO_PX);
     let chosen = words::chosen_families(set);
     let other = words::other_families(set);
     let differ = words::differing(&chosen, &other);
@@ -235,9 +234,9 @@ fn assumed(problem: &Problem, on_change: &Callback<()>) -> Html {
         <section class="assumed">
             <p>
                 { sentence }
-                { " An answer of your own in place of any of these would sharpen the set." }
+                { " An answer of your own in place of any of these would sharpen the set. " }
+                <button type="button" class="as-link" onclick={on_change.reform(|_: MouseEvent| ())}>{ "Change" }</button>
             </p>
-            <p><button type="button" class="button quiet" onclick={on_change.reform(|_: MouseEvent| ())}>{ "Change answers" }</button></p>
         </section>
     }
 }
@@ -265,7 +264,7 @@ fn Actions(props: &ActionsProps) -> Html {
                 <button type="button" class="button quiet" onclick={then(&page.on_change)}>{ "Change answers" }</button>
             </p>
             if *printless {
-                <p class="fault" role="alert">{ "This browser does not print. Download makes a file of the same." }</p>
+                <p class="amiss" role="alert">{ "This browser does not print. Download makes a file of the same." }</p>
             }
         </>
     }
@@ -275,7 +274,7 @@ fn Actions(props: &ActionsProps) -> Html {
 fn load(set: &Set, problem: &Problem, names: &[String]) -> Html {
     let (total, bridge) = (&set.total_tension_n, &set.downforce_n);
     let written = |r: &protocol::reply::Range| {
-        let w = units::write(r.value, (r.low, r.high), "N", 0, 1, false);
+        let w = units::write(r.value, (r.low, r.high), "N", 0, 2, false);
         (units::force(r.value), units::with_unit(&w.range(), "N"))
     };
     let ((total_force, total_range), (bridge_force, bridge_range)) =

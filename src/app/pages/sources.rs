@@ -92,7 +92,7 @@ pub fn Bibliography(props: &BibliographyProps) -> Html {
             <section aria-labelledby="formulas">
                 <h2 id="formulas">{ "How each number is computed" }</h2>
                 <p>{ "L is the sounding length, f the pitch, μ the mass a length (μ₀ unstretched), EA the stiffness of the core along the string, T the tension, D and d the outer and the core diameter, κ/2 = 865.6 cents." }</p>
-                <Scroll label="How each number is computed">
+                <Scroll label="Table of formulas">
                     <table>
                         <thead><tr><th scope="col">{ "Number" }</th><th scope="col">{ "Formula" }</th><th scope="col">{ "Known at best" }</th><th scope="col">{ "Source" }</th></tr></thead>
                         <tbody>

@@ -14,7 +14,7 @@ pub fn caution(key: &str) -> &str {
         "do-not-tension" => {
             "Do not put tension on an instrument with a crack, an open seam, a loose fingerboard or a fallen soundpost. Take it to a luthier."
         }
-        "adult-fits" => "An adult fits a child's strings.",
+        "adult-fits" => "An adult fits a child’s strings.",
         "luthier-first" => {
             "The instrument is old, light or valuable: ask a luthier before you fit anything."
         }
@@ -80,7 +80,7 @@ pub fn first_look(key: &str) -> (&str, &str) {
             "A fresh set of the same kind may be the whole answer. Strings lose their shine and their truth long before they break.",
         ),
         "wolf-luthier" => (
-            "A wolf is the instrument's.",
+            "A wolf is the instrument’s.",
             "Strings move it a little and rarely cure it. A luthier can look at the soundpost, the fit of the bridge and a weight on the tailpiece side.",
         ),
         "breaking-place" => (

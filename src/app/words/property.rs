@@ -97,7 +97,7 @@ pub const ALL: &[Property] = &[
     p(
         "drift_temperature_cent",
         "Drift from warmth",
-        "the part that comes from the string's own warmth",
+        "the part that comes from the string’s own warmth",
         "(κ/2) · |(EA/T)(α − α_body) + s| · Δθ",
         "minds warmth more",
         "minds warmth less",
@@ -115,8 +115,8 @@ pub const ALL: &[Property] = &[
         "Drift from the body",
         "the part that comes from the wood of the instrument moving",
         "(κ/2) · |EA/T − 1| · movement of the body",
-        "minds the body's movement more",
-        "minds the body's movement less",
+        "minds the body’s movement more",
+        "minds the body’s movement less",
     ),
     p(
         "peg_cent_deg",
@@ -138,7 +138,7 @@ pub const ALL: &[Property] = &[
         "attack_m_s2_n",
         "Quickness under the bow",
         "how briskly the bow may set off, for each newton it presses, and still get a clean note at once",
-        "Guettler's upper limit at a tenth of the string, for the mass μ L",
+        "Guettler’s upper limit at a tenth of the string, for the mass μ L",
         "quicker to speak",
         "slower to speak",
     ),
@@ -153,7 +153,7 @@ pub const ALL: &[Property] = &[
     p(
         "brilliance_hz",
         "Where the shine ends",
-        "the pitch from which bending swallows the string's overtones: a measure of brightness, also where it lies above hearing",
+        "the pitch from which bending swallows the string’s overtones: a measure of brightness, also where it lies above hearing",
         "f √(q T L² / (π² · lossy bending stiffness))",
         "brighter",
         "darker",
@@ -184,7 +184,7 @@ pub const ALL: &[Property] = &[
     ),
     p(
         "winding_mass_share",
-        "Winding's share of the mass",
+        "Winding’s share of the mass",
         "how much of its weight is metal wound round it",
         "mass of the windings / μ₀",
         "more winding",
@@ -259,7 +259,7 @@ pub fn evidence_means(key: &str) -> &'static str {
         "measured" => "You measured it, on your own instrument or string.",
         "published" => "It is printed in a paper, a standard, a handbook or a data set.",
         "computed" => "It follows from the other grades by a published formula that was checked.",
-        "judged" => "It is common practice, or somebody's judgement of what one hears and feels.",
+        "judged" => "It is common practice, or somebody’s judgement of what one hears and feels.",
         "guessed" => "It comes from memory or by likeness. The range is wide on purpose.",
         _ => "How it is known was not said.",
     }

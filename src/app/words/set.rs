@@ -46,7 +46,7 @@ pub fn families(keys: &[&str], names: &[String]) -> String {
     }
 }
 
-/// The gauge classes of a set: `medium gauge`, or which string has which.
+/// The gauge classes of a set: `medium gauge`, or which string has which: `with a heavy A and medium D, G and C`.
 #[must_use]
 pub fn gauges(set: &Set, names: &[String]) -> String {
     let classes: Vec<&str> = set.strings.iter().map(|s| s.shopping.gauge_class.as_str()).collect();
@@ -56,9 +56,12 @@ pub fn gauges(set: &Set, names: &[String]) -> String {
         groups => {
             let parts: Vec<String> = groups
                 .iter()
-                .map(|(class, members)| format!("{} {class}", list(members)))
+                .map(|(class, members)| {
+                    let words = format!("{class} {}", list(members));
+                    if members.len() == 1 { a(&words) } else { words }
+                })
                 .collect();
-            format!("in gauge {}", parts.join(", "))
+            format!("with {}", list(&parts))
         }
     }
 }
@@ -182,10 +185,10 @@ pub fn assumed(one: &Assumed) -> String {
     let value = &one.value;
     match (one.field.as_str(), value.as_str()) {
         ("instrument", _) => a(value),
-        ("size", _) => format!("size {value}"),
-        ("tuning", _) => format!("tuned {value}"),
+        ("size", _) => format!("the size {value}"),
+        ("tuning", _) => format!("the tuning {value}"),
         ("set_up", _) => format!("a {value} set-up"),
-        ("a4_hz", _) => format!("pitch at {value}"),
+        ("a4_hz", _) => format!("a′ at {value}"),
         ("room", "steady") => "a steady room".to_owned(),
         ("room", "seasonal") => "a room that changes with the seasons".to_owned(),
         ("room", "damp") => "a damp room".to_owned(),
@@ -197,7 +200,7 @@ pub fn assumed(one: &Assumed) -> String {
         ("tuners", "none") => "no fine tuners".to_owned(),
         ("tuners", "top") => "a fine tuner on the top string".to_owned(),
         ("tuners", "all") => "a fine tuner on every string".to_owned(),
-        ("sounding_length_m", _) => format!("strings that sound over about {value}"),
+        ("sounding_length_m", _) => format!("a sounding length of about {value}"),
         (field, _) => format!("{field} {value}"),
     }
 }
@@ -206,7 +209,7 @@ pub fn assumed(one: &Assumed) -> String {
 #[must_use]
 pub fn assumptions(problem: &Problem) -> Option<String> {
     let parts: Vec<String> = problem.assumed.iter().map(assumed).collect();
-    if parts.is_empty() { None } else { Some(format!("We took for granted {}.", list(&parts))) }
+    if parts.is_empty() { None } else { Some(format!("We took for granted: {}.", list(&parts))) }
 }
 
 /// Where a load lies against the usual range.
@@ -417,12 +420,17 @@ pub fn picture_title(points: &[Point], name: &str) -> String {
         .filter(|p| p.steadiness >= steadiest.steadiness - NEARLY_FREE)
         .max_by(|a, b| a.stretch.total_cmp(&b.stretch));
     match free {
-        Some(free) if free.stretch < 0.8 * loosest.stretch => format!(
-            "For the {name}, stretch up to {} costs next to no steadiness; from there to {} it costs {} of 100",
-            stretch(free),
-            stretch(loosest),
-            units::of_hundred(free.steadiness - loosest.steadiness)
-        ),
+        // Only a step worth taking is called free, and only if there is more to be had beyond it.
+        Some(free)
+            if free.stretch > 1.2 * steadiest.stretch && free.stretch < 0.8 * loosest.stretch =>
+        {
+            format!(
+                "For the {name}, stretch up to {} costs next to no steadiness; from there to {} it costs {} of 100",
+                stretch(free),
+                stretch(loosest),
+                units::of_hundred(free.steadiness - loosest.steadiness)
+            )
+        }
         _ => format!(
             "For the {name}, more stretch costs steadiness: from {} to {} it falls by {} of 100",
             stretch(steadiest),

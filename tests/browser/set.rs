@@ -1,0 +1,178 @@
+//! The answer on the page: the model is asked, and what it says is drawn and read back.
+
+use std::rc::Rc;
+use std::time::Duration;
+
+use app::pages::set::SetPage;
+use app::words::{naming, plan, property, reasons, set as words};
+use gloo::utils::document;
+use protocol::reply::{Fit, Point, Reply};
+use protocol::request::{Answers, FitRequest, Request, StringAnswer};
+use wasm_bindgen_test::wasm_bindgen_test;
+use yew::prelude::*;
+
+fn fit(answers: Answers) -> Fit {
+    match protocol::handle(&Request::Fit(Box::new(FitRequest { answers }))) {
+        Reply::Fit(fit) => *fit,
+        other => panic!("no fit but {other:?}"),
+    }
+}
+
+#[derive(Clone, PartialEq, Properties)]
+struct Props {
+    fit: Rc<Fit>,
+}
+
+#[component]
+fn Page(props: &Props) -> Html {
+    html! {
+        <SetPage fit={props.fit.clone()} answers={Rc::new(Answers::default())} label="Desk 3"
+            on_change={Callback::noop()} on_compare={Callback::noop()} on_keep={Callback::noop()} on_download={Callback::noop()} />
+    }
+}
+
+/// Draws a page for a fit and gives its element, its text, and the page to take down again.
+async fn drawn(fit: Fit) -> (web_sys::Element, String, AppHandle<Page>) {
+    let host = document().create_element("div").unwrap();
+    document().body().unwrap().append_child(&host).unwrap();
+    let page =
+        yew::Renderer::<Page>::with_root_and_props(host.clone(), Props { fit: Rc::new(fit) });
+    let page = page.render();
+    yew::platform::time::sleep(Duration::from_millis(50)).await;
+    let text = host.text_content().unwrap_or_default();
+    (host, text, page)
+}
+
+fn count(host: &web_sys::Element, selector: &str) -> u32 {
+    host.query_selector_all(selector).unwrap().length()
+}
+
+#[wasm_bindgen_test]
+async fn a_violin_gets_its_set_with_everything_said() {
+    let fit = fit(Answers { instrument: Some("violin".to_owned()), ..Answers::default() });
+    let set = fit.set.clone().unwrap();
+    let (host, text, page) = drawn(fit).await;
+    assert_eq!(count(&host, ".set-string"), 4);
+    let portraits = 4 + if set.close_call { 8 } else { 4 };
+    assert_eq!(count(&host, ".portrait"), portraits);
+    // What is not seen is said.
+    for portrait in 0..portraits {
+        let label = host
+            .query_selector_all(".portrait")
+            .unwrap()
+            .item(portrait)
+            .and_then(|node| wasm_bindgen::JsCast::dyn_into::<web_sys::Element>(node).ok())
+            .and_then(|element| element.get_attribute("aria-label"))
+            .unwrap();
+        assert!(label.contains("to scale"), "{label}");
+    }
+    assert!(count(&host, ".against li") >= 4, "every string has its cost");
+    assert_eq!(count(&host, ".counter"), 4);
+    for word in ["Your violin", "We took for granted", "Fit it", "judgement", "At the counter"] {
+        assert!(text.contains(word), "the page should say {word:?}");
+    }
+    for wrong in ["NaN", "inf", "undefined", "_cent", "_n_m", "wishes."] {
+        assert!(!text.contains(wrong), "the page says {wrong:?}");
+    }
+    assert_eq!(count(&host, "[style]"), 0, "the content policy forbids style attributes");
+    // The sheet hangs in the body and has a row for every string.
+    let body: web_sys::Element = document().body().unwrap().into();
+    assert_eq!(count(&body, ".sheet tbody tr"), 4);
+    page.destroy();
+    host.remove();
+}
+
+#[wasm_bindgen_test]
+async fn nothing_that_fits_is_told_with_what_would_help() {
+    let fit = fit(Answers {
+        animal_free: true,
+        strings: vec![StringAnswer { family: Some("plain-gut".to_owned()), note: None }],
+        ..Answers::default()
+    });
+    assert!(fit.set.is_none());
+    let (host, text, page) = drawn(fit).await;
+    for word in ["Nothing fits", "come from an animal", "What would help", "the kind or note"] {
+        assert!(text.contains(word), "the page should say {word:?}: {text}");
+    }
+    page.destroy();
+    host.remove();
+}
+
+#[wasm_bindgen_test]
+async fn old_strings_and_a_wolf_are_looked_at_first() {
+    let fit = fit(Answers {
+        instrument: Some("viola".to_owned()),
+        now: Some("steel".to_owned()),
+        age_months: Some(30.0),
+        bothers: vec!["wolf".to_owned()],
+        ..Answers::default()
+    });
+    assert_eq!(fit.first_looks.len(), 2);
+    let (host, text, page) = drawn(fit).await;
+    let (looks, set) =
+        (text.find("Before you buy").unwrap(), text.find("We took for granted").unwrap());
+    assert!(looks < set, "what may make a set needless comes before the set");
+    assert!(text.contains("From today’s A to this one"));
+    page.destroy();
+    host.remove();
+}
+
+#[wasm_bindgen_test]
+fn every_key_of_the_model_has_its_words() {
+    let tables = protocol::handle(&Request::Tables(protocol::request::TablesRequest {}));
+    let Reply::Tables(tables) = tables else { panic!("tables were asked for") };
+    for entry in &tables.properties {
+        assert!(property::of(&entry.key).is_some(), "no words for {}", entry.key);
+        assert_ne!(app::units::scale(&entry.key).unit, "", "no unit for {}", entry.key);
+    }
+    for attribute in tables.base_weights.keys() {
+        assert_ne!(reasons::attribute_means(attribute), "", "no words for {attribute}");
+    }
+    for family in &tables.words["family"] {
+        assert_ne!(naming::family_is(family), family, "no words for {family}");
+    }
+    for key in strings::fit::plan::Caution::ALL {
+        assert_ne!(plan::caution(key.key()), key.key());
+    }
+    for key in strings::fit::plan::Check::ALL {
+        assert_ne!(plan::check(key.key()), key.key());
+    }
+    for key in strings::fit::plan::FirstLook::ALL {
+        assert_ne!(plan::first_look(key.key()).0, key.key());
+    }
+}
+
+#[wasm_bindgen_test]
+fn strings_are_called_by_their_letters() {
+    assert_eq!(naming::letters(["E5", "A4", "D4", "G3"]), ["E", "A", "D", "G"]);
+    assert_eq!(naming::letters(["E5", "A4", "E4", "A3"]), ["high E", "high A", "low E", "low A"]);
+    assert_eq!(naming::letters(["F#2", "Bb3", "B0"]), ["F♯", "B♭", "B"]);
+    let names = ["E", "A", "D", "G"].map(str::to_owned);
+    assert_eq!(
+        words::families(&["plain-steel", "synthetic", "synthetic", "synthetic"], &names),
+        "a plain steel E and synthetic A, D and G"
+    );
+    assert_eq!(words::families(&["plain-gut"; 4], &names), "plain gut strings throughout");
+    assert_eq!(words::differing(&["a", "b"], &["a", "c"]), [1]);
+}
+
+#[wasm_bindgen_test]
+fn the_picture_says_what_its_points_say() {
+    let point = |family: &str, stretch: f64, steadiness: f64| Point {
+        family: family.to_owned(),
+        stretch,
+        steadiness,
+        settling_d: 1.0,
+        drift_cent: 10.0,
+        fitters_judgement: 0.5,
+    };
+    let falling: Vec<Point> =
+        (1..8).map(|i| point("synthetic", 0.01 * f64::from(i), 0.9 - 0.1 * f64::from(i))).collect();
+    let title = words::picture_title(&falling, "A");
+    assert!(title.contains("more stretch costs steadiness"), "{title}");
+    let level: Vec<Point> = (1..8).map(|i| point("synthetic", 0.01 * f64::from(i), 0.6)).collect();
+    let title = words::picture_title(&level, "A");
+    assert!(title.contains("no balance to strike"), "{title}");
+    assert_eq!(words::frontier(&level).len(), 1);
+    assert_eq!(words::overlap(&level), None);
+}

@@ -1,0 +1,86 @@
+//! How numbers are written: digits by uncertainty, units of the workshop, never "NaN".
+
+use app::units;
+use protocol::reply::Quantity;
+use wasm_bindgen_test::wasm_bindgen_test;
+
+fn quantity(value: f64, low: f64, high: f64) -> Quantity {
+    let unknown = low <= 0.0 && high > 0.0 || high > 3.0 * low;
+    Quantity { value, low, high, evidence: "computed".to_owned(), source: String::new(), unknown }
+}
+
+#[wasm_bindgen_test]
+fn digits_follow_half_the_range() {
+    for (half, figures, places) in [
+        (2.5, 2, 1),
+        (0.0248, 2, 3),
+        (0.0996, 2, 2),
+        (0.95, 1, 0),
+        (0.94, 1, 1),
+        (7.4, 1, 0),
+        (293.0, 2, -1),
+    ] {
+        assert_eq!(units::decimals(half, figures), Some(places), "{half} to {figures}");
+    }
+    for nothing in [0.0, -1.0, f64::NAN, f64::INFINITY] {
+        assert_eq!(units::decimals(nothing, 2), None);
+    }
+}
+
+#[wasm_bindgen_test]
+fn numbers_are_written_as_one_reads_them() {
+    assert_eq!(units::fixed(22820.0, 0), "22\u{202f}820");
+    assert_eq!(units::fixed(1381.4, 0), "1381");
+    assert_eq!(units::fixed(-0.04, 1), "0.0");
+    assert_eq!(units::fixed(-12.34, 1), "−12.3");
+    assert_eq!(units::fixed(293.0, -1), "290");
+    for odd in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY] {
+        assert_eq!(units::fixed(odd, 2), units::NOT_KNOWN);
+    }
+}
+
+#[wasm_bindgen_test]
+fn a_quantity_has_its_unit_and_says_when_it_is_unknown() {
+    let w = units::written("tension_n", &quantity(55.81, 53.9, 57.7), 2);
+    assert_eq!((w.plain().as_str(), w.range().as_str()), ("55.8\u{a0}N", "53.9 to 57.7"));
+    let w = units::written("stretch", &quantity(0.0287, 0.0191, 0.0433), 1);
+    assert_eq!(w.plain(), "3\u{a0}%");
+    let w = units::written("drift_cent", &quantity(36.1, 12.5, 95.1), 2);
+    assert_eq!(w.plain(), "unknown within 12 to 95\u{a0}cents");
+    let w = units::written("outer_diameter_m", &quantity(0.000265, 0.000265, 0.000265), 2);
+    assert_eq!((w.plain().as_str(), w.exact), ("0.265\u{a0}mm", true));
+    let w = units::written("drift_moisture_cent", &quantity(0.0, 0.0, 0.0), 2);
+    assert_eq!(w.plain(), "0\u{a0}cents");
+    let w = units::written("tension_n", &quantity(f64::NAN, 1.0, 2.0), 2);
+    assert_eq!(w.plain(), units::NOT_KNOWN);
+}
+
+#[wasm_bindgen_test]
+fn forces_and_gauges_come_in_the_units_of_packets() {
+    assert_eq!(
+        units::forces((52.0, 57.0)),
+        "52 to 57\u{a0}N (5.3 to 5.8\u{a0}kg, 11.7 to 12.8\u{a0}lb)"
+    );
+    assert_eq!(units::gauge(0.000_254), "0.254\u{a0}mm (10\u{a0}thousandths of an inch)");
+}
+
+#[wasm_bindgen_test]
+fn two_values_keep_the_digits_that_tell_them_apart() {
+    let (one, other) = units::pair("attack_m_s2_n", 28.59, 28.76);
+    assert_ne!(one, other);
+    let (one, other) = units::pair("peg_cent_deg", 4.38, 19.78);
+    assert_eq!((one.as_str(), other.as_str()), ("4.4\u{a0}cents/degree", "20\u{a0}cents/degree"));
+}
+
+#[wasm_bindgen_test]
+fn days_are_said_in_words() {
+    for (days, plain, safe) in [
+        (0.1, "less than a day", "1 day"),
+        (1.06, "a day", "2\u{a0}days"),
+        (3.5, "4\u{a0}days", "4\u{a0}days"),
+    ] {
+        assert_eq!(units::days(days), plain);
+        assert_eq!(units::days_to_be_safe(days), safe);
+    }
+    assert_eq!(units::days(f64::NAN), units::NOT_KNOWN);
+}
