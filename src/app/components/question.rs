@@ -73,9 +73,7 @@ fn leave(store: &Store, field: String) -> Callback<()> {
 fn word_field(store: &Store, word: Word, hints: bool) -> Html {
     let text = Question::Word(word).text();
     let answers = &store.document.answers;
-    // Sizes and tunings belong to an instrument: without one, there is nothing to choose from.
-    let of_instrument = matches!(word, Word::Size | Word::Tuning);
-    if of_instrument && answers.instrument.is_none() && word.of(answers).is_none() {
+    if questions::waits(Question::Word(word), answers) {
         return Html::default();
     }
     html! {

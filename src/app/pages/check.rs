@@ -9,7 +9,7 @@ use crate::hooks::use_store;
 use crate::platform::{address, view};
 use crate::route::{Route, SCREENS};
 use crate::state::{self, Action};
-use crate::words::questions::{EVERYTHING, LABEL_ASK, LABEL_HINT, Question, usual};
+use crate::words::questions::{self, EVERYTHING, LABEL_ASK, LABEL_HINT, Question, usual};
 
 /// The list of answers.
 #[component]
@@ -56,6 +56,8 @@ pub fn CheckPage() -> Html {
     for question in EVERYTHING.iter().flat_map(|part| part.questions).copied() {
         match state::said(&store, question) {
             Some(answer) => said.push(row(question, answer, "Change")),
+            // Not asked before the instrument is known.
+            None if questions::waits(question, &store.document.answers) => {}
             None => {
                 let taken = usual(question, &store.document.answers).unwrap_or_default();
                 unsaid.push(row(question, taken, "Answer"));

@@ -14,19 +14,22 @@ pub fn focus_heading() {
     gloo::utils::window().scroll_to_with_x_and_y(0.0, 0.0);
 }
 
-/// Moves the focus to the element with this id, or to the first field in it.
+/// Moves the focus to the element with this id, or to the first field in it; without one, to the heading.
 pub fn focus_id(id: &str) {
     let document = gloo::utils::document();
-    let Some(element) = document.get_element_by_id(id) else { return };
-    let field = "input, select, textarea, button";
-    let inner = if element.matches(field).unwrap_or(false) {
+    let Some(element) = document.get_element_by_id(id) else {
+        focus_heading();
+        return;
+    };
+    // A list of faults is read as a whole; of a group of choices, the chosen one is where the keyboard enters it.
+    let inside = |selector: &str| element.query_selector(selector).ok().flatten();
+    let field = if element.has_attribute("tabindex") {
         None
     } else {
-        // In a group of choices the chosen one is where the keyboard enters it.
-        let of = |selector: &str| element.query_selector(selector).ok().flatten();
-        of("input:checked").or_else(|| of(field))
+        inside("input:checked").or_else(|| inside("input, select, textarea, button"))
     };
-    if let Some(target) = inner.unwrap_or(element).dyn_ref::<HtmlElement>() {
+    if let Some(target) = field.unwrap_or(element).dyn_ref::<HtmlElement>() {
+        // An element that cannot have the focus leaves it where it is.
         drop(target.focus());
     }
 }

@@ -530,6 +530,18 @@ fn capital(text: &str) -> String {
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
+/// Whether a question is not asked yet: sizes and tunings belong to an instrument, and without one there is nothing
+/// to choose from.
+#[must_use]
+pub fn waits(question: Question, answers: &Answers) -> bool {
+    match question {
+        Question::Word(word @ (Word::Size | Word::Tuning)) => {
+            answers.instrument.is_none() && word.of(answers).is_none()
+        }
+        _ => false,
+    }
+}
+
 /// What is taken for a question without an answer, in words, as the model takes it; none where nothing is.
 #[must_use]
 pub fn usual(question: Question, answers: &Answers) -> Option<String> {
