@@ -5,4 +5,5 @@
 
 mod ground;
 mod path;
+mod situations;
 mod support;
