@@ -52,7 +52,7 @@ async fn a_violin_gets_its_set_with_everything_said() {
     let fit = fit(Answers { instrument: Some("violin".to_owned()), ..Answers::default() });
     let set = fit.set.clone().unwrap();
     let (host, text, page) = drawn(fit).await;
-    assert_eq!(count(&host, ".set-string"), 4);
+    assert_eq!(count(&host, ".string"), 4);
     let portraits = 4 + if set.close_call { 8 } else { 4 };
     assert_eq!(count(&host, ".portrait"), portraits);
     // What is not seen is said.

@@ -41,7 +41,7 @@ pub fn StringCard(props: &StringCardProps) -> Html {
     let id = format!("string-{}", name.to_lowercase().replace(' ', "-"));
     let compare = props.on_compare.reform(|_: MouseEvent| ());
     html! {
-        <section class="set-string" aria-labelledby={id.clone()}>
+        <section class="string" aria-labelledby={id.clone()}>
             <h3 id={id}>
                 <span class="note-name">{ name }</span>
                 <span class="kind">{ capital(family(&report.family)) }</span>

@@ -124,7 +124,7 @@ fn Chosen(props: &ChosenProps) -> Html {
             <Actions page={props.page.clone()} />
             { assumed(&problem, &props.page.on_change) }
             { load(set, &problem, &names) }
-            <section class="all-strings" aria-labelledby="strings">
+            <section class="strings" aria-labelledby="strings">
                 <h2 id="strings">{ if set.close_call { "The first set, string by string" } else { "String by string" } }</h2>
                 { for set.strings.iter().enumerate().map(|(i, s)| {
                     let cautions = set.plan.cautions.iter().filter(|c| c.string == Some(i)).cloned().collect::<Vec<_>>();
