@@ -161,6 +161,27 @@ pub fn written(property: &str, q: &Quantity, figures: i32) -> Written {
     write(q.value * factor, (q.low * factor, q.high * factor), unit, exact, figures, q.unknown)
 }
 
+/// Writes a property for plain words: as it is written wherever two are compared, and never finer than its range.
+#[must_use]
+pub fn plainly(property: &str, q: &Quantity) -> String {
+    let Scale { factor, unit, exact } = scale(property);
+    let (value, low, high) = (q.value * factor, q.low * factor, q.high * factor);
+    if !(value.is_finite() && low.is_finite() && high.is_finite()) {
+        return NOT_KNOWN.to_owned();
+    }
+    let one = |x: f64, places: i32| {
+        if x.abs() < 1e-12 { "0".to_owned() } else { fixed(x, places.max(0)) }
+    };
+    if q.unknown {
+        let places = decimals(high, 2).unwrap_or(exact);
+        let range = format!("{} to {}", one(low, places), one(high, places));
+        return format!("unknown within {}", with_unit(&range, unit));
+    }
+    let of_value = decimals(value.abs(), 2).unwrap_or(exact);
+    let places = decimals((high - low) / 2.0, 2).map_or(of_value, |p| p.min(of_value));
+    with_unit(&one(value, places), unit)
+}
+
 /// Writes a value with its range.
 #[must_use]
 pub fn write(

@@ -56,6 +56,18 @@ fn a_quantity_has_its_unit_and_says_when_it_is_unknown() {
 }
 
 #[wasm_bindgen_test]
+fn plain_words_agree_with_comparisons() {
+    let plainly = |key: &str, value, low, high| units::plainly(key, &quantity(value, low, high));
+    // As the reasons write them, so that no sentence seems to contradict the next.
+    assert_eq!(plainly("breaking_share", 0.283, 0.19, 0.40), "28\u{a0}%");
+    assert_eq!(plainly("stretch", 0.0287, 0.0191, 0.0433), "2.9\u{a0}%");
+    assert_eq!(plainly("peg_cent_deg", 16.89, 16.04, 17.78), "17\u{a0}cents/degree");
+    assert_eq!(plainly("drift_cent", 36.1, 12.5, 95.1), "unknown within 12 to 95\u{a0}cents");
+    assert_eq!(plainly("settling_d", 0.1, 0.05, 0.3), "unknown within 0.05 to 0.30\u{a0}days");
+    assert_eq!(plainly("stretch", f64::NAN, 0.0, 0.0), units::NOT_KNOWN);
+}
+
+#[wasm_bindgen_test]
 fn forces_and_gauges_come_in_the_units_of_packets() {
     assert_eq!(
         units::forces((52.0, 57.0)),

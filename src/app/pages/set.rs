@@ -274,8 +274,8 @@ fn Actions(props: &ActionsProps) -> Html {
 fn load(set: &Set, problem: &Problem, names: &[String]) -> Html {
     let (total, bridge) = (&set.total_tension_n, &set.downforce_n);
     let written = |r: &protocol::reply::Range| {
-        let w = units::write(r.value, (r.low, r.high), "N", 0, 2, false);
-        (units::force(r.value), units::with_unit(&w.range(), "N"))
+        let range = format!("{} to {}", units::fixed(r.low, 0), units::fixed(r.high, 0));
+        (units::force(r.value), units::with_unit(&range, "N"))
     };
     let ((total_force, total_range), (bridge_force, bridge_range)) =
         (written(total), written(bridge));

@@ -32,7 +32,7 @@ pub fn attribute(key: &str) -> &str {
         "brightness" => "brightness",
         "durability" => "long life",
         "price" => "price",
-        "availability" => "easy to buy",
+        "availability" => "ease of buying",
         "tuning" => "fine tuning",
         other => other,
     }
@@ -179,9 +179,8 @@ fn weakest(reason: &Reason, string: &FittedString) -> String {
         .iter()
         .find(|a| a.attribute == reason.attribute)
         .and_then(|a| a.property.as_deref());
-    let number = property.and_then(|key| {
-        string.report.numbers.get(key).map(|q| (key, units::written(key, q, 1).plain()))
-    });
+    let number = property
+        .and_then(|key| string.report.numbers.get(key).map(|q| (key, units::plainly(key, q))));
     match (reason.attribute.as_str(), number) {
         ("durability", Some((_, number))) => {
             format!("Its weakest point is its reserve: in tune it is at {number} of its strength.")

@@ -334,46 +334,35 @@ pub fn plain_facts(string: &FittedString) -> Vec<String> {
     if let Some(q) = n("tension_n") {
         facts.push(format!("In tune it pulls with {}.", units::force(q.value)));
     }
-    if let Some(q) = n("stretch") {
-        let w = units::written("stretch", q, 1);
-        facts.push(if w.unknown {
-            format!("How much it stretches is {}.", w.plain())
+    let plain = |key: &str| n(key).map(|q| (units::plainly(key, q), q.unknown));
+    if let Some((stretch, unknown)) = plain("stretch") {
+        facts.push(if unknown {
+            format!("How much it stretches is {stretch}.")
         } else {
-            format!("It is {} longer in tune than slack.", w.plain())
+            format!("It is {stretch} longer in tune than slack.")
         });
     }
-    if let Some(q) = n("breaking_share") {
-        let w = units::written("breaking_share", q, 1);
-        facts.push(if w.unknown {
-            format!("How near it is to breaking is {}.", w.plain())
+    if let Some((share, unknown)) = plain("breaking_share") {
+        facts.push(if unknown {
+            format!("How near it is to breaking is {share}.")
         } else {
-            format!("In tune it uses {} of the strength of its core.", w.plain())
+            format!("In tune it uses {share} of the strength of its core.")
         });
     }
-    if let Some(q) = n("peg_cent_deg") {
-        let w = units::written("peg_cent_deg", q, 1);
-        let cents = w.plain().replace("cents/degree", "cents");
+    if let Some((peg, _)) = plain("peg_cent_deg") {
+        let cents = peg.replace("cents/degree", "cents");
         let served = if string.fine_tuner { "; it has a fine tuner" } else { "" };
         facts.push(format!("A degree of peg moves it by {cents}{served}."));
     }
-    if let Some(q) = n("settling_d") {
-        let w = units::written("settling_d", q, 1);
-        facts.push(if w.unknown {
-            format!("Days until it has settled: {}.", w.plain())
+    if let Some((days, unknown)) = plain("settling_d") {
+        facts.push(if unknown {
+            format!("Days until it has settled: {days}.")
         } else {
-            format!("It has settled after {}.", w.plain())
+            format!("It has settled after {days}.")
         });
     }
-    if let Some(q) = n("drift_cent") {
-        let w = units::written("drift_cent", q, 1);
-        facts.push(format!(
-            "Over the changes of this room its pitch may wander by {}.",
-            if w.unknown {
-                format!("{} ({})", w.range() + " cents", "unknown within that")
-            } else {
-                w.plain()
-            }
-        ));
+    if let Some((cents, _)) = plain("drift_cent") {
+        facts.push(format!("How far its pitch wanders as this room changes: {cents}."));
     }
     facts
 }
