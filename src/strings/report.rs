@@ -9,11 +9,12 @@ use crate::construction::{Build, Construction};
 use crate::draw::{self, Draw, Which};
 use crate::material::{Class, FAST_SLOPE_STRESS};
 use crate::physics::{
-    bowing, climate, load, mass, partials, settling, stiffness, strength, tension, tuning,
+    bowing, climate, damping, load, mass, partials, settling, stiffness, stopping, strand,
+    strength, tension, torsion, tuning,
 };
 use crate::quantity::{
-    Cent, Day, Degree, KilogramPerCubicMetre, KilogramPerMetre, Metre, Newton, NewtonSquareMetre,
-    Pascal, Ratio, SquareMetre,
+    Cent, Day, Degree, Hertz, KilogramPerCubicMetre, KilogramPerMetre, KilogramPerSecond, Metre,
+    Newton, NewtonSquareMetre, Pascal, Ratio, SquareMetre,
 };
 use crate::setting::Setting;
 use crate::source::{self, Evidence, Source};
@@ -98,10 +99,48 @@ properties! {
     DriftMoisture = "drift_moisture_cent", Judged, HERITAGE_2013;
     /// Drift from the body's movement over the room's swing.
     DriftBody = "drift_body_cent", Judged, ANDERSON_2024;
-    /// The three together.
+    /// What gut loses for good when it gets damper than ever before.
+    DriftRatchet = "drift_ratchet_cent", Judged, LYNCH_AIRD_TWIST;
+    /// What pegs, knots and bridge give.
+    DriftSeats = "drift_seats_cent", Judged, PRACTICE;
+    /// Passing drift of the first hours in another room; no part of the sum.
+    DriftTransient = "drift_transient_cent", Judged, PRACTICE;
+    /// All lasting parts together.
     Drift = "drift_cent", Judged, LYNCH_AIRD_2018;
     /// Force on the bridge.
     Downforce = "downforce_n", Computed, STATICS;
+    /// Lowest clean bow acceleration for each newton of bow force.
+    GentlestAttack = "gentlest_attack_m_s2_n", Computed, GUETTLER_2002;
+    /// Largest bow force for clean motion, at the stated place and speed.
+    GreatestForce = "bow_force_greatest_n", Computed, SCHELLENG_1973;
+    /// Least bow force by theory.
+    LeastForce = "bow_force_least_n", Judged, SCHELLENG_1973;
+    /// Least bow force as measured.
+    LeastForceMeasured = "bow_force_least_measured_n", Judged, SCHOONDERWALDT_2008;
+    /// Room between them, by theory, in decibels.
+    BowWindow = "bow_window_db", Judged, SCHELLENG_1973;
+    /// Least over greatest force at the body's strongest note.
+    Wolf = "wolf", Guessed, SCHELLENG_1973;
+    /// Loss factor of the first partial, on ends that do not give.
+    Loss = "loss_first", Computed, WOODHOUSE_2004;
+    /// Seconds in which the open string falls by 60 dB on the instrument.
+    Ring = "ring_s", Judged, EUPHONICS;
+    /// Speed of torsional waves.
+    TorsionSpeed = "torsion_speed_m_s", Judged, WOODHOUSE_LOACH_1999;
+    /// Torsional over transverse speed.
+    TorsionRatio = "torsion_ratio", Judged, WOODHOUSE_LOACH_1999;
+    /// Torsional over transverse impedance.
+    TorsionImpedance = "torsion_impedance_ratio", Judged, WOODHOUSE_LOACH_1999;
+    /// Pitch rise when stopped at the octave.
+    Stopping = "stopping_cent", Computed, ANDERSON_2024;
+    /// Pitch rise at a swing of the stated amplitude.
+    Glide = "glide_cent", Computed, STATICS;
+    /// Bending stress over the nut, over the strength.
+    OverTheNut = "over_the_nut", Computed, STATICS;
+    /// Share of fatigue strength at the stated amplitude.
+    Fatigue = "fatigue", Judged, SHIGLEY;
+    /// Pitch lost once, within hours, by a strand finding its place.
+    Constructional = "constructional_cent", Guessed, HANDBOOK;
 }
 
 /// How many properties a report has.
@@ -152,26 +191,33 @@ impl Report {
 
 /// What a core is, in one draw.
 struct CoreState {
-    mass: f64,
+    diameter: Metre,
+    /// Diameter of one wire or filament; of the core where it is one.
+    filament: Metre,
+    mass: KilogramPerMetre,
     /// Effective area for pulling, before the twist factor of gut.
     area: SquareMetre,
-    modulus: f64,
-    fast_modulus: f64,
-    strength: f64,
+    modulus: Pascal,
+    fast_modulus: Pascal,
+    strength: Pascal,
 }
 
 fn core_state(construction: &Construction, setting: &Setting, draw: &Draw) -> CoreState {
     let core = &construction.core;
     let m = core.material;
-    let d = core.diameter;
+    let gauge = draw.general(Which::CoreGauge, &constant::CORE_GAUGE);
+    let d = Metre::new(core.diameter.get() * gauge);
     let density = KilogramPerCubicMetre::new(draw.core(m, Which::Density));
-    let (mass_per_length, area, wire) = match core.build {
+    let (mass_per_length, area, filament) = match core.build {
         Build::Solid | Build::Twisted { .. } => (mass::solid(density, d), mass::circle(d), d),
-        Build::Strand { layout, lay } => (
-            mass::strand(density, d, layout, lay),
-            stiffness::strand_area(d, layout, lay),
-            Metre::new(d.get() / layout.diameter_in_wires()),
-        ),
+        Build::Strand { layout, lay } => {
+            let poisson = Ratio::new(draw.core(m, Which::Poisson));
+            (
+                mass::strand(density, d, layout, lay),
+                strand::area(d, layout, lay, poisson),
+                Metre::new(d.get() / layout.diameter_in_wires()),
+            )
+        }
         Build::Multifilament { filament, fill, twist } => {
             (mass::bundle(density, d, fill), stiffness::bundle_area(d, fill, twist), filament)
         }
@@ -185,7 +231,7 @@ fn core_state(construction: &Construction, setting: &Setting, draw: &Draw) -> Co
     let warmth = 1.0 - draw.core(m, Which::Softening) * (setting.temperature.get() - 20.0);
     let tabled = draw.core(m, Which::Strength);
     let strength = if m.class == Class::Steel {
-        tabled * strength::music_wire(wire).get()
+        tabled * strength::music_wire(filament).get()
     } else {
         tabled * twist_strength
     };
@@ -197,51 +243,96 @@ fn core_state(construction: &Construction, setting: &Setting, draw: &Draw) -> Co
         1.0
     };
     CoreState {
-        mass: mass_per_length.get() * water,
+        diameter: d,
+        filament,
+        mass: KilogramPerMetre::new(mass_per_length.get() * water),
         area,
-        modulus: draw.core(m, Which::Modulus) * twist_modulus * warmth,
-        fast_modulus: draw.core(m, Which::FastModulus) * twist_modulus * warmth,
-        strength,
+        modulus: Pascal::new(draw.core(m, Which::Modulus) * twist_modulus * warmth),
+        fast_modulus: Pascal::new(draw.core(m, Which::FastModulus) * twist_modulus * warmth),
+        strength: Pascal::new(strength),
     }
 }
 
-/// Bending stiffness of the core alone: between free and bonded, by [`constant::BONDING`].
-fn core_bending(
-    construction: &Construction,
-    fast_modulus: Pascal,
-    area: SquareMetre,
-    draw: &Draw,
-) -> f64 {
-    let core = &construction.core;
-    let d = core.diameter;
-    let bonded = stiffness::bending_bonded(fast_modulus, area, d).get();
-    let poisson = Ratio::new(draw.core(core.material, Which::Poisson));
-    let free_of = |count: f64, filament: f64, angle: Degree| {
-        stiffness::bending_free(
-            fast_modulus,
-            Ratio::new(count),
-            Metre::new(filament),
-            angle,
-            poisson,
-        )
-        .get()
-    };
-    let (free, central, high) = match core.build {
-        Build::Solid | Build::Twisted { .. } => return bonded,
-        Build::Strand { layout, lay } => {
-            let free =
-                free_of(f64::from(layout.wires().0), d.get() / layout.diameter_in_wires(), lay);
-            let bonded = stiffness::strand_bending_bonded(fast_modulus, area, d, layout).get();
-            (free, (free * bonded).sqrt(), bonded)
-        }
-        Build::Multifilament { filament, fill, twist } => {
-            let ratio = d.get() / filament.get();
-            // Wound guitar basses on such cores were measured at up to twice the bonded core.
-            (free_of(fill.get() * ratio * ratio, filament.get(), twist), bonded / 2.0, 2.0 * bonded)
-        }
-    };
+/// Between the stiffness of free filaments, a central one and a high one, by [`constant::BONDING`].
+fn by_bonding(free: f64, central: f64, high: f64, draw: &Draw) -> f64 {
     let t = draw.general(Which::Bonding, &constant::BONDING);
     if t < 0.0 { central + t * (central - free) } else { central + t * (high - central) }
+}
+
+/// Bending stiffness of the core alone.
+fn core_bending(construction: &Construction, core: &CoreState, fast: Pascal, draw: &Draw) -> f64 {
+    let d = core.diameter;
+    let poisson = Ratio::new(draw.core(construction.core.material, Which::Poisson));
+    let free_of = |count: f64, angle: Degree| {
+        stiffness::bending_free(fast, Ratio::new(count), core.filament, angle, poisson).get()
+    };
+    let bonded = stiffness::bending_bonded(fast, core.area, d).get();
+    match construction.core.build {
+        Build::Solid | Build::Twisted { .. } => bonded,
+        Build::Strand { layout, lay } => {
+            let free = free_of(f64::from(layout.wires().0), lay);
+            let bonded = stiffness::strand_bending_bonded(fast, core.area, d, layout).get();
+            by_bonding(free, (free * bonded).sqrt(), bonded, draw)
+        }
+        Build::Multifilament { fill, twist, .. } => {
+            let ratio = d.get() / core.filament.get();
+            // Wound guitar basses on such cores were measured at up to twice the bonded core.
+            by_bonding(free_of(fill.get() * ratio * ratio, twist), bonded / 2.0, 2.0 * bonded, draw)
+        }
+    }
+}
+
+/// Torsional stiffness of the core alone: full where it is one piece, else between free and bonded.
+fn core_torsion(construction: &Construction, core: &CoreState, draw: &Draw) -> f64 {
+    let shear = Pascal::new(draw.core(construction.core.material, Which::Shear));
+    let solid = torsion::solid(shear, core.diameter);
+    match construction.core.build {
+        Build::Solid | Build::Twisted { .. } => solid,
+        Build::Strand { layout, .. } => {
+            let free = shear.get() * strand::free_torsion(layout, core.diameter);
+            by_bonding(free, (free * solid).sqrt(), solid, draw)
+        }
+        Build::Multifilament { fill, .. } => {
+            let ratio = core.filament.get() / core.diameter.get();
+            let free = solid * fill.get() * ratio * ratio;
+            by_bonding(free, fill.get() * solid / 2.0, solid, draw)
+        }
+    }
+}
+
+/// What the windings are together, in one draw.
+struct WindingState {
+    outer: Metre,
+    mass: f64,
+    /// Bending stiffness they would have as solid tubes.
+    tube: f64,
+    /// Torsional stiffness they would have as solid tubes.
+    torsion: f64,
+    /// Polar inertia a length.
+    inertia: f64,
+}
+
+fn winding_state(construction: &Construction, core: &CoreState, draw: &Draw) -> WindingState {
+    let mut all =
+        WindingState { outer: core.diameter, mass: 0.0, tube: 0.0, torsion: 0.0, inertia: 0.0 };
+    let gauge = draw.general(Which::WindingGauge, &constant::WINDING_GAUGE);
+    for winding in construction.windings() {
+        let density = KilogramPerCubicMetre::new(draw.metal(winding.metal, Which::Density));
+        let modulus =
+            Pascal::new(draw.metal(winding.metal, Which::Modulus) / (1.0 + winding.gap.get()));
+        // Shear is 3/8 of pull in a metal of Poisson's ratio 1/3.
+        let shear = Pascal::new(modulus.get() * 0.375);
+        let thickness = Metre::new(winding.thickness.get() * gauge);
+        let mean = mass::mean_diameter(winding, thickness, all.outer);
+        let own = mass::winding(winding, density, thickness, all.outer).get();
+        all.mass += own;
+        all.tube += partials::tube_stiffness(modulus, mean, thickness).get();
+        all.torsion += torsion::tube(shear, mean, thickness);
+        all.inertia += own * mean.get() * mean.get() / 4.0;
+        all.outer =
+            Metre::new(all.outer.get() + 2.0 * thickness.get() * (1.0 - winding.bedding.get()));
+    }
+    all
 }
 
 fn seating(construction: &Construction) -> &'static constant::Constant {
@@ -258,57 +349,48 @@ fn seating(construction: &Construction) -> &'static constant::Constant {
 #[must_use]
 pub fn core_of(construction: &Construction, setting: &Setting) -> (Newton, KilogramPerMetre) {
     let core = core_state(construction, setting, &Draw::CENTRAL);
-    (stiffness::axial(Pascal::new(core.modulus), core.area), KilogramPerMetre::new(core.mass))
+    (stiffness::axial(core.modulus, core.area), core.mass)
 }
 
-/// Every property of a string in a setting, in one draw.
-#[must_use]
-pub fn values(construction: &Construction, setting: &Setting, draw: &Draw) -> Values {
+/// A string at its pitch, in one draw: what most properties are made of.
+struct AtPitch {
+    core: CoreState,
+    windings: WindingState,
+    length: Metre,
+    whole: Metre,
+    unstretched: KilogramPerMetre,
+    mass: KilogramPerMetre,
+    axial: Newton,
+    tension: Newton,
+    stretch: Ratio,
+    stress: Pascal,
+    fast: Pascal,
+    bending: NewtonSquareMetre,
+    inharmonicity: Ratio,
+    /// Σ EI η: bending stiffness times loss factor, core and windings.
+    lossy: NewtonSquareMetre,
+    impedance: KilogramPerSecond,
+    resistance: KilogramPerSecond,
+}
+
+fn at_pitch(construction: &Construction, setting: &Setting, draw: &Draw) -> AtPitch {
     let m = construction.core.material;
     let core = core_state(construction, setting, draw);
-    let doubt = constant::Constant {
-        value: setting.sounding_length.get(),
-        low: setting.sounding_length.get() - setting.sounding_length_doubt.get(),
-        high: setting.sounding_length.get() + setting.sounding_length_doubt.get(),
-        ..constant::BONDING
-    };
-    let length = Metre::new(draw.general(Which::SoundingLength, &doubt));
-
-    let mut under = construction.core.diameter.get();
-    let mut winding_mass = 0.0;
-    let mut winding_lossy = 0.0;
-    for winding in construction.windings() {
-        let density = KilogramPerCubicMetre::new(draw.metal(winding.metal, Which::Density));
-        winding_mass += mass::winding(
-            density,
-            winding.form,
-            winding.thickness,
-            winding.bedding,
-            Metre::new(under),
-        )
-        .get();
-        let t = winding.thickness.get();
-        let mean = Metre::new(under - 2.0 * winding.bedding.get() * t + t);
-        winding_lossy += partials::tube_stiffness(
-            Pascal::new(draw.metal(winding.metal, Which::Modulus)),
-            mean,
-            winding.thickness,
-        )
-        .get();
-        under += 2.0 * t * (1.0 - winding.bedding.get());
-    }
-    let mu0 = KilogramPerMetre::new(core.mass + winding_mass);
-    let ea = stiffness::axial(Pascal::new(core.modulus), core.area);
-    let t = tension::at_pitch(mu0, ea, length, setting.pitch);
-    let stretch = tension::stretch(t, ea);
-    let mu = mass::stretched(mu0, stretch);
-    let stress = tension::stress(t, core.area);
-    let strength = Pascal::new(core.strength);
-    let breaking_force = Newton::new(core.strength * core.area.get());
-
+    let windings = winding_state(construction, &core, draw);
+    let l = setting.sounding_length.get();
+    let doubt = setting.sounding_length_doubt.get();
+    let doubtful =
+        constant::Constant { value: l, low: l - doubt, high: l + doubt, ..constant::BONDING };
+    let length = Metre::new(draw.general(Which::SoundingLength, &doubtful));
+    let unstretched = KilogramPerMetre::new(core.mass.get() + windings.mass);
+    let axial = stiffness::axial(core.modulus, core.area);
+    let tension = tension::at_pitch(unstretched, axial, length, setting.pitch);
+    let stretch = tension::stretch(tension, axial);
+    let mass = mass::stretched(unstretched, stretch);
+    let stress = tension::stress(tension, core.area);
     let slope_stress = stress.get().clamp(FAST_SLOPE_STRESS.0, FAST_SLOPE_STRESS.1);
-    let fast = Pascal::new(core.fast_modulus + m.fast_slope * slope_stress);
-    let bare = core_bending(construction, fast, core.area, draw);
+    let fast = Pascal::new(core.fast_modulus.get() + m.fast_slope * slope_stress);
+    let bare = core_bending(construction, &core, fast, draw);
     let stiffening = if construction.is_wound() {
         1.0 + draw.general(Which::WindingStiffening, &constant::WINDING_STIFFENING)
     } else {
@@ -316,82 +398,271 @@ pub fn values(construction: &Construction, setting: &Setting, draw: &Draw) -> Va
     };
     let bending = NewtonSquareMetre::new(bare * stiffening);
     let lossy = bare * draw.core(m, Which::Loss)
-        + winding_lossy * draw.general(Which::WindingLoss, &constant::WINDING_LOSS);
-    let limit = Ratio::new(draw.general(Which::BrillianceLoss, &constant::BRILLIANCE_LOSS));
+        + windings.tube * draw.general(Which::WindingLoss, &constant::WINDING_LOSS);
+    let resistance = setting.bridge_resistance.get()
+        * draw.general(Which::BridgeResistance, &constant::BRIDGE_RESISTANCE);
+    AtPitch {
+        whole: Metre::new(length.get() + setting.afterlength.get() + setting.nut_to_peg.get()),
+        impedance: tension::impedance(tension, mass),
+        inharmonicity: partials::inharmonicity(bending, tension, length),
+        lossy: NewtonSquareMetre::new(lossy),
+        resistance: KilogramPerSecond::new(resistance),
+        core,
+        windings,
+        length,
+        unstretched,
+        mass,
+        axial,
+        tension,
+        stretch,
+        stress,
+        fast,
+        bending,
+    }
+}
 
-    let whole = Metre::new(length.get() + setting.afterlength.get() + setting.nut_to_peg.get());
-    let pull = tuning::pull(ea, t, whole);
+/// Losses of one partial, by cause.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Partial {
+    /// Which, from 1.
+    pub n: u32,
+    /// Its frequency when plucked.
+    pub frequency: Hertz,
+    /// How far it lies above n times the first.
+    pub sharpness: Cent,
+    /// Loss to the air.
+    pub air: Ratio,
+    /// Loss of the string in its pull.
+    pub string: Ratio,
+    /// Loss in bending, core and windings.
+    pub bending: Ratio,
+    /// Loss to the instrument.
+    pub bridge: Ratio,
+    /// Loss on ends that do not give.
+    pub on_rigid_ends: Ratio,
+    /// Seconds in which it falls by 60 dB on the instrument.
+    pub ring: f64,
+}
+
+fn partial(s: &AtPitch, setting: &Setting, draw: &Draw, n: u32) -> Partial {
+    let times = f64::from(n)
+        * ((1.0 + s.inharmonicity.get() * f64::from(n) * f64::from(n))
+            / (1.0 + s.inharmonicity.get()))
+        .sqrt();
+    let frequency = Hertz::new(setting.pitch.get() * times);
+    let air_density =
+        KilogramPerCubicMetre::new(draw.general(Which::AirDensity, &constant::AIR_DENSITY));
+    let air = damping::air(
+        air_density,
+        draw.general(Which::AirViscosity, &constant::AIR_VISCOSITY),
+        s.mass,
+        s.windings.outer,
+        frequency,
+    );
+    let string = Ratio::new(draw.general(Which::StringLoss, &constant::STRING_LOSS));
+    let bending = damping::bending(s.lossy, s.tension, s.length, n);
+    let bridge = damping::bridge(s.impedance, s.resistance, n);
+    let on_rigid_ends = damping::of_string(air, string, bending, s.inharmonicity, n);
+    let whole = Ratio::new(on_rigid_ends.get() + bridge.get());
+    Partial {
+        n,
+        frequency,
+        sharpness: partials::sharpness_of_partial(s.inharmonicity, n),
+        air,
+        string,
+        bending,
+        bridge,
+        on_rigid_ends,
+        ring: damping::ring(frequency, whole),
+    }
+}
+
+/// The first partials of a string, all constants central.
+#[must_use]
+pub fn partials(construction: &Construction, setting: &Setting, count: u32) -> Vec<Partial> {
+    let s = at_pitch(construction, setting, &Draw::CENTRAL);
+    (1..=count).map(|n| partial(&s, setting, &Draw::CENTRAL, n)).collect()
+}
+
+/// Every property of a string in a setting, in one draw.
+#[must_use]
+pub fn values(construction: &Construction, setting: &Setting, draw: &Draw) -> Values {
+    let s = at_pitch(construction, setting, draw);
+    let mut out = Values([0.0; COUNT]);
+    put_pull(&mut out, construction, setting, draw, &s);
+    put_sound(&mut out, construction, setting, draw, &s);
+    put_time(&mut out, construction, setting, draw, &s);
+    out
+}
+
+impl Values {
+    fn put(&mut self, property: Property, value: f64) {
+        self.0[property as usize] = value;
+    }
+}
+
+/// Mass, tension, strength, gauge: what holds the string.
+fn put_pull(
+    out: &mut Values,
+    construction: &Construction,
+    setting: &Setting,
+    draw: &Draw,
+    s: &AtPitch,
+) {
+    let poisson = Ratio::new(draw.core(construction.core.material, Which::Poisson));
+    let breaking_force = Newton::new(s.core.strength.get() * s.core.area.get());
+    let share = strength::share(s.stress, s.core.strength);
+    let amplitude = Ratio::new(constant::AMPLITUDE);
+    let endurance = Ratio::new(draw.general(Which::Endurance, &constant::ENDURANCE));
+    let pull = tuning::pull(s.axial, s.tension, s.whole);
+    out.put(Property::MassUnstretched, s.unstretched.get());
+    out.put(Property::MassAtPitch, s.mass.get());
+    out.put(Property::Tension, s.tension.get());
+    out.put(Property::CoreStress, s.stress.get());
+    out.put(Property::BreakingShare, share.get());
+    out.put(
+        Property::BreakingPitch,
+        strength::breaking_pitch(breaking_force, s.unstretched, s.length).get(),
+    );
+    out.put(Property::Stretch, s.stretch.get());
+    out.put(Property::Pull, pull.get());
+    out.put(Property::Peg, tuning::peg(pull, setting.peg_diameter, setting.gear_ratio).get());
+    out.put(Property::Feel, tension::lateral_stiffness(s.tension, s.length).get());
+    out.put(Property::AxialStiffness, s.axial.get());
+    out.put(Property::OuterDiameter, s.windings.outer.get());
+    let at_pitch =
+        stiffness::diameter_at_pitch(s.windings.outer, s.core.diameter, s.stretch, poisson);
+    out.put(Property::OuterDiameterAtPitch, at_pitch.get());
+    out.put(Property::WindingShare, s.windings.mass / s.unstretched.get());
+    out.put(Property::Downforce, load::downforce(s.tension, setting.angle_over_bridge).get());
+    out.put(
+        Property::Stopping,
+        stopping::at_the_octave(s.axial, s.tension, setting.string_height, s.length, s.whole).get(),
+    );
+    out.put(Property::Glide, stopping::glide(s.axial, s.tension, amplitude).get());
+    out.put(
+        Property::OverTheNut,
+        strength::over_the_nut(
+            s.core.modulus,
+            s.core.filament,
+            setting.nut_radius,
+            s.core.strength,
+        )
+        .get(),
+    );
+    let swing = strength::swing_stress(s.fast, s.core.filament, amplitude, s.tension, s.bending);
+    let fatigue = strength::fatigue(share, swing, s.core.strength, endurance);
+    out.put(Property::Fatigue, fatigue.get());
+}
+
+/// Stiffness, loss, bow, torsion: what it sounds and answers like.
+fn put_sound(
+    out: &mut Values,
+    construction: &Construction,
+    setting: &Setting,
+    draw: &Draw,
+    s: &AtPitch,
+) {
+    let limit = Ratio::new(draw.general(Which::BrillianceLoss, &constant::BRILLIANCE_LOSS));
+    let (rest, slide) = constant::FRICTION;
+    let (beta, speed) = (constant::BOWING_PLACE, constant::BOW_SPEED);
+    let sounding = bowing::sounding_mass(s.mass, s.length);
+    out.put(Property::Impedance, s.impedance.get());
+    out.put(Property::BendingStiffness, s.bending.get());
+    out.put(Property::Inharmonicity, s.inharmonicity.get());
+    out.put(
+        Property::Brilliance,
+        partials::brilliance(s.lossy, s.tension, s.length, setting.pitch, limit).get(),
+    );
+    out.put(Property::Attack, bowing::attack(sounding, beta, rest, slide));
+    out.put(Property::GentlestAttack, bowing::gentlest_attack(sounding, beta, rest, slide));
+    let greatest = bowing::greatest_force(s.impedance, speed, beta, rest, slide);
+    let least = bowing::least_force(s.impedance, s.resistance, speed, beta, rest, slide);
+    let coefficient = draw.general(Which::LeastForce, &constant::LEAST_FORCE);
+    let peak = setting.peak_resistance.get()
+        * draw.general(Which::BridgeResistance, &constant::BRIDGE_RESISTANCE);
+    out.put(Property::GreatestForce, greatest.get());
+    out.put(Property::LeastForce, least.get());
+    out.put(
+        Property::LeastForceMeasured,
+        bowing::least_force_as_measured(coefficient, s.impedance, beta).get(),
+    );
+    out.put(Property::BowWindow, bowing::window(greatest, least));
+    out.put(Property::Wolf, bowing::wolf(s.impedance, KilogramPerSecond::new(peak), beta).get());
+    let first = partial(s, setting, draw, 1);
+    out.put(Property::Loss, first.on_rigid_ends.get());
+    out.put(Property::Ring, first.ring);
+    let windings =
+        s.windings.torsion * draw.general(Which::WindingTorsion, &constant::WINDING_TORSION);
+    let twist = core_torsion(construction, &s.core, draw) + windings;
+    let d = s.core.diameter.get();
+    let inertia = s.core.mass.get() * d * d / 8.0 + s.windings.inertia;
+    let torsional = torsion::speed(twist, inertia);
+    let impedance = torsion::impedance(twist, inertia, Metre::new(s.windings.outer.get() / 2.0));
+    out.put(Property::TorsionSpeed, torsional);
+    out.put(Property::TorsionRatio, torsional / (2.0 * s.length.get() * setting.pitch.get()));
+    out.put(Property::TorsionImpedance, impedance.get() / s.impedance.get());
+}
+
+/// Settling and drift: what time and the room do to it.
+fn put_time(
+    out: &mut Values,
+    construction: &Construction,
+    setting: &Setting,
+    draw: &Draw,
+    s: &AtPitch,
+) {
+    let m = construction.core.material;
     let loss = settling::loss_per_decade(Ratio::new(draw.core(m, Which::Creep)));
     let seated = Day::new(draw.general(Which::Seating, seating(construction)));
-
+    let once = match construction.core.build {
+        Build::Strand { .. } => draw.general(Which::Constructional, &constant::CONSTRUCTIONAL),
+        Build::Solid | Build::Multifilament { .. } | Build::Twisted { .. } => 0.0,
+    };
     let warmth = climate::from_temperature(
-        ea,
-        t,
+        s.axial,
+        s.tension,
         draw.core(m, Which::Expansion),
         draw.general(Which::BodyExpansion, &constant::BODY_EXPANSION),
         draw.core(m, Which::Softening),
         setting.temperature_swing,
     );
-    let moisture = climate::from_moisture(
-        setting.humidity,
-        setting.humidity_swing,
-        Ratio::new(draw.core(m, Which::Moisture)),
-    );
-    let movement = draw.general(Which::BodyMovement, &constant::BODY_MOVEMENT)
-        * setting.humidity_swing.get()
+    let point = Ratio::new(draw.core(m, Which::Water));
+    let water = |h: Ratio| {
+        if m.class == Class::Gut {
+            climate::collagen_water(h)
+        } else {
+            climate::polymer_water(point, h)
+        }
+    };
+    let by_mass = climate::from_water(water, setting.humidity, setting.humidity_swing).get();
+    let moisture = by_mass * draw.core(m, Which::Moisture);
+    let swing = setting.humidity_swing.get();
+    let movement = draw.general(Which::BodyMovement, &constant::BODY_MOVEMENT) * swing
         / constant::BODY_MOVEMENT_SWING;
-    let body = climate::from_body(ea, t, Ratio::new(movement));
-    let (static_friction, sliding_friction) = constant::FRICTION;
-
-    let mut out = [0.0; COUNT];
-    let mut put = |property: Property, value: f64| out[property as usize] = value;
-    put(Property::MassUnstretched, mu0.get());
-    put(Property::MassAtPitch, mu.get());
-    put(Property::Tension, t.get());
-    put(Property::CoreStress, stress.get());
-    put(Property::BreakingShare, strength::share(stress, strength).get());
-    put(Property::BreakingPitch, strength::breaking_pitch(breaking_force, mu0, length).get());
-    put(Property::Stretch, stretch.get());
-    put(Property::Pull, pull.get());
-    put(Property::Peg, tuning::peg(pull, setting.peg_diameter, setting.gear_ratio).get());
-    put(Property::Feel, tension::lateral_stiffness(t, length).get());
-    put(Property::Impedance, tension::impedance(t, mu).get());
-    put(Property::AxialStiffness, ea.get());
-    put(Property::BendingStiffness, bending.get());
-    put(Property::Inharmonicity, partials::inharmonicity(bending, t, length).get());
-    put(Property::OuterDiameter, under);
-    put(
-        Property::OuterDiameterAtPitch,
-        stiffness::diameter_at_pitch(
-            Metre::new(under),
-            construction.core.diameter,
-            stretch,
-            Ratio::new(draw.core(m, Which::Poisson)),
-        )
-        .get(),
+    let body = climate::from_body(s.axial, s.tension, Ratio::new(movement)).get();
+    let ratchet = if m.class == Class::Gut {
+        draw.general(Which::Ratchet, &constant::RATCHET) * swing / constant::RATCHET_SWING
+    } else {
+        0.0
+    };
+    let seats = draw.general(Which::SeatDrift, &constant::SEAT_DRIFT);
+    out.put(Property::LossPerDecade, loss.get());
+    out.put(Property::SettlingDays, settling::days(loss, Cent::new(SETTLED_WITHIN), seated).get());
+    out.put(
+        Property::Constructional,
+        settling::constructional(s.axial, s.tension, Ratio::new(once)).get(),
     );
-    put(Property::WindingShare, winding_mass / mu0.get());
-    put(
-        Property::Brilliance,
-        partials::brilliance(NewtonSquareMetre::new(lossy), t, length, setting.pitch, limit).get(),
+    out.put(Property::DriftTemperature, warmth.get());
+    out.put(Property::DriftMoisture, moisture);
+    out.put(Property::DriftBody, body);
+    out.put(Property::DriftRatchet, ratchet);
+    out.put(Property::DriftSeats, seats);
+    out.put(
+        Property::DriftTransient,
+        by_mass * draw.general(Which::Transient, &constant::TRANSIENT),
     );
-    put(
-        Property::Attack,
-        bowing::attack(
-            bowing::sounding_mass(mu, length),
-            constant::BOWING_PLACE,
-            static_friction,
-            sliding_friction,
-        ),
-    );
-    put(Property::LossPerDecade, loss.get());
-    put(Property::SettlingDays, settling::days(loss, Cent::new(SETTLED_WITHIN), seated).get());
-    put(Property::DriftTemperature, warmth.get());
-    put(Property::DriftMoisture, moisture.get());
-    put(Property::DriftBody, body.get());
-    put(Property::Drift, warmth.get() + moisture.get() + body.get());
-    put(Property::Downforce, load::downforce(t, setting.angle_over_bridge).get());
-    Values(out)
+    out.put(Property::Drift, warmth.get() + moisture + body + ratchet + seats);
 }
 
 /// Every number that is uncertain in a construction, as owner and which.
@@ -438,4 +709,144 @@ pub fn report(construction: &Construction, setting: &Setting) -> Report {
             })
             .collect(),
     )
+}
+
+/// Every property of a string by sampling: the median, and the middle 90 % of `count` joint draws from `seed`.
+///
+/// Slower than [`report`] and free of its linearity: the two hold each other in check.
+#[must_use]
+pub fn sampled(construction: &Construction, setting: &Setting, seed: u64, count: usize) -> Report {
+    let count = count.max(20);
+    let draws: Vec<Values> = (0..count as u64)
+        .map(|i| values(construction, setting, &Draw::sampled(seed.wrapping_add(i))))
+        .collect();
+    let quantile =
+        |sorted: &[f64], share: f64| sorted[((sorted.len() - 1) as f64 * share).round() as usize];
+    Report(
+        (0..COUNT)
+            .map(|i| {
+                let mut all: Vec<f64> = draws.iter().map(|v| v.0[i]).collect();
+                all.sort_by(f64::total_cmp);
+                Estimate {
+                    value: quantile(&all, 0.5),
+                    low: quantile(&all, 0.05),
+                    high: quantile(&all, 0.95),
+                }
+            })
+            .collect(),
+    )
+}
+
+/// What the doubt about a property comes from.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Doubt {
+    /// Whose number: a material's key, or nothing.
+    pub owner: draw::Owner,
+    /// Which number.
+    pub which: Which,
+    /// Its share of the variance.
+    pub share: f64,
+}
+
+/// What the doubt about a property comes from, the largest share first.
+#[must_use]
+pub fn doubts(construction: &Construction, setting: &Setting, property: Property) -> Vec<Doubt> {
+    let mut all: Vec<Doubt> = uncertain(construction)
+        .into_iter()
+        .map(|(owner, which)| {
+            let ends = [-1.0, 1.0].map(|t| {
+                values(construction, setting, &Draw::shifted(owner, which, t)).get(property)
+            });
+            let half = (ends[1] - ends[0]) / 2.0;
+            Doubt { owner, which, share: half * half }
+        })
+        .collect();
+    let total: f64 = all.iter().map(|d| d.share).sum();
+    if total > 0.0 {
+        for doubt in &mut all {
+            doubt.share /= total;
+        }
+    }
+    all.retain(|d| d.share > 0.0);
+    all.sort_by(|a, b| b.share.total_cmp(&a.share));
+    all
+}
+
+/// A day after fitting.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Night {
+    /// Which, from 1.
+    pub day: u32,
+    /// Pitch lost in it, retuned the evening before.
+    pub lost: Estimate,
+    /// Chance that it costs no more than five cents, and that everything has seated.
+    pub chance: f64,
+}
+
+/// Half the width of a 90 % range in standard deviations of a normal distribution.
+pub const DEVIATIONS: f64 = 1.645;
+
+/// Chance that a number of that range lies under `limit`: normal in the logarithm, or straight where the range touches zero.
+fn chance_under(estimate: &Estimate, limit: f64) -> f64 {
+    let normal = |z: f64| 0.5 * (1.0 + libm::erf(z / core::f64::consts::SQRT_2));
+    if estimate.high <= estimate.low {
+        return f64::from(u8::from(estimate.value <= limit));
+    }
+    if estimate.low > 0.0 && limit > 0.0 {
+        let deviation = libm::log(estimate.high / estimate.low) / (2.0 * DEVIATIONS);
+        normal((libm::log(limit) - libm::log(estimate.value)) / deviation)
+    } else {
+        normal((limit - estimate.value) * 2.0 * DEVIATIONS / (estimate.high - estimate.low))
+    }
+}
+
+/// The days after fitting, each with what it costs in pitch: log-time creep, retuned every evening.
+#[must_use]
+pub fn nights(construction: &Construction, setting: &Setting, days: u32) -> Vec<Night> {
+    let loss = report(construction, setting).get(Property::LossPerDecade);
+    let seat = seating(construction);
+    let seated = Estimate { value: seat.value, low: seat.low, high: seat.high };
+    (1..=days)
+        .map(|day| {
+            let at = Day::new(f64::from(day));
+            let lost = |k: f64| settling::lost_in_a_day(Cent::new(k), at).get();
+            let lost =
+                Estimate { value: lost(loss.value), low: lost(loss.low), high: lost(loss.high) };
+            Night {
+                day,
+                chance: chance_under(&lost, SETTLED_WITHIN) * chance_under(&seated, f64::from(day)),
+                lost,
+            }
+        })
+        .collect()
+}
+
+/// Where a report stands on ground that was not measured.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Caveat {
+    /// Stress outside the range in which the fast modulus was measured; the modulus is held at its end.
+    StressNotMeasured,
+    /// Wire thinner or thicker than its strength was tabled for; held at the end.
+    WireNotTabled,
+    /// The string would be stretched past its strength: it breaks before it comes to pitch.
+    Breaks,
+}
+
+/// What has to be said of a report besides its ranges.
+#[must_use]
+pub fn caveats(construction: &Construction, setting: &Setting) -> Vec<Caveat> {
+    let s = at_pitch(construction, setting, &Draw::CENTRAL);
+    let m = construction.core.material;
+    let mut all = Vec::new();
+    if m.fast_slope > 0.0 && !(FAST_SLOPE_STRESS.0..=FAST_SLOPE_STRESS.1).contains(&s.stress.get())
+    {
+        all.push(Caveat::StressNotMeasured);
+    }
+    if m.class == Class::Steel && !(0.10..=6.5).contains(&s.core.filament.mm()) {
+        all.push(Caveat::WireNotTabled);
+    }
+    if s.stress.get() > s.core.strength.get() {
+        all.push(Caveat::Breaks);
+    }
+    all
 }

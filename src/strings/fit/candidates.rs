@@ -121,6 +121,7 @@ const BUNDLE_FILL: Ratio = Ratio::new(0.70);
 const FILAMENT: Metre = Metre::new(2.5e-5);
 const GUT_TWISTS: [Degree; 2] = [Degree::new(25.0), Degree::new(45.0)];
 const NO_BEDDING: Ratio = Ratio::new(0.0);
+const NO_GAP: Ratio = Ratio::new(0.0);
 /// Metals that go under another winding.
 const INNER_METALS: [&str; 4] = ["chrome-steel", "copper", "silver", "tungsten"];
 
@@ -246,13 +247,7 @@ fn wind(found: &mut Found, problem: &Problem, string: &StringProblem, bands: &Ba
                     continue;
                 };
                 let under = Metre::new(core.diameter.get() + 2.0 * first.thickness.get());
-                let taken = mass::winding(
-                    density(inner),
-                    first.form,
-                    first.thickness,
-                    first.bedding,
-                    core.diameter,
-                );
+                let taken = mass::winding(&first, density(inner), first.thickness, core.diameter);
                 if let Some(second) = layer(outer, under, winding - taken.get()) {
                     consider(found, problem, string, bands, core, &[first, second]);
                 }
@@ -288,7 +283,7 @@ fn shaped(
         rolled(mass::winding_thickness(density(metal), form, NO_BEDDING, under, wanted)?);
     let (thin, thick) = made_mm;
     let is_made = thickness.mm() > thin - 1e-9 && thickness.mm() < thick + 1e-9;
-    is_made.then_some(Winding { metal, form, thickness, bedding: NO_BEDDING })
+    is_made.then_some(Winding { metal, form, thickness, bedding: NO_BEDDING, gap: NO_GAP })
 }
 
 /// Looks at the gauge before the costlier rest.
