@@ -1,12 +1,11 @@
 //! EN 10270-1, patented cold-drawn spring wire: what stands beside music wire.
 
 use strings::material::SPRING_STEEL;
-use strings::physics::strength;
 use strings::quantity::Metre;
-use support::{Authority, Grade, Within, check, row};
+use support::{Authority, Grade, Within, check, physics, row};
 
 fn law(mm: f64) -> f64 {
-    strength::music_wire(Metre::from_mm(mm)).get() / 1e6
+    physics!(strength::music_wire)(Metre::from_mm(mm)).get() / 1e6
 }
 
 #[test]

@@ -1,8 +1,7 @@
 //! Lampis, Chatziioannou and Scavone 2025: a cello G string on a rig.
 
-use strings::physics::{partials, tension};
 use strings::quantity::{KilogramPerMetre, Metre, Newton, NewtonSquareMetre};
-use support::{Authority, Grade, Within, check, half_unit, row};
+use support::{Authority, Grade, Within, check, half_unit, physics, row};
 
 const TABLE_1: Authority = Authority {
     source: "Lampis, Chatziioannou and Scavone 2025, Proc. Mtgs. Acoust. 58, 035013, Table 1, as cited in secondary texts",
@@ -13,8 +12,8 @@ const LENGTH: Metre = Metre::new(0.700);
 
 #[test]
 fn pitch_and_inharmonicity_of_the_cello_string() {
-    let pitch = tension::fundamental(TENSION, KilogramPerMetre::new(7.721e-3), LENGTH);
-    let b = partials::inharmonicity(NewtonSquareMetre::new(3.03e-4), TENSION, LENGTH);
+    let pitch = physics!(tension::fundamental)(TENSION, KilogramPerMetre::new(7.721e-3), LENGTH);
+    let b = physics!(partials::inharmonicity)(NewtonSquareMetre::new(3.03e-4), TENSION, LENGTH);
     check(
         &TABLE_1,
         [

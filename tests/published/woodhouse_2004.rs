@@ -1,8 +1,7 @@
 //! Woodhouse 2004, Plucked guitar transients, Table I: six guitar strings with their bending stiffness.
 
-use strings::physics::{partials, tension};
 use strings::quantity::{Hertz, KilogramPerMetre, Metre, Newton, NewtonSquareMetre, Ratio};
-use support::{Authority, Grade, Within, check, row};
+use support::{Authority, Grade, Within, check, physics, row};
 
 const TABLE_I: Authority = Authority {
     source: "Woodhouse 2004, Acta Acust. u. Acust. 90, 945, Table I, as cited in secondary texts",
@@ -55,7 +54,7 @@ fn the_measured_tension_gives_the_pitch() {
     check(
         &TABLE_I,
         TABLE.map(|s| {
-            let found = tension::fundamental(
+            let found = physics!(tension::fundamental)(
                 Newton::new(s.tension_n),
                 KilogramPerMetre::new(s.mass_g_m * 1e-3),
                 LENGTH,
@@ -78,7 +77,8 @@ fn the_measured_bending_stiffness_gives_the_inharmonicity() {
         &TABLE_I,
         TABLE.map(|s| {
             let bending = NewtonSquareMetre::new(s.bending_1e6_n_m2 * 1e-6);
-            let found = partials::inharmonicity(bending, Newton::new(s.tension_n), LENGTH);
+            let found =
+                physics!(partials::inharmonicity)(bending, Newton::new(s.tension_n), LENGTH);
             row(
                 s.name,
                 found.get(),
@@ -104,7 +104,7 @@ fn the_partial_at_which_bending_loss_reaches_the_limit() {
                 (1..1000).map(f64::from).take_while(|n| loss(*n) <= 2e-3).last().unwrap_or(0.0);
             let tension = Newton::new(s.tension_n);
             let pitch = Hertz::new(s.pitch_hz);
-            let found = partials::brilliance(
+            let found = physics!(partials::brilliance)(
                 NewtonSquareMetre::new(lossy),
                 tension,
                 LENGTH,
