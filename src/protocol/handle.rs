@@ -488,6 +488,8 @@ fn fitted(
                 breaking_share: b.breaking_share,
             },
         ),
+        usual_tension_n: string.usual_tension,
+        brightness: chosen.brightness,
         score: chosen.score,
         attributes: Attribute::ALL
             .iter()
@@ -750,6 +752,8 @@ fn precedents() -> Vec<reply::Precedent> {
             p.rows.iter().map(|row| reply::Precedent {
                 position: p.key.to_owned(),
                 note: p.note.to_owned(),
+                usual_tension_n: p.tension,
+                brilliance_hz: p.brilliance,
                 family: row.family.key().to_owned(),
                 grade: grade(row.grade),
                 tension_n: row.tension,

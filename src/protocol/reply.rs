@@ -304,6 +304,10 @@ pub struct FittedString {
     pub grade: String,
     /// The bands within which such strings are made.
     pub bands: Bands,
+    /// Usual tension of the position, whatever the family.
+    pub usual_tension_n: (f64, f64),
+    /// Where between dark (0) and bright (1) it lies.
+    pub brightness: f64,
     /// Mean of ln desirability.
     pub score: f64,
     /// What each wish was worth.
@@ -596,6 +600,10 @@ pub struct Precedent {
     pub position: String,
     /// The note for which it stands, at 440 Hz.
     pub note: String,
+    /// Usual tension of the position, whatever the family, at full size.
+    pub usual_tension_n: (f64, f64),
+    /// Where brilliance ends at the dark end and at the bright end of what is made: a judgement of scale.
+    pub brilliance_hz: (f64, f64),
     /// Family.
     pub family: String,
     /// `everyday` or `sometimes`.

@@ -90,13 +90,8 @@ pub struct Winding {
     #[serde(default)]
     pub bedding: f64,
     /// Gap between turns, as a share of the wire's diameter or the ribbon's width, 0 to 1.
-    #[serde(default, skip_serializing_if = "is_zero")]
+    #[serde(default)]
     pub gap: f64,
-}
-
-#[allow(clippy::float_cmp, reason = "an exact zero is what was left out")]
-fn is_zero(value: &f64) -> bool {
-    *value == 0.0
 }
 
 /// Where a string works. Only sounding length and pitch must be given; the rest has a violin's usual values.

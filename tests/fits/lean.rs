@@ -1,5 +1,6 @@
 //! The lean path of the search gives the numbers of the full report, to the last few bits.
 
+use strings::construction::Construction;
 use strings::draw::Draw;
 use strings::fit::{self, answers::Answers};
 use strings::instrument;
@@ -14,7 +15,9 @@ fn the_search_and_the_report_give_the_same_numbers() {
             for candidate in found.candidates.iter().step_by(97) {
                 let construction = &candidate.construction;
                 let windings: Vec<_> = construction.windings().copied().collect();
-                let lean = LeanCore::new(construction, &string.setting).wound(&windings);
+                // As the search does it: the core is met bare.
+                let bare = Construction::of(construction.core, &[]);
+                let lean = LeanCore::new(&bare, &string.setting).wound(&windings);
                 let full = report::values(construction, &string.setting, &Draw::CENTRAL);
                 for (property, value) in [
                     (Property::Tension, lean.tension),

@@ -1,7 +1,7 @@
 //! A string brought to its pitch, in one draw: what most properties are made of.
 
 use crate::constant;
-use crate::construction::{Build, Construction};
+use crate::construction::{Build, Construction, Core};
 use crate::draw::{Draw, Which};
 use crate::material::{Class, FAST_SLOPE_STRESS};
 use crate::physics::{climate, mass, partials, stiffness, strand, strength, tension, torsion};
@@ -166,11 +166,11 @@ pub(super) fn winding_state(
     all
 }
 
-pub(super) fn seating(construction: &Construction) -> &'static constant::Constant {
-    match (construction.core.material.class, construction.core.build) {
+pub(super) fn seating(core: &Core, wound: bool) -> &'static constant::Constant {
+    match (core.material.class, core.build) {
         (Class::Gut, _) => &constant::SEATING[4],
         (_, Build::Strand { .. }) => &constant::SEATING[2],
-        (Class::Steel, _) if construction.is_wound() => &constant::SEATING[1],
+        (Class::Steel, _) if wound => &constant::SEATING[1],
         (Class::Steel, _) => &constant::SEATING[0],
         (Class::Polymer, _) => &constant::SEATING[3],
     }

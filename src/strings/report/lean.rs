@@ -33,8 +33,8 @@ pub struct LeanCore {
     pub mass: KilogramPerMetre,
     /// Bow acceleration for each newton of force, times the mass of the sounding string.
     attack: f64,
-    /// Days to settle.
-    pub settling: f64,
+    /// Days to settle, bare and wound.
+    settling: (f64, f64),
     /// Rates of drift that belong to the core: warmth by EA/T, warmth alone, and what does not depend on tension.
     drift: (f64, f64, f64),
     /// Body movement.
@@ -78,7 +78,14 @@ impl LeanCore {
         let axial = crate::physics::stiffness::axial(core.modulus, core.area);
         let (rest, slide) = constant::FRICTION;
         let loss_per_decade = settling::loss_per_decade(Ratio::new(draw.core(m, Which::Creep)));
-        let seated = Day::new(seating(construction).value);
+        let settled = |wound| {
+            settling::days(
+                loss_per_decade,
+                Cent::new(SETTLED_WITHIN),
+                Day::new(seating(&construction.core, wound).value),
+            )
+            .get()
+        };
         let point = Ratio::new(draw.core(m, Which::Water));
         let water = |h: Ratio| {
             if m.class == Class::Gut {
@@ -107,7 +114,7 @@ impl LeanCore {
             axial,
             mass: core.mass,
             attack: bowing::attack(Kilogram::new(1.0), constant::BOWING_PLACE, rest, slide),
-            settling: settling::days(loss_per_decade, Cent::new(SETTLED_WITHIN), seated).get(),
+            settling: (settled(false), settled(true)),
             drift: (
                 draw.core(m, Which::Expansion) - constant::BODY_EXPANSION.value,
                 draw.core(m, Which::Softening),
@@ -166,7 +173,7 @@ impl LeanCore {
             breaking_share: stress / self.strength,
             impedance: (t * mu).sqrt(),
             attack: self.attack / (mu * l),
-            settling: self.settling,
+            settling: if windings.is_empty() { self.settling.0 } else { self.settling.1 },
             drift: warmth + self.drift.2 + body,
             brilliance: s.pitch.get() * n2.sqrt(),
             peg: pull * core::f64::consts::PI * s.peg_diameter.get() / 360.0 / s.gear_ratio.get(),

@@ -37,7 +37,7 @@ fn chance_under(estimate: &Estimate, limit: f64) -> f64 {
 #[must_use]
 pub fn nights(construction: &Construction, setting: &Setting, days: u32) -> Vec<Night> {
     let loss = report(construction, setting).get(Property::LossPerDecade);
-    let seat = seating(construction);
+    let seat = seating(&construction.core, construction.is_wound());
     let seated = Estimate { value: seat.value, low: seat.low, high: seat.high };
     (1..=days)
         .map(|day| {

@@ -138,7 +138,9 @@ fn put_time(
 ) {
     let m = construction.core.material;
     let loss = settling::loss_per_decade(Ratio::new(draw.core(m, Which::Creep)));
-    let seated = Day::new(draw.general(Which::Seating, seating(construction)));
+    let seated = Day::new(
+        draw.general(Which::Seating, seating(&construction.core, construction.is_wound())),
+    );
     let once = match construction.core.build {
         Build::Strand { .. } => draw.general(Which::Constructional, &constant::CONSTRUCTIONAL),
         Build::Solid | Build::Multifilament { .. } | Build::Twisted { .. } => 0.0,
