@@ -21,7 +21,7 @@ fn by_cosine(lay: f64) -> f64 {
 #[test]
 fn the_test_strand_of_the_literature() {
     let authority = Authority {
-        source: "Costello 1997, ch. 3, from memory, for the 1x7 strand of R1 1.97, R2 1.865, pitch 115 mm: 0.9374",
+        source: "Costello 1997, ch. 3, from memory, worked elsewhere for the 1x7 strand of R1 1.97, R2 1.865, pitch 115 mm: 0.9374",
         grade: Grade::Independent,
     };
     check(

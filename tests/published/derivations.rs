@@ -1,6 +1,8 @@
 //! Sensitivities derived by hand from Hooke's law and f = sqrt(T/mu)/2L, for a steel E and a gut A of a violin.
 
-use strings::quantity::{Degree, Hertz, KilogramPerCubicMetre, Metre, Newton, Pascal, Ratio};
+use strings::quantity::{
+    Degree, Hertz, KilogramPerCubicMetre, Metre, Newton, NewtonSquareMetre, Pascal, Ratio,
+};
 use support::{Authority, Grade, Within, check, half_unit, physics, row};
 
 const BY_HAND: Authority = Authority {
@@ -205,4 +207,53 @@ fn angles_are_in_degrees() {
             row("gut", gut, 0.25 / 0.821_394, Within::Share(1e-5), DIGITS),
         ],
     );
+}
+
+#[test]
+fn pressing_swinging_and_bending_by_hand() {
+    // Pressed 3 mm down in the middle: 865.617 (EA/T) 2 h^2/L/0.45 m; 2 mm of swing on 0.328 m: 649.213 (EA/T)(pi a/2L)^2.
+    let (steel, gut) = (steel_e(), gut_a());
+    let stopped = |(ea, t): (Newton, Newton)| {
+        physics!(stopping::at_the_octave)(ea, t, Metre::from_mm(3.0), Metre::new(0.328), WHOLE)
+            .get()
+    };
+    let swing = Ratio::new(0.002 / 0.328);
+    let (modulus, wire) = (Pascal::new(200e9), Metre::from_mm(0.26));
+    // Over an edge of 2 mm: 200 GPa * 0.26/4 mm is 13 GPa, 4.87 times 2668 MPa.
+    let edge =
+        physics!(strength::over_the_nut)(modulus, wire, Metre::from_mm(2.0), Pascal::new(2668e6));
+    // E pi d^4/64 = 4.4865e-5 N m2; pi a/L sqrt(T/EI) = 0.019156 * 1275.6 = 24.435 a metre; times E d/2: 635.3 MPa.
+    let bending = NewtonSquareMetre::new(200e9 * std::f64::consts::PI / 64.0 * 0.26e-3_f64.powi(4));
+    let swung = physics!(strength::swing_stress)(modulus, wire, swing, steel.1, bending);
+    // Goodman: 0.55 and 635.3/(0.45 * 2668).
+    let fatigue =
+        physics!(strength::fatigue)(Ratio::new(0.55), swung, Pascal::new(2668e6), Ratio::new(0.45));
+    check(
+        &BY_HAND,
+        [
+            row("steel E stopped, cents", stopped(steel), 15.4, half_unit(0.1), DIGITS),
+            row("gut A stopped, cents", stopped(gut), 5.2, half_unit(0.1), DIGITS),
+            row(
+                "steel E swung, cents",
+                physics!(stopping::glide)(steel.0, steel.1, swing).get(),
+                8.7,
+                half_unit(0.1),
+                DIGITS,
+            ),
+            row("steel E over the nut", edge.get(), 4.873, half_unit(0.001), DIGITS),
+            row("steel E at the bridge, MPa", swung.get() / 1e6, 635.3, half_unit(0.2), DIGITS),
+            row("share of fatigue strength", fatigue.get(), 1.079, half_unit(0.001), DIGITS),
+        ],
+    );
+}
+
+#[test]
+fn a_strand_that_gives_a_ten_thousandth() {
+    // 865.617 * 214.29 * 1e-4 = 18.549 cents.
+    let found = physics!(settling::constructional)(
+        Newton::new(30_000.0),
+        Newton::new(140.0),
+        Ratio::new(1e-4),
+    );
+    check(&BY_HAND, [row("cents", found.get(), 18.549, half_unit(0.001), DIGITS)]);
 }

@@ -11,8 +11,8 @@ fn law(mm: f64) -> f64 {
 #[test]
 fn the_low_end_of_the_range_is_the_least_of_grade_sm() {
     let authority = Authority {
-        source: "EN 10270-1, grade SM, as cited in a spring maker's table",
-        grade: Grade::Printed,
+        source: "EN 10270-1, grade SM, as cited in a spring maker's table, which set the low end",
+        grade: Grade::Fitted,
     };
     check(
         &authority,

@@ -65,7 +65,7 @@ fn gut_nearly_cancels_what_humidity_does() {
     // is (600/ln 2) * 5.92/117.95 = 43.4 cents.
     let authority = Authority {
         source: "Heritage Science 2013, 1:14, Table 1, differences worked out by hand",
-        grade: Grade::Printed,
+        grade: Grade::Fitted,
     };
     check(
         &authority,

@@ -52,7 +52,7 @@ fn the_printed_pitch_needs_the_printed_tension() {
 #[test]
 fn wave_impedances() {
     let authority = Authority {
-        source: "wave impedances of Pickering's strings, as cited in secondary texts",
+        source: "Pickering 1985, wave impedances of its strings, as cited in secondary texts",
         grade: Grade::Printed,
     };
     check(

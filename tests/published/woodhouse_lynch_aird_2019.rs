@@ -7,8 +7,8 @@ use strings::report::Property;
 use support::{Authority, Grade, Within, check, physics, row};
 
 const PAPER: Authority = Authority {
-    source: "Woodhouse and Lynch-Aird 2019, Acta Acust. u. Acust. 105, 516, as cited in secondary texts",
-    grade: Grade::Printed,
+    source: "Woodhouse and Lynch-Aird 2019, Acta Acust. u. Acust. 105, 516, as cited in secondary texts; worked out by hand",
+    grade: Grade::Identity,
 };
 
 #[test]
@@ -134,8 +134,12 @@ fn modulus_of_nylon_at_its_stress() {
         Property::BendingStiffness,
     );
     let second_moment = std::f64::consts::PI * 1.03e-3_f64.powi(4) / 64.0;
+    let authority = Authority {
+        source: "Woodhouse and Lynch-Aird 2019, eq. 16, which the model has taken over",
+        grade: Grade::Fitted,
+    };
     check(
-        &PAPER,
+        &authority,
         [row(
             "eq. 16, nylon G of a guitar, GPa",
             found / second_moment / 1e9,
@@ -150,7 +154,7 @@ fn modulus_of_nylon_at_its_stress() {
 fn gut_keeps_one_modulus() {
     let authority = Authority {
         source: "Woodhouse and Lynch-Aird 2019 (6 GPa, 1320 kg/m3 at 20 degrees), as cited in secondary texts",
-        grade: Grade::Measured,
+        grade: Grade::Fitted,
     };
     let twisted =
         Build::Twisted { twist: strings::quantity::Degree::new(material::GUT_TWIST_OF_TABLE) };

@@ -4,10 +4,10 @@ use strings::material::SPRING_STEEL;
 use strings::quantity::{Hertz, KilogramPerCubicMetre, Metre, Pascal, Ratio};
 use support::{Authority, Grade, Within, check, physics, row};
 
-/// Inharmonicity of a plain wire of the model's steel at pitch.
+/// Inharmonicity of a plain wire of the abstract's steel at pitch: E over density 25.5e10 in cgs.
 fn inharmonicity(diameter: Metre, length: Metre, pitch: Hertz) -> Ratio {
     let density = KilogramPerCubicMetre::new(SPRING_STEEL.density.value);
-    let modulus = Pascal::new(SPRING_STEEL.modulus.value);
+    let modulus = Pascal::new(25.5e6 * SPRING_STEEL.density.value);
     let bending =
         physics!(stiffness::bending_bonded)(modulus, physics!(mass::circle)(diameter), diameter);
     physics!(partials::inharmonicity)(

@@ -10,7 +10,7 @@ fn the_law_is_the_best_fit_of_the_table() {
     let printed = output_of("collagen");
     let authority = Authority {
         source: "collagen.py (least squares on Table 1 of Heritage Science 2013, 1:14)",
-        grade: Grade::Independent,
+        grade: Grade::Fitted,
     };
     check(
         &authority,

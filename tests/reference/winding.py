@@ -43,7 +43,9 @@ for density, under, thickness, bedding, gap in (
     (19300.0, 5.00e-3, 1.50e-3, 0.5, 0.0),
     (7730.0, 0.25e-3, 0.02e-3, 0.5, 1.0),
 ):
-    given = {"density_kg_m3": density, "under_m": under, "thickness_m": thickness, "bedding": bedding, "gap": gap}
+    # Half-way between the inner and the outer edge of what is wound, across the string.
+    mean = ((under - 2 * bedding * thickness) + (under - 2 * bedding * thickness + 2 * thickness)) / 2
+    given = {"mean_m": mean, "density_kg_m3": density, "under_m": under, "thickness_m": thickness, "bedding": bedding, "gap": gap}
     rows.append(given | {"form": "round", "kg_m": round_wire(density, under, thickness, bedding, gap)})
     rows.append(given | {"form": "flat", "kg_m": flat_ribbon(density, under, thickness, bedding, gap)})
 

@@ -95,3 +95,23 @@ fn the_thickness_is_found_from_the_integrated_mass() {
         }),
     );
 }
+
+#[test]
+fn turns_lie_half_way_between_their_edges() {
+    let printed = printed();
+    let authority = Authority { source: "winding.py, edges of a winding", grade: Grade::Identity };
+    check(
+        &authority,
+        list(printed, "windings").iter().map(|winding| {
+            let shape = shape(Form::Flat, number(winding, "bedding"), 0.0);
+            let (t, under) = (number(winding, "thickness_m"), number(winding, "under_m"));
+            row(
+                format!("mean diameter of {t} m on {under} m, m"),
+                physics!(mass::mean_diameter)(&shape, Metre::new(t), Metre::new(under)).get(),
+                number(winding, "mean_m"),
+                Within::Share(1e-12),
+                "an identity",
+            )
+        }),
+    );
+}

@@ -128,7 +128,8 @@ macro_rules! physics {
 /// Names the file to which every row is written; unset, none is.
 pub const ROWS: &str = "ROPEWALK_ROWS";
 
-/// Writes the rows of one check to the file of [`ROWS`]: source, grade, what, and the functions called for it.
+/// Writes the rows of one check to the file of [`ROWS`]: source, grade, what, the functions called for it,
+/// the tolerance as a share of what is expected, and whether it holds.
 fn record(authority: &Authority, lines: &str) {
     let Some(path) = env::var_os(ROWS) else { return };
     // One write, so that the rows of programs that run at once do not mix.
@@ -150,8 +151,12 @@ pub fn check(authority: &Authority, rows: impl IntoIterator<Item = Row>) {
     for row in rows {
         count += 1;
         let (key, grade, calls) = (authority.key(), authority.grade.name(), row.calls.join(","));
-        let _ = writeln!(lines, "{key}\t{grade}\t{}\t{calls}", row.what);
         let reach = row.within.reach(row.expected);
+        // How tight the comparison is, and whether it holds.
+        let (tightness, holds) =
+            (reach / row.expected.abs(), (row.found - row.expected).abs() <= reach);
+        let what = row.what.replace('\t', " ");
+        let _ = writeln!(lines, "{key}\t{grade}\t{what}\t{calls}\t{tightness:e}\t{holds}");
         // Written so that a NaN misses.
         if (row.found - row.expected).abs() <= reach {
             continue;

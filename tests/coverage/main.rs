@@ -1,0 +1,1 @@
+//! Do the ranges hold the truth?
