@@ -44,8 +44,14 @@ def mutable(path):
     out, at = "", 0
     for found in re.finditer(r"^pub fn (\w+)", text, re.M):
         name = f"{path.stem}::{found[1]}"
-        opened = text.index("{", text.index("->", found.end()))
-        returned = text[text.index("->", found.end()) + 2 : opened].strip()
+        depth, closing = 0, text.index("(", found.end())
+        while True:
+            depth += {"(": 1, ")": -1}.get(text[closing], 0)
+            if depth == 0:
+                break
+            closing += 1
+        opened = text.index("{", closing)
+        returned = text[closing + 1 : opened].strip().removeprefix("->").strip()
         closed = text.index("\n}", opened)
         out += text[at:opened] + "{ let value: " + returned + " = (|| {" + text[opened + 1 : closed] + "\n})();\n"
         out += f'crate::mutation::apply("{name}", value)'

@@ -33,6 +33,29 @@ fn the_logarithmic_law_by_hand() {
 }
 
 #[test]
+fn a_day_by_hand() {
+    let authority = Authority {
+        source: "creep by the logarithm of time, ten cents a decade: from day 9 to 10, 10 log10(10/9), worked out by hand",
+        grade: Grade::Identity,
+    };
+    let lost = |day: f64| physics!(settling::lost_in_a_day)(Cent::new(10.0), Day::new(day)).get();
+    check(
+        &authority,
+        [
+            row("day 9, cents", lost(9.0), 0.457_575, Within::Amount(1e-6), "six decimals"),
+            // 10 log10(1.1/0.1).
+            row(
+                "the first day, cents",
+                lost(0.0),
+                10.413_927,
+                Within::Amount(1e-6),
+                "six decimals",
+            ),
+        ],
+    );
+}
+
+#[test]
 fn nothing_settles_before_its_windings_have_seated() {
     for decade in [0.0, 1.0, 5.0] {
         assert_eq!(
