@@ -8,7 +8,7 @@ use strings::instrument::{AFTERLENGTH_SHARE, Kind, Temperament};
 use strings::material;
 use strings::pitch::Note;
 use strings::precedent::SetUp;
-use strings::quantity::{Celsius, Degree, Hertz, Metre, Ratio};
+use strings::quantity::{Celsius, Degree, Hertz, KilogramPerSecond, Metre, Ratio};
 use strings::setting::Setting;
 
 use crate::request;
@@ -127,6 +127,7 @@ pub(crate) fn construction(
                 form,
                 thickness: Metre::new(w.thickness_m),
                 bedding: Ratio::new(w.bedding),
+                gap: Ratio::new(w.gap),
             });
         }
     }
@@ -184,6 +185,7 @@ pub(crate) fn construction_back(c: &Construction) -> request::Construction {
             .to_owned(),
             thickness_m: w.thickness.get(),
             bedding: w.bedding.get(),
+            gap: w.gap.get(),
         })
         .collect();
     request::Construction { core, windings }
@@ -202,6 +204,10 @@ pub(crate) fn setting(wire: &request::Setting, field: &str) -> Result<Setting, V
         angle_over_bridge: Degree::new(wire.angle_over_bridge_deg),
         peg_diameter: Metre::new(wire.peg_diameter_m),
         gear_ratio: Ratio::new(wire.gear_ratio),
+        string_height: Metre::new(wire.string_height_m),
+        nut_radius: Metre::new(wire.nut_radius_m),
+        bridge_resistance: KilogramPerSecond::new(wire.bridge_resistance_kg_s),
+        peak_resistance: KilogramPerSecond::new(wire.peak_resistance_kg_s),
         temperature: Celsius::new(wire.temperature_c),
         humidity: Ratio::new(wire.humidity),
         temperature_swing: wire.temperature_swing_k,
@@ -221,6 +227,10 @@ pub(crate) fn setting_back(s: &Setting) -> request::Setting {
         angle_over_bridge_deg: s.angle_over_bridge.get(),
         peg_diameter_m: s.peg_diameter.get(),
         gear_ratio: s.gear_ratio.get(),
+        string_height_m: s.string_height.get(),
+        nut_radius_m: s.nut_radius.get(),
+        bridge_resistance_kg_s: s.bridge_resistance.get(),
+        peak_resistance_kg_s: s.peak_resistance.get(),
         temperature_c: s.temperature.get(),
         humidity: s.humidity.get(),
         temperature_swing_k: s.temperature_swing,

@@ -229,6 +229,78 @@ fn reply_report(
         setting: convert::setting_back(setting),
         family: c.family().key().to_owned(),
         numbers: numbers(report),
+        partials: report::partials(c, setting, PARTIALS).iter().map(partial).collect(),
+        nights: report::nights(c, setting, NIGHTS).iter().map(night).collect(),
+        doubts: DOUBTFUL.iter().map(|p| (p.key().to_owned(), doubts(c, setting, *p))).collect(),
+        caveats: report::caveats(c, setting).into_iter().map(|c| caveat(c).to_owned()).collect(),
+    }
+}
+
+/// Partials in a report: beyond, they differ by what these show.
+const PARTIALS: u32 = 16;
+/// Days in a report: by then everything but damp gut has settled.
+const NIGHTS: u32 = 14;
+/// Doubts named for each property.
+const DOUBTS: usize = 3;
+/// The properties whose doubts a person can act on.
+const DOUBTFUL: [Property; 6] = [
+    Property::Tension,
+    Property::BreakingShare,
+    Property::Brilliance,
+    Property::SettlingDays,
+    Property::Drift,
+    Property::BowWindow,
+];
+
+fn partial(p: &report::Partial) -> reply::Partial {
+    let causes =
+        [("air", p.air), ("string", p.string), ("bending", p.bending), ("bridge", p.bridge)];
+    let most = causes
+        .iter()
+        .fold(causes[0], |most, cause| if cause.1.get() > most.1.get() { *cause } else { most });
+    reply::Partial {
+        n: p.n,
+        frequency_hz: p.frequency.get(),
+        sharpness_cent: p.sharpness.get(),
+        loss_air: p.air.get(),
+        loss_string: p.string.get(),
+        loss_bending: p.bending.get(),
+        loss_bridge: p.bridge.get(),
+        q: 1.0 / p.on_rigid_ends.get(),
+        ring_s: p.ring,
+        most: most.0.to_owned(),
+    }
+}
+
+fn night(n: &report::Night) -> reply::Night {
+    reply::Night {
+        day: n.day,
+        lost_cent: reply::Range { value: n.lost.value, low: n.lost.low, high: n.lost.high },
+        chance: n.chance,
+    }
+}
+
+fn doubts(
+    c: &strings::construction::Construction,
+    setting: &strings::setting::Setting,
+    property: Property,
+) -> Vec<reply::Doubt> {
+    report::doubts(c, setting, property)
+        .into_iter()
+        .take(DOUBTS)
+        .map(|d| reply::Doubt {
+            owner: d.owner.to_owned(),
+            which: d.which.key().to_owned(),
+            share: d.share,
+        })
+        .collect()
+}
+
+const fn caveat(c: report::Caveat) -> &'static str {
+    match c {
+        report::Caveat::StressNotMeasured => "stress-not-measured",
+        report::Caveat::WireNotTabled => "wire-not-tabled",
+        report::Caveat::Breaks => "breaks",
     }
 }
 
@@ -416,6 +488,8 @@ fn fitted(
                 breaking_share: b.breaking_share,
             },
         ),
+        usual_tension_n: string.usual_tension,
+        brightness: chosen.brightness,
         score: chosen.score,
         attributes: Attribute::ALL
             .iter()
@@ -581,7 +655,9 @@ fn tables() -> reply::Tables {
                     ("loss", &m.loss),
                     ("creep", &m.creep),
                     ("expansion", &m.expansion),
+                    ("water", &m.water),
                     ("moisture_left", &m.moisture_left),
+                    ("shear", &m.shear),
                     ("softening", &m.softening),
                 ]),
                 fast_slope: m.fast_slope,
@@ -641,6 +717,9 @@ fn instrument_of(kind: &instrument::Kind) -> reply::Instrument {
         angle_over_bridge_deg: kind.angle,
         nut_to_peg_m: kind.nut_to_peg,
         peg_diameter_m: kind.peg,
+        string_height_m: kind.height,
+        nut_radius_m: kind.nut_radius,
+        bridge_resistance_kg_s: kind.resistance,
         usual_load_n: kind.usual_load,
         sizes: kind
             .sizes
@@ -673,6 +752,8 @@ fn precedents() -> Vec<reply::Precedent> {
             p.rows.iter().map(|row| reply::Precedent {
                 position: p.key.to_owned(),
                 note: p.note.to_owned(),
+                usual_tension_n: p.tension,
+                brilliance_hz: p.brilliance,
                 family: row.family.key().to_owned(),
                 grade: grade(row.grade),
                 tension_n: row.tension,
@@ -698,6 +779,11 @@ fn bounds() -> BTreeMap<String, reply::Bound> {
         ("humidity_swing", error::HUMIDITY_SWING),
         ("angle_over_bridge_deg", error::ANGLE_OVER_BRIDGE),
         ("sounding_length_doubt_m", error::LENGTH_DOUBT),
+        ("string_height_m", error::STRING_HEIGHT),
+        ("nut_radius_m", error::NUT_RADIUS),
+        ("bridge_resistance_kg_s", error::RESISTANCE),
+        ("peak_resistance_kg_s", error::RESISTANCE),
+        ("gap", error::GAP),
         ("peg_diameter_m", error::PEG_DIAMETER),
         ("gear_ratio", error::GEAR_RATIO),
         ("core_diameter_m", error::CORE_DIAMETER),

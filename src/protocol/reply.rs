@@ -69,6 +69,61 @@ pub struct Report {
     pub family: String,
     /// Every property by its name, which carries the unit.
     pub numbers: BTreeMap<String, Quantity>,
+    /// The first partials, with what each loses and to what.
+    pub partials: Vec<Partial>,
+    /// The days after fitting, with what each costs in pitch.
+    pub nights: Vec<Night>,
+    /// What the doubt about the main properties comes from, the three largest shares of each.
+    pub doubts: BTreeMap<String, Vec<Doubt>>,
+    /// `stress-not-measured`, `wire-not-tabled`, `breaks`: where the numbers stand on ground that was not measured.
+    pub caveats: Vec<String>,
+}
+
+/// A partial of a plucked or released string.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Partial {
+    /// Which, from 1.
+    pub n: u32,
+    /// Its frequency.
+    pub frequency_hz: f64,
+    /// How far it lies above n times the first.
+    pub sharpness_cent: f64,
+    /// Loss factor to the air.
+    pub loss_air: f64,
+    /// Loss factor of the string in its pull.
+    pub loss_string: f64,
+    /// Loss factor in bending, core and windings.
+    pub loss_bending: f64,
+    /// Loss factor to the instrument.
+    pub loss_bridge: f64,
+    /// Q on ends that do not give.
+    pub q: f64,
+    /// Seconds in which it falls by 60 dB on the instrument.
+    pub ring_s: f64,
+    /// The largest of the losses: `air`, `string`, `bending` or `bridge`.
+    pub most: String,
+}
+
+/// A day after fitting, retuned every evening.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Night {
+    /// Which, from 1.
+    pub day: u32,
+    /// Pitch lost in it, in cents.
+    pub lost_cent: Range,
+    /// Chance that it costs no more than five cents and everything has seated.
+    pub chance: f64,
+}
+
+/// What a doubt comes from.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Doubt {
+    /// Key of the material, or empty for a number that belongs to none.
+    pub owner: String,
+    /// Which number of it.
+    pub which: String,
+    /// Its share of the variance.
+    pub share: f64,
 }
 
 /// The answer to a fitting.
@@ -249,6 +304,10 @@ pub struct FittedString {
     pub grade: String,
     /// The bands within which such strings are made.
     pub bands: Bands,
+    /// Usual tension of the position, whatever the family.
+    pub usual_tension_n: (f64, f64),
+    /// Where between dark (0) and bright (1) it lies.
+    pub brightness: f64,
     /// Mean of ln desirability.
     pub score: f64,
     /// What each wish was worth.
@@ -437,6 +496,12 @@ pub struct Instrument {
     pub nut_to_peg_m: f64,
     /// Diameter of the peg where the string winds.
     pub peg_diameter_m: f64,
+    /// Height of the strings over the fingerboard at the octave.
+    pub string_height_m: f64,
+    /// Radius of the nut's edge.
+    pub nut_radius_m: f64,
+    /// Resistance of the bridge between strong notes, and at the strongest.
+    pub bridge_resistance_kg_s: (f64, f64),
     /// Usual total tension of four strings.
     pub usual_load_n: (f64, f64),
     /// Sizes.
@@ -535,6 +600,10 @@ pub struct Precedent {
     pub position: String,
     /// The note for which it stands, at 440 Hz.
     pub note: String,
+    /// Usual tension of the position, whatever the family, at full size.
+    pub usual_tension_n: (f64, f64),
+    /// Where brilliance ends at the dark end and at the bright end of what is made: a judgement of scale.
+    pub brilliance_hz: (f64, f64),
     /// Family.
     pub family: String,
     /// `everyday` or `sometimes`.

@@ -89,6 +89,9 @@ pub struct Winding {
     /// How far it sinks into what lies under it, as a share of its thickness, 0 to 0.5.
     #[serde(default)]
     pub bedding: f64,
+    /// Gap between turns, as a share of the wire's diameter or the ribbon's width, 0 to 1.
+    #[serde(default)]
+    pub gap: f64,
 }
 
 /// Where a string works. Only sounding length and pitch must be given; the rest has a violin's usual values.
@@ -117,6 +120,18 @@ pub struct Setting {
     /// Turns of the button for one of the shaft; 1 if left out.
     #[serde(default = "one")]
     pub gear_ratio: f64,
+    /// Height of the string over the fingerboard at the octave; 0.004 m if left out.
+    #[serde(default = "string_height")]
+    pub string_height_m: f64,
+    /// Radius of the edge over which the string bends at the nut; 0.002 m if left out.
+    #[serde(default = "nut_radius")]
+    pub nut_radius_m: f64,
+    /// Resistance of the bridge between strong notes; 30 kg/s if left out.
+    #[serde(default = "bridge_resistance")]
+    pub bridge_resistance_kg_s: f64,
+    /// Resistance of the bridge at the strongest note; 10 kg/s if left out.
+    #[serde(default = "peak_resistance")]
+    pub peak_resistance_kg_s: f64,
     /// Temperature of the room; 20 °C if left out.
     #[serde(default = "temperature")]
     pub temperature_c: f64,
@@ -142,6 +157,18 @@ fn peg() -> f64 {
 }
 fn one() -> f64 {
     1.0
+}
+fn string_height() -> f64 {
+    0.004
+}
+fn nut_radius() -> f64 {
+    0.002
+}
+fn bridge_resistance() -> f64 {
+    30.0
+}
+fn peak_resistance() -> f64 {
+    10.0
 }
 fn temperature() -> f64 {
     20.0

@@ -41,13 +41,15 @@ impl Constant {
 
     /// The value at `t` of the way through its range: −1 the low end, 0 the central value, 1 the high end.
     ///
-    /// Linear on each side, so that an asymmetric range keeps its central value.
+    /// By ratio where the whole range is positive, so that a draw beyond it stays positive; elsewhere straight and
+    /// held within the range. Each side on its own, so that an uneven range keeps its central value.
     #[must_use]
     pub fn drawn(&self, t: f64) -> f64 {
-        if t < 0.0 {
-            self.value + t * (self.value - self.low)
+        let end = if t < 0.0 { self.low } else { self.high };
+        if self.low > 0.0 && self.high < f64::INFINITY {
+            self.value * libm::pow(end / self.value, t.abs())
         } else {
-            self.value + t * (self.high - self.value)
+            self.value + t.abs().min(1.0) * (end - self.value)
         }
     }
 }
@@ -116,6 +118,114 @@ pub const BONDING: Constant = Constant::new(
     source::COSTELLO_1997,
 );
 
+/// Density of air.
+pub const AIR_DENSITY: Constant =
+    Constant::new(1.20, 1.15, 1.25, "kg/m³", "20 °C", Published, source::HANDBOOK);
+
+/// Kinematic viscosity of air.
+pub const AIR_VISCOSITY: Constant =
+    Constant::new(1.5e-5, 1.4e-5, 1.6e-5, "m²/s", "20 °C", Published, source::HANDBOOK);
+
+/// Loss factor of a string in its own pull, whatever the partial.
+pub const STRING_LOSS: Constant = Constant::new(
+    1.5e-4,
+    2.0e-5,
+    6.0e-4,
+    "1",
+    "range of measured guitar strings and one cello string",
+    Published,
+    source::WOODHOUSE_2004,
+);
+
+/// Share of the torsional stiffness of solid tubes that close windings have.
+pub const WINDING_TORSION: Constant =
+    Constant::new(0.01, 0.0, 0.05, "1", "close windings", Guessed, source::WOODHOUSE_LOACH_1999);
+
+/// What a maker's core gauge is in truth, over what it is called.
+pub const CORE_GAUGE: Constant =
+    Constant::new(1.0, 0.99, 1.01, "1", "a core as sold", Judged, source::PRACTICE);
+
+/// What a maker's winding is in truth, over what it is called.
+pub const WINDING_GAUGE: Constant = Constant::new(
+    1.0,
+    0.97,
+    1.03,
+    "1",
+    "ribbon or wire as rolled and wound",
+    Judged,
+    source::PRACTICE,
+);
+
+/// Constructional stretch of a strand, given once, within hours.
+pub const CONSTRUCTIONAL: Constant = Constant::new(
+    3.0e-3,
+    1.0e-3,
+    5.0e-3,
+    "1",
+    "strand or rope, first pull",
+    Guessed,
+    source::HANDBOOK,
+);
+
+/// What gut loses for good when it gets damper than ever before.
+pub const RATCHET: Constant = Constant::new(
+    8.0,
+    2.0,
+    30.0,
+    "cent",
+    "20 % of relative humidity above the highest so far",
+    Judged,
+    source::LYNCH_AIRD_TWIST,
+);
+
+/// The swing of relative humidity for which [`RATCHET`] is stated.
+pub const RATCHET_SWING: f64 = 0.20;
+
+/// Share of the effect of water on mass that shows before tension has followed.
+pub const TRANSIENT: Constant =
+    Constant::new(0.3, 0.1, 0.6, "1", "the first hours in another room", Judged, source::PRACTICE);
+
+/// What pegs, knots and bridge give in a change of room.
+pub const SEAT_DRIFT: Constant =
+    Constant::new(2.0, 0.5, 6.0, "cent", "a set that has settled", Judged, source::PRACTICE);
+
+/// What the bridge resists in truth, over what was taken.
+pub const BRIDGE_RESISTANCE: Constant = Constant::new(
+    1.0,
+    0.4,
+    2.5,
+    "1",
+    "between the instrument's strong notes",
+    Guessed,
+    source::EUPHONICS,
+);
+
+/// Least bow force as measured: this times Z₀²/β².
+///
+/// 0.37 mN/β² on a D string of 0.25 kg/s, at any bow speed; that it goes with Z₀² is Schelleng's.
+pub const LEAST_FORCE: Constant = Constant::new(
+    5.9e-3,
+    4.5e-3,
+    7.5e-3,
+    "N·s²/kg²",
+    "steel D string on a violin",
+    Published,
+    source::SCHOONDERWALDT_2008,
+);
+
+/// Share of strength that a wire bears in endless bending to and fro.
+pub const ENDURANCE: Constant =
+    Constant::new(0.45, 0.35, 0.50, "1", "music wire", Guessed, source::SHIGLEY);
+
+/// Bow speed at which bow forces are stated, m/s.
+pub const BOW_SPEED: f64 = 0.10;
+
+/// Amplitude at mid-string, over the sounding length, at which glide and fatigue are stated: 2 mm on a violin.
+pub const AMPLITUDE: f64 = 0.002 / 0.328;
+
+/// Humidity at which the water of a polymer is stated.
+pub const WATER_HUMIDITY: f64 = 0.60;
+
 /// Static friction of a rosined bow, and the friction of fast sliding.
 pub const FRICTION: (f64, f64) = (0.8, 0.3);
 
@@ -155,6 +265,19 @@ pub const ALL: &[(&str, Constant)] = &[
     ("winding_loss", WINDING_LOSS),
     ("winding_stiffening", WINDING_STIFFENING),
     ("bonding", BONDING),
+    ("air_density", AIR_DENSITY),
+    ("air_viscosity", AIR_VISCOSITY),
+    ("string_loss", STRING_LOSS),
+    ("winding_torsion", WINDING_TORSION),
+    ("core_gauge", CORE_GAUGE),
+    ("winding_gauge", WINDING_GAUGE),
+    ("constructional", CONSTRUCTIONAL),
+    ("ratchet", RATCHET),
+    ("transient", TRANSIENT),
+    ("seat_drift", SEAT_DRIFT),
+    ("bridge_resistance", BRIDGE_RESISTANCE),
+    ("least_force", LEAST_FORCE),
+    ("endurance", ENDURANCE),
     ("seating_plain_wire", SEATING[0]),
     ("seating_wound_wire", SEATING[1]),
     ("seating_strand", SEATING[2]),

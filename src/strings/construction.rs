@@ -124,6 +124,8 @@ pub struct Winding {
     pub thickness: Metre,
     /// How far it sinks into what lies under it, as a share of its thickness.
     pub bedding: Ratio,
+    /// Gap between turns, as a share of the wire's diameter or the ribbon's width; zero when close.
+    pub gap: Ratio,
 }
 
 /// The most windings a string may have.
@@ -219,6 +221,7 @@ impl Construction {
                 &format!("windings[{i}].thickness_m"),
                 winding.thickness.get(),
             );
+            check(error::GAP, &format!("windings[{i}].gap"), winding.gap.get());
             check(error::BEDDING, &format!("windings[{i}].bedding"), winding.bedding.get());
         }
         if let Build::Multifilament { filament, .. } = core.build

@@ -29,6 +29,10 @@ pub enum Which {
     Moisture,
     /// Softening with warmth.
     Softening,
+    /// Water taken up.
+    Water,
+    /// Modulus of shear.
+    Shear,
     /// Expansion of the body.
     BodyExpansion,
     /// Movement of the body.
@@ -45,19 +49,92 @@ pub enum Which {
     Seating,
     /// Sounding length of the instrument.
     SoundingLength,
+    /// Density of air.
+    AirDensity,
+    /// Viscosity of air.
+    AirViscosity,
+    /// Loss of a string in its pull.
+    StringLoss,
+    /// Torsional stiffness of windings.
+    WindingTorsion,
+    /// True gauge of the core.
+    CoreGauge,
+    /// True thickness of windings.
+    WindingGauge,
+    /// Constructional stretch.
+    Constructional,
+    /// Creep of gut that gets damper.
+    Ratchet,
+    /// Effect of water before tension follows.
+    Transient,
+    /// What pegs and knots give.
+    SeatDrift,
+    /// Resistance of the bridge.
+    BridgeResistance,
+    /// Least bow force as measured.
+    LeastForce,
+    /// Endurance of a wire.
+    Endurance,
+}
+
+impl Which {
+    /// The key by which tables and replies name it.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Density => "density",
+            Self::Modulus => "modulus",
+            Self::FastModulus => "fast_modulus",
+            Self::Strength => "strength",
+            Self::Poisson => "poisson",
+            Self::Loss => "loss",
+            Self::Creep => "creep",
+            Self::Expansion => "expansion",
+            Self::Moisture => "moisture_left",
+            Self::Softening => "softening",
+            Self::Water => "water",
+            Self::Shear => "shear",
+            Self::BodyExpansion => "body_expansion",
+            Self::BodyMovement => "body_movement",
+            Self::BrillianceLoss => "brilliance_loss",
+            Self::WindingLoss => "winding_loss",
+            Self::WindingStiffening => "winding_stiffening",
+            Self::Bonding => "bonding",
+            Self::Seating => "seating",
+            Self::SoundingLength => "sounding_length",
+            Self::AirDensity => "air_density",
+            Self::AirViscosity => "air_viscosity",
+            Self::StringLoss => "string_loss",
+            Self::WindingTorsion => "winding_torsion",
+            Self::CoreGauge => "core_gauge",
+            Self::WindingGauge => "winding_gauge",
+            Self::Constructional => "constructional",
+            Self::Ratchet => "ratchet",
+            Self::Transient => "transient",
+            Self::SeatDrift => "seat_drift",
+            Self::BridgeResistance => "bridge_resistance",
+            Self::LeastForce => "least_force",
+            Self::Endurance => "endurance",
+        }
+    }
 }
 
 /// Whose number: a material's by its key, or no material's (`""`).
 pub type Owner = &'static str;
 
-/// A draw: central, or with one number moved.
+/// A draw of everything uncertain.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Draw {
-    shift: Option<(Owner, Which, f64)>,
+pub struct Draw(Kind);
+
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Kind {
+    Central,
+    Shifted(Owner, Which, f64),
+    Sampled(u64),
 }
 
 /// What a core's material can be uncertain in.
-pub const OF_CORE: [Which; 10] = [
+pub const OF_CORE: [Which; 12] = [
     Which::Density,
     Which::Modulus,
     Which::FastModulus,
@@ -68,13 +145,15 @@ pub const OF_CORE: [Which; 10] = [
     Which::Expansion,
     Which::Moisture,
     Which::Softening,
+    Which::Water,
+    Which::Shear,
 ];
 
 /// What a winding's metal can be uncertain in.
 pub const OF_METAL: [Which; 2] = [Which::Density, Which::Modulus];
 
 /// What belongs to no material.
-pub const GENERAL: [Which; 8] = [
+pub const GENERAL: [Which; 21] = [
     Which::BodyExpansion,
     Which::BodyMovement,
     Which::BrillianceLoss,
@@ -83,22 +162,44 @@ pub const GENERAL: [Which; 8] = [
     Which::Bonding,
     Which::Seating,
     Which::SoundingLength,
+    Which::AirDensity,
+    Which::AirViscosity,
+    Which::StringLoss,
+    Which::WindingTorsion,
+    Which::CoreGauge,
+    Which::WindingGauge,
+    Which::Constructional,
+    Which::Ratchet,
+    Which::Transient,
+    Which::SeatDrift,
+    Which::BridgeResistance,
+    Which::LeastForce,
+    Which::Endurance,
 ];
 
 impl Draw {
     /// Everything at its central value.
-    pub const CENTRAL: Self = Self { shift: None };
+    pub const CENTRAL: Self = Self(Kind::Central);
 
     /// One number moved to `t` of the way through its range, −1 to 1.
     #[must_use]
     pub const fn shifted(owner: Owner, which: Which, t: f64) -> Self {
-        Self { shift: Some((owner, which, t)) }
+        Self(Kind::Shifted(owner, which, t))
+    }
+
+    /// Everything drawn from its distribution; the same seed draws the same numbers for every string.
+    #[must_use]
+    pub const fn sampled(seed: u64) -> Self {
+        Self(Kind::Sampled(seed))
     }
 
     fn of(&self, owner: Owner, which: Which, constant: &Constant) -> f64 {
-        match self.shift {
-            Some((o, w, t)) if w == which && o == owner => constant.drawn(t),
-            _ => constant.value,
+        match self.0 {
+            Kind::Shifted(o, w, t) if w == which && o == owner => constant.drawn(t),
+            Kind::Sampled(seed) => {
+                constant.drawn(normal(seed, owner, which) / crate::report::DEVIATIONS)
+            }
+            Kind::Central | Kind::Shifted(..) => constant.value,
         }
     }
 
@@ -116,6 +217,8 @@ impl Draw {
             Which::Expansion => &material.expansion,
             Which::Moisture => &material.moisture_left,
             Which::Softening => &material.softening,
+            Which::Water => &material.water,
+            Which::Shear => &material.shear,
             _ => return 0.0,
         };
         self.of(material.key, which, constant)
@@ -136,4 +239,25 @@ impl Draw {
     pub fn general(&self, which: Which, constant: &Constant) -> f64 {
         self.of("", which, constant)
     }
+}
+
+/// A normal number that belongs to a seed, an owner and a quantity.
+///
+/// Fowler-Noll-Vo over the owner's name, the finaliser of SplitMix64, then Box and Muller.
+fn normal(seed: u64, owner: Owner, which: Which) -> f64 {
+    let mut hash = 0xcbf2_9ce4_8422_2325_u64 ^ seed.wrapping_mul(0x9e37_79b9_7f4a_7c15);
+    for byte in owner.bytes().chain([which as u8]) {
+        hash = (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3);
+    }
+    let mut uniform = || {
+        hash = hash.wrapping_add(0x9e37_79b9_7f4a_7c15);
+        let mut z = hash;
+        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
+        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
+        z ^= z >> 31;
+        // The upper 53 bits, moved off zero by half a step.
+        ((z >> 11) as f64 + 0.5) / 9_007_199_254_740_992.0
+    };
+    let (u, v) = (uniform(), uniform());
+    (-2.0 * libm::log(u)).sqrt() * libm::cos(2.0 * core::f64::consts::PI * v)
 }

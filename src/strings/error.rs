@@ -143,3 +143,23 @@ pub const ANGLE_OVER_BRIDGE: Bound =
 /// Half the range in which a sounding length lies.
 pub const LENGTH_DOUBT: Bound =
     Bound { what: "doubt of the sounding length", min: 0.0, max: 0.1, unit: "m" };
+/// Height of a string over the fingerboard at the octave.
+pub const STRING_HEIGHT: Bound = Bound {
+    what: "height of the string over the fingerboard at the octave",
+    min: 0.0,
+    max: 0.03,
+    unit: "m",
+};
+/// Radius of the nut's edge.
+pub const NUT_RADIUS: Bound = Bound {
+    what: "radius of the edge over which the string bends",
+    min: 0.0005,
+    max: 0.03,
+    unit: "m",
+};
+/// Resistance of the bridge.
+pub const RESISTANCE: Bound =
+    Bound { what: "resistance of the bridge", min: 1.0, max: 5000.0, unit: "kg/s" };
+/// Gap between turns, as a share of the wire's diameter or the ribbon's width.
+pub const GAP: Bound =
+    Bound { what: "gap between turns, as a share of the wire", min: 0.0, max: 1.0, unit: "1" };

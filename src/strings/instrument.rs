@@ -22,6 +22,12 @@ pub struct Kind {
     pub nut_to_peg: f64,
     /// Diameter of the peg where the string winds, metres.
     pub peg: f64,
+    /// Height of the strings over the fingerboard at the octave, metres.
+    pub height: f64,
+    /// Radius of the nut's edge over which a string bends, metres.
+    pub nut_radius: f64,
+    /// Resistance of the bridge between strong notes, and at the strongest, kg/s.
+    pub resistance: (f64, f64),
     /// Usual total tension of four strings on a modern set-up, newtons.
     pub usual_load: (f64, f64),
     /// Where that comes from.
@@ -76,6 +82,9 @@ pub const VIOLIN: Kind = Kind {
     angle: 158.0,
     nut_to_peg: 0.050,
     peg: 0.0070,
+    height: 0.0040,
+    nut_radius: 0.002,
+    resistance: (30.0, 10.0),
     usual_load: (189.0, 265.0),
     load_source: source::GUETTLER_PROPERTIES,
     sizes: &[
@@ -122,6 +131,9 @@ pub const VIOLA: Kind = Kind {
     angle: 157.0,
     nut_to_peg: 0.060,
     peg: 0.0075,
+    height: 0.0045,
+    nut_radius: 0.002,
+    resistance: (40.0, 12.0),
     usual_load: (198.0, 300.0),
     load_source: source::PRACTICE,
     sizes: &[
@@ -155,6 +167,9 @@ pub const CELLO: Kind = Kind {
     angle: 152.0,
     nut_to_peg: 0.085,
     peg: 0.0110,
+    height: 0.0065,
+    nut_radius: 0.003,
+    resistance: (60.0, 14.0),
     usual_load: (450.0, 640.0),
     load_source: source::PRACTICE,
     sizes: &[
@@ -201,6 +216,9 @@ pub const DOUBLE_BASS: Kind = Kind {
     angle: 152.0,
     nut_to_peg: 0.125,
     peg: 0.0120,
+    height: 0.0100,
+    nut_radius: 0.005,
+    resistance: (150.0, 40.0),
     usual_load: (960.0, 1280.0),
     load_source: source::PRACTICE,
     sizes: &[

@@ -29,3 +29,5 @@ pub mod makeable;
 pub mod precedent;
 
 pub mod fit;
+
+pub mod unverified;

@@ -45,10 +45,14 @@ pub struct CoreMaterial {
     pub creep: Constant,
     /// Thermal expansion, 1/K.
     pub expansion: Constant,
-    /// Pitch change left over from water taken up, as a share of what collagen's gain in mass alone would do.
+    /// Water taken up at [`crate::constant::WATER_HUMIDITY`], as a share of mass; for gut the isotherm of collagen is used.
+    pub water: Constant,
+    /// Share of the effect of water on mass that tension does not give back.
     ///
-    /// In gut, mass and tension changes nearly cancel while it does not creep; a polymer takes up far less water.
+    /// In gut, mass and tension changes nearly cancel while it does not creep.
     pub moisture_left: Constant,
+    /// Modulus of shear along the string.
+    pub shear: Constant,
     /// Fall of the modulus with warmth, as a share of it a kelvin.
     pub softening: Constant,
     /// What the trade says of it in a changing room, 0 suffers most to 1 not at all: a judgement, no physics.
@@ -121,7 +125,9 @@ pub const GUT: CoreMaterial = CoreMaterial {
     loss: constant(0.025, 0.020, 0.030, "1", Guessed, source::HANDBOOK),
     creep: constant(0.06, 0.03, 0.12, "1", Guessed, source::PRACTICE),
     expansion: constant(-2.0e-5, -8.0e-5, 2.0e-5, "1/K", Guessed, source::LYNCH_AIRD_2018),
+    water: constant(0.21, 0.20, 0.22, "1", Published, source::HERITAGE_2013),
     moisture_left: constant(0.20, 0.05, 0.60, "1", Judged, source::LYNCH_AIRD_2018),
+    shear: constant(7.5e8, 5.0e8, 1.0e9, "Pa", Guessed, source::HANDBOOK),
     softening: constant(2.0e-3, 0.0, 4.0e-3, "1/K", Guessed, source::LYNCH_AIRD_2018),
     climate_judgement: 0.15,
     animal: true,
@@ -141,7 +147,9 @@ pub const SPRING_STEEL: CoreMaterial = CoreMaterial {
     loss: constant(3.0e-4, 1.0e-4, 5.0e-4, "1", Guessed, source::HANDBOOK),
     creep: constant(3.0e-4, 0.0, 1.0e-3, "1", Judged, source::HANDBOOK),
     expansion: constant(1.15e-5, 1.10e-5, 1.20e-5, "1/K", Published, source::HANDBOOK),
+    water: constant(0.0, 0.0, 0.0, "1", Published, source::HANDBOOK),
     moisture_left: constant(0.0, 0.0, 0.0, "1", Published, source::HANDBOOK),
+    shear: constant(7.9e10, 7.7e10, 8.1e10, "Pa", Published, source::HANDBOOK),
     softening: constant(2.5e-4, 2.0e-4, 3.5e-4, "1/K", Guessed, source::HANDBOOK),
     climate_judgement: 0.95,
     animal: false,
@@ -157,6 +165,7 @@ pub const STAINLESS: CoreMaterial = CoreMaterial {
     strength: constant(0.78, 0.70, 0.86, "of 2211 MPa·(d/mm)^-0.145", Guessed, source::HANDBOOK),
     loss: constant(5.0e-4, 2.0e-4, 1.0e-3, "1", Guessed, source::HANDBOOK),
     expansion: constant(1.7e-5, 1.6e-5, 1.8e-5, "1/K", Guessed, source::HANDBOOK),
+    shear: constant(7.1e10, 6.9e10, 7.3e10, "Pa", Guessed, source::HANDBOOK),
     ..SPRING_STEEL
 };
 
@@ -174,7 +183,9 @@ pub const POLYAMIDE: CoreMaterial = CoreMaterial {
     loss: constant(0.020, 0.015, 0.025, "1", Guessed, source::HANDBOOK),
     creep: constant(0.08, 0.04, 0.15, "1", Guessed, source::FRENCH_SAVART),
     expansion: constant(-1.0e-4, -2.0e-4, 1.0e-5, "1/K", Guessed, source::LYNCH_AIRD_2018),
-    moisture_left: constant(0.08, 0.02, 0.20, "1", Judged, source::LYNCH_AIRD_2018),
+    water: constant(0.025, 0.0225, 0.0275, "1", Published, source::RESIN_MAKER),
+    moisture_left: constant(0.5, 0.1, 1.0, "1", Judged, source::LYNCH_AIRD_2018),
+    shear: constant(7.5e8, 5.0e8, 1.0e9, "Pa", Guessed, source::HANDBOOK),
     softening: constant(3.0e-3, 1.0e-3, 6.0e-3, "1/K", Guessed, source::LYNCH_AIRD_2018),
     climate_judgement: 0.60,
     animal: false,
@@ -192,7 +203,9 @@ pub const POLYESTER: CoreMaterial = CoreMaterial {
     poisson: constant(0.38, 0.33, 0.44, "1", Guessed, source::HANDBOOK),
     loss: constant(0.015, 0.010, 0.020, "1", Guessed, source::HANDBOOK),
     creep: constant(0.030, 0.015, 0.060, "1", Guessed, source::HANDBOOK),
-    moisture_left: constant(0.02, 0.0, 0.05, "1", Judged, source::HANDBOOK),
+    water: constant(0.004, 0.002, 0.006, "1", Guessed, source::HANDBOOK),
+    moisture_left: constant(0.5, 0.1, 1.0, "1", Judged, source::HANDBOOK),
+    shear: constant(1.2e9, 8.0e8, 2.0e9, "Pa", Guessed, source::HANDBOOK),
     climate_judgement: 0.70,
     ..POLYAMIDE
 };
@@ -210,7 +223,9 @@ pub const HIGH_MODULUS: CoreMaterial = CoreMaterial {
     creep: constant(0.020, 0.008, 0.050, "1", Guessed, source::HANDBOOK),
     expansion: constant(-2.0e-5, -5.0e-5, 1.0e-5, "1/K", Guessed, source::HANDBOOK),
     softening: constant(1.5e-3, 5.0e-4, 3.0e-3, "1/K", Guessed, source::HANDBOOK),
-    moisture_left: constant(0.02, 0.0, 0.05, "1", Judged, source::HANDBOOK),
+    water: constant(0.003, 0.0, 0.006, "1", Guessed, source::HANDBOOK),
+    moisture_left: constant(0.5, 0.1, 1.0, "1", Judged, source::HANDBOOK),
+    shear: constant(1.5e9, 8.0e8, 2.5e9, "Pa", Guessed, source::HANDBOOK),
     climate_judgement: 0.75,
     ..POLYAMIDE
 };
@@ -229,7 +244,9 @@ pub const ARAMID: CoreMaterial = CoreMaterial {
     creep: constant(0.015, 0.008, 0.030, "1", Guessed, source::HANDBOOK),
     expansion: constant(-3.5e-6, -5.0e-6, -2.0e-6, "1/K", Guessed, source::HANDBOOK),
     softening: constant(8.0e-4, 3.0e-4, 1.5e-3, "1/K", Guessed, source::HANDBOOK),
-    moisture_left: constant(0.05, 0.01, 0.10, "1", Judged, source::HANDBOOK),
+    water: constant(0.05, 0.035, 0.07, "1", Guessed, source::HANDBOOK),
+    moisture_left: constant(0.5, 0.1, 1.0, "1", Judged, source::HANDBOOK),
+    shear: constant(1.75e9, 1.5e9, 2.0e9, "Pa", Guessed, source::HANDBOOK),
     climate_judgement: 0.75,
     ..POLYAMIDE
 };

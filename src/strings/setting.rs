@@ -1,7 +1,7 @@
 //! Where the string is to work: lengths, pitch, pegs and room.
 
 use crate::error::{self, Fault};
-use crate::quantity::{Celsius, Degree, Hertz, Metre, Ratio};
+use crate::quantity::{Celsius, Degree, Hertz, KilogramPerSecond, Metre, Ratio};
 
 /// A string's place on an instrument in a room.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -22,6 +22,14 @@ pub struct Setting {
     pub peg_diameter: Metre,
     /// Turns of the button for one of the shaft.
     pub gear_ratio: Ratio,
+    /// Height of the string over the fingerboard at the octave.
+    pub string_height: Metre,
+    /// Radius of the edge over which the string bends at the nut.
+    pub nut_radius: Metre,
+    /// Resistance of the bridge between strong notes.
+    pub bridge_resistance: KilogramPerSecond,
+    /// Resistance of the bridge at the strongest note.
+    pub peak_resistance: KilogramPerSecond,
     /// Temperature of the room.
     pub temperature: Celsius,
     /// Relative humidity of the room.
@@ -47,6 +55,10 @@ impl Setting {
             (error::ANGLE_OVER_BRIDGE, "angle_over_bridge_deg", self.angle_over_bridge.get()),
             (error::PEG_DIAMETER, "peg_diameter_m", self.peg_diameter.get()),
             (error::GEAR_RATIO, "gear_ratio", self.gear_ratio.get()),
+            (error::STRING_HEIGHT, "string_height_m", self.string_height.get()),
+            (error::NUT_RADIUS, "nut_radius_m", self.nut_radius.get()),
+            (error::RESISTANCE, "bridge_resistance_kg_s", self.bridge_resistance.get()),
+            (error::RESISTANCE, "peak_resistance_kg_s", self.peak_resistance.get()),
             (error::TEMPERATURE, "temperature_c", self.temperature.get()),
             (error::HUMIDITY, "humidity", self.humidity.get()),
             (error::TEMPERATURE_SWING, "temperature_swing_k", self.temperature_swing),

@@ -72,5 +72,11 @@ sources! {
     HANDBOOK = "handbook", "various", "Handbook values for engineering materials", "several", "as cited in secondary texts, or from memory where marked guessed";
     STATICS = "statics", "-", "Statics and geometry", "derived", "an identity";
     JND = "jnd", "various", "Just-noticeable differences: level 1 dB, pitch 3 to 5 cents, damping 5 %", "see Hill & Summers 2007; Jarvelainen & Tolonen 2001; others", "as cited in secondary texts";
+    SCHELLENG_1973 = "schelleng-1973", "J. C. Schelleng", "The bowed string and the player", "J. Acoust. Soc. Am. 53, 26, 1973", "as restated in Euphonics 9.3.1, eq. 3";
+    SCHOONDERWALDT_2008 = "schoonderwaldt-2008", "E. Schoonderwaldt, K. Guettler, A. Askenfelt", "An empirical investigation of bow-force limits in the Schelleng diagram", "Acta Acust. u. Acust. 94, 604, 2008", "as cited in secondary texts; least force found independent of bow speed";
+    WOODHOUSE_LOACH_1999 = "woodhouse-loach-1999", "J. Woodhouse, A. R. Loach", "Torsional behaviour of cello strings", "Acta Acust. u. Acust. 85, 734, 1999", "as cited in van Walstijn and others, Acta Acustica 10, 47, 2026, Table 1";
+    BAVU_2005 = "bavu-2005", "E. Bavu, J. Smith, J. Wolfe", "Torsional waves in a bowed string", "Acta Acust. u. Acust. 91, 241, 2005", "torsional and transverse Q of a bass string, as cited in secondary texts";
+    STOKES = "stokes", "G. G. Stokes; N. H. Fletcher, T. D. Rossing", "Air damping of a cylinder, in The physics of musical instruments, sec. 2.12", "Springer", "from memory";
+    RESIN_MAKER = "resin-maker", "a resin maker", "Water uptake of polyamides at 23 degrees and 60 % humidity", "technical page", "as cited in secondary texts: PA66 2.5 %, PA6 3.5 %";
     PRACTICE = "practice", "the trade", "Common practice", "-", "no source; from memory, widened";
 }

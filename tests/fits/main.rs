@@ -4,5 +4,6 @@
 mod anybody;
 mod exactness;
 mod laws;
+mod lean;
 mod random;
 mod situations;

@@ -3,7 +3,7 @@
 use strings::construction::{Build, Construction, Core, Form, Layout, MOST_WINDINGS, Winding};
 use strings::error::{self, Bound};
 use strings::material::{CORES, Class, METALS};
-use strings::quantity::{Celsius, Degree, Hertz, Metre, Ratio};
+use strings::quantity::{Celsius, Degree, Hertz, KilogramPerSecond, Metre, Ratio};
 use strings::setting::Setting;
 use support::Seeded;
 
@@ -19,6 +19,7 @@ pub(crate) fn winding(seeded: &mut Seeded) -> Winding {
         form: *seeded.one_of(&[Form::Round, Form::Flat]),
         thickness: Metre::new(within(seeded, error::WINDING_THICKNESS)),
         bedding: Ratio::new(within(seeded, error::BEDDING)),
+        gap: Ratio::new(within(seeded, error::GAP)),
     }
 }
 
@@ -64,6 +65,10 @@ pub(crate) fn setting(seeded: &mut Seeded) -> Setting {
         angle_over_bridge: Degree::new(seeded.between(120.0, 180.0)),
         peg_diameter: Metre::new(within(seeded, error::PEG_DIAMETER)),
         gear_ratio: Ratio::new(within(seeded, error::GEAR_RATIO)),
+        string_height: Metre::new(within(seeded, error::STRING_HEIGHT)),
+        nut_radius: Metre::new(within(seeded, error::NUT_RADIUS)),
+        bridge_resistance: KilogramPerSecond::new(within(seeded, error::RESISTANCE)),
+        peak_resistance: KilogramPerSecond::new(within(seeded, error::RESISTANCE)),
         temperature: Celsius::new(within(seeded, error::TEMPERATURE)),
         humidity: Ratio::new(within(seeded, error::HUMIDITY)),
         temperature_swing: seeded.between(0.0, 30.0),

@@ -3,7 +3,7 @@
 use strings::construction::{Build, Construction, Core, Form, Layout, Winding};
 use strings::error::{self, Bound, Fault};
 use strings::material::{self, GUT, POLYAMIDE, SPRING_STEEL};
-use strings::quantity::{Celsius, Degree, Hertz, Metre, Ratio};
+use strings::quantity::{Celsius, Degree, Hertz, KilogramPerSecond, Metre, Ratio};
 use strings::setting::Setting;
 
 /// Numbers that no field takes, whatever its bound.
@@ -54,6 +54,10 @@ fn setting() -> Setting {
         angle_over_bridge: Degree::new(158.0),
         peg_diameter: Metre::new(0.007),
         gear_ratio: Ratio::new(1.0),
+        string_height: Metre::new(0.004),
+        nut_radius: Metre::new(0.002),
+        bridge_resistance: KilogramPerSecond::new(30.0),
+        peak_resistance: KilogramPerSecond::new(10.0),
         temperature: Celsius::new(20.0),
         humidity: Ratio::new(0.5),
         temperature_swing: 5.0,
@@ -64,7 +68,7 @@ fn setting() -> Setting {
 #[test]
 fn every_field_of_a_setting() {
     type Put = fn(&mut Setting, f64);
-    let fields: [(&str, (f64, f64, &str), Put); 12] = [
+    let fields: [(&str, (f64, f64, &str), Put); 16] = [
         ("sounding_length_m", bound(error::SOUNDING_LENGTH), |s, x| {
             s.sounding_length = Metre::new(x);
         }),
@@ -79,6 +83,14 @@ fn every_field_of_a_setting() {
         }),
         ("peg_diameter_m", bound(error::PEG_DIAMETER), |s, x| s.peg_diameter = Metre::new(x)),
         ("gear_ratio", bound(error::GEAR_RATIO), |s, x| s.gear_ratio = Ratio::new(x)),
+        ("string_height_m", bound(error::STRING_HEIGHT), |s, x| s.string_height = Metre::new(x)),
+        ("nut_radius_m", bound(error::NUT_RADIUS), |s, x| s.nut_radius = Metre::new(x)),
+        ("bridge_resistance_kg_s", bound(error::RESISTANCE), |s, x| {
+            s.bridge_resistance = KilogramPerSecond::new(x);
+        }),
+        ("peak_resistance_kg_s", bound(error::RESISTANCE), |s, x| {
+            s.peak_resistance = KilogramPerSecond::new(x);
+        }),
         ("temperature_c", bound(error::TEMPERATURE), |s, x| s.temperature = Celsius::new(x)),
         ("humidity", bound(error::HUMIDITY), |s, x| s.humidity = Ratio::new(x)),
         ("temperature_swing_k", (0.0, 30.0, "K"), |s, x| s.temperature_swing = x),
@@ -106,13 +118,14 @@ fn every_fault_of_a_setting_is_told_at_once() {
     assert_eq!(fields, ["s.pitch_hz", "s.temperature_c", "s.humidity"]);
 }
 
-fn winding(thickness: f64, bedding: f64) -> Winding {
+fn winding(thickness: f64, bedding: f64, gap: f64) -> Winding {
     let metal = material::metal_of("silver").expect("the model has silver");
     Winding {
         metal,
         form: Form::Flat,
         thickness: Metre::new(thickness),
         bedding: Ratio::new(bedding),
+        gap: Ratio::new(gap),
     }
 }
 
@@ -153,17 +166,20 @@ fn every_field_of_a_construction() {
     });
     for i in 0..3 {
         let at = |odd: Winding| {
-            let mut windings = [winding(1e-4, 0.1); 3];
+            let mut windings = [winding(1e-4, 0.1, 0.0); 3];
             windings[i] = odd;
             new(steel(Build::Solid, 4e-4), &windings)
         };
         refuses(
             &format!("string.windings[{i}].thickness_m"),
             bound(error::WINDING_THICKNESS),
-            |x| at(winding(x, 0.1)),
+            |x| at(winding(x, 0.1, 0.0)),
         );
         refuses(&format!("string.windings[{i}].bedding"), bound(error::BEDDING), |x| {
-            at(winding(1e-4, x))
+            at(winding(1e-4, x, 0.0))
+        });
+        refuses(&format!("string.windings[{i}].gap"), bound(error::GAP), |x| {
+            at(winding(1e-4, 0.1, x))
         });
     }
 }
@@ -205,6 +221,7 @@ fn what_cannot_be_made_is_refused_by_name() {
     .expect_err("a filament of more than a third of its bundle");
     assert_eq!(faults[0].field, "s.core.filament_m");
     let core = Core { material: &SPRING_STEEL, build: solid, diameter: Metre::new(4e-4) };
-    let faults = Construction::new(core, &[winding(1e-4, 0.0); 4], "s").expect_err("four windings");
+    let faults =
+        Construction::new(core, &[winding(1e-4, 0.0, 0.0); 4], "s").expect_err("four windings");
     assert_eq!((faults[0].field.as_str(), faults[0].value.as_str()), ("s.windings", "4"));
 }

@@ -1,12 +1,19 @@
 //! Pairs of functions that undo each other.
 
-use strings::construction::Form;
+use strings::construction::{Form, Winding};
+use strings::material::METALS;
 use strings::physics::{mass, tension};
 use strings::quantity::{Hertz, KilogramPerCubicMetre, KilogramPerMetre, Metre, Newton, Ratio};
 use support::{Authority, Grade, Seeded, Within, check, row};
 
 const INVERSE: Authority = Authority { source: "an inverse", grade: Grade::Identity };
 const CASES: usize = 2000;
+
+/// A close winding of that form; what it is made of and how thick it is are told beside it.
+fn shape(form: Form, bedding: f64) -> Winding {
+    let (thickness, bedding) = (Metre::from_mm(0.1), Ratio::new(bedding));
+    Winding { metal: &METALS[0], form, thickness, bedding, gap: Ratio::new(0.0) }
+}
 
 #[test]
 fn thickness_of_a_winding_from_its_mass() {
@@ -16,9 +23,9 @@ fn thickness_of_a_winding_from_its_mass() {
         let (under, bedding) = (seeded.between(1e-4, 6e-3), seeded.between(0.0, 0.5));
         for (form, thickest, within) in [(Form::Flat, 5.0, 1e-10), (Form::Round, 0.19, 0.002)] {
             let wanted = seeded.between(0.01, thickest) * under;
-            let (bedding, under) = (Ratio::new(bedding), Metre::new(under));
-            let weight = mass::winding(density, form, Metre::new(wanted), bedding, under);
-            let found = mass::winding_thickness(density, form, bedding, under, weight)
+            let under = Metre::new(under);
+            let weight = mass::winding(&shape(form, bedding), density, Metre::new(wanted), under);
+            let found = mass::winding_thickness(density, form, Ratio::new(bedding), under, weight)
                 .map_or(f64::NAN, Metre::get);
             let what = format!("{form:?} on {under}, bedding {bedding}: thickness");
             check(

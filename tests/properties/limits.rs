@@ -1,7 +1,8 @@
 //! What is left when something is taken away: stiffness, stretch, lay, loss.
 
-use strings::construction::{Form, Layout};
-use strings::physics::{climate, load, mass, partials, settling, stiffness, tension};
+use strings::construction::{Form, Layout, Winding};
+use strings::material::METALS;
+use strings::physics::{climate, load, mass, partials, settling, stiffness, strand, tension};
 use strings::quantity::{
     Cent, Day, Degree, Hertz, KilogramPerCubicMetre, KilogramPerMetre, Metre, Newton,
     NewtonSquareMetre, Pascal, Ratio,
@@ -10,6 +11,12 @@ use support::{Authority, Grade, Row, Seeded, Within, check, row};
 
 const LIMIT: Authority = Authority { source: "limit", grade: Grade::Identity };
 const CASES: usize = 500;
+
+/// A close winding of that form; what it is made of and how thick it is are told beside it.
+fn shape(form: Form) -> Winding {
+    let (thickness, none) = (Metre::from_mm(0.1), Ratio::new(0.0));
+    Winding { metal: &METALS[0], form, thickness, bedding: none, gap: none }
+}
 
 fn limit(what: &str, found: f64, expected: f64) -> Row {
     row(what, found, expected, Within::Share(1e-12), "a limit, but for rounding")
@@ -76,8 +83,7 @@ fn ribbon_split_in_two_layers_is_the_same_ribbon() {
         let (under, t) = (seeded.between(1e-4, 6e-3), seeded.between(2e-5, 1.5e-3));
         let part = seeded.between(0.1, 0.9) * t;
         let of = |t: f64, under: f64| {
-            mass::winding(density, Form::Flat, Metre::new(t), Ratio::new(0.0), Metre::new(under))
-                .get()
+            mass::winding(&shape(Form::Flat), density, Metre::new(t), Metre::new(under)).get()
         };
         check(
             &LIMIT,
@@ -90,8 +96,7 @@ fn ribbon_split_in_two_layers_is_the_same_ribbon() {
 fn thin_round_wire_fills_a_quarter_of_pi_of_its_ring() {
     let density = KilogramPerCubicMetre::new(10_490.0);
     let of = |form| {
-        mass::winding(density, form, Metre::from_mm(0.001), Ratio::new(0.0), Metre::from_mm(1.0))
-            .get()
+        mass::winding(&shape(form), density, Metre::from_mm(0.001), Metre::from_mm(1.0)).get()
     };
     let fill = std::f64::consts::FRAC_PI_4;
     check(
@@ -122,7 +127,11 @@ fn a_strand_without_lay_is_its_wires() {
                     mass::strand(density, d, layout, straight).get(),
                     wires * mass::solid(density, wire).get(),
                 ),
-                limit("area", stiffness::strand_area(d, layout, straight).get(), wires * circle),
+                limit(
+                    "area",
+                    strand::area(d, layout, straight, Ratio::new(0.29)).get(),
+                    wires * circle,
+                ),
             ],
         );
         // Laid wires are heavier and softer, and the more so the more they are laid.
@@ -132,7 +141,8 @@ fn a_strand_without_lay_is_its_wires() {
                 mass::strand(density, d, layout, more) > mass::strand(density, d, layout, less)
             );
             assert!(
-                stiffness::strand_area(d, layout, more) < stiffness::strand_area(d, layout, less)
+                strand::area(d, layout, more, Ratio::new(0.29))
+                    < strand::area(d, layout, less, Ratio::new(0.29))
             );
         }
     }
@@ -158,9 +168,13 @@ fn a_bundle_without_twist_or_gaps_is_solid() {
 fn nothing_moves_when_nothing_swings() {
     let (ea, t) = (Newton::new(1e4), Newton::new(70.0));
     for humidity in [0.05, 0.3, 0.5, 0.95] {
-        let moisture =
-            climate::from_moisture(Ratio::new(humidity), Ratio::new(0.0), Ratio::new(1.0));
-        assert_eq!(moisture.get().to_bits(), 0);
+        let (humidity, still) = (Ratio::new(humidity), Ratio::new(0.0));
+        for gone in [
+            climate::from_water(climate::collagen_water, humidity, still),
+            climate::from_water(|h| climate::polymer_water(Ratio::new(0.025), h), humidity, still),
+        ] {
+            assert_eq!(gone.get().to_bits(), 0);
+        }
     }
     assert_eq!(climate::from_temperature(ea, t, 1.1e-5, 4e-6, 3e-4, 0.0).get().to_bits(), 0);
     assert_eq!(climate::from_body(ea, t, Ratio::new(0.0)).get().to_bits(), 0);

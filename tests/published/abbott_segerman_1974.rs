@@ -2,11 +2,10 @@
 
 use strings::construction::Build;
 use strings::material::{self, GUT};
-use strings::physics::strength;
 use strings::pitch::{self, Note};
 use strings::quantity::{Degree, Hertz, KilogramPerCubicMetre, Pascal};
 use strings::report::Property;
-use support::{Authority, Grade, Within, check, row};
+use support::{Authority, Grade, Within, check, physics, row};
 
 const INDEX: Authority = Authority {
     source: "Abbott and Segerman 1974, Galpin Soc. J. 27: 260 Hz m (240 to 280), from memory",
@@ -16,7 +15,10 @@ const INDEX: Authority = Authority {
 #[test]
 fn the_index_as_a_stress() {
     // 4 rho (L f)^2 = 4 * 1320 * 260^2 = 356.9 MPa, the stretch at break left out.
-    let found = strength::breaking_index(Pascal::new(356.9e6), KilogramPerCubicMetre::new(1320.0));
+    let found = physics!(strength::breaking_index)(
+        Pascal::new(356.9e6),
+        KilogramPerCubicMetre::new(1320.0),
+    );
     check(&INDEX, [row("Hz m", found, 260.0, Within::Share(1e-4), "worked out by hand")]);
 }
 
@@ -25,7 +27,7 @@ fn gut_of_the_model_breaks_at_the_index() {
     // At break the string is longer by its stretch and lighter a metre by as much.
     let stretched = 1.0 + GUT.strength.value / GUT.modulus.value;
     let of = |pascal: f64| {
-        strength::breaking_index(
+        physics!(strength::breaking_index)(
             Pascal::new(pascal),
             KilogramPerCubicMetre::new(GUT.density.value / stretched),
         )

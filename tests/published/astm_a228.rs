@@ -1,9 +1,8 @@
 //! ASTM A228, steel wire of music spring quality: least and greatest strength for each diameter.
 
 use strings::material::SPRING_STEEL;
-use strings::physics::strength;
 use strings::quantity::{KilogramPerCubicMetre, Metre};
-use support::{Authority, Grade, Within, check, row};
+use support::{Authority, Grade, Within, check, physics, row};
 
 const A228: Authority = Authority {
     source: "ASTM A228, table of tensile strength, as cited in a wire supplier's copy",
@@ -32,7 +31,7 @@ const TABLE: [(f64, f64, f64); 14] = [
 const KSI: f64 = 4_448.221_615_260_5 / 645.16e-6;
 
 fn model(inches: f64) -> f64 {
-    strength::music_wire(Metre::from_mm(inches * 25.4)).get()
+    physics!(strength::music_wire)(Metre::from_mm(inches * 25.4)).get()
 }
 
 #[test]
@@ -69,8 +68,8 @@ fn the_stated_range_holds_least_and_greatest() {
 #[test]
 fn breaking_index_of_a_violin_e_wire() {
     // Half the root of 387 ksi over 7850 kg/m3 is 291.5 Hz m.
-    let found = strength::breaking_index(
-        strength::music_wire(Metre::from_mm(0.254)),
+    let found = physics!(strength::breaking_index)(
+        physics!(strength::music_wire)(Metre::from_mm(0.254)),
         KilogramPerCubicMetre::new(7850.0),
     );
     check(

@@ -1,8 +1,9 @@
 //! Sensitivities derived by hand from Hooke's law and f = sqrt(T/mu)/2L, for a steel E and a gut A of a violin.
 
-use strings::physics::{climate, mass, partials, stiffness, tension, tuning};
-use strings::quantity::{Degree, Hertz, KilogramPerCubicMetre, Metre, Newton, Pascal, Ratio};
-use support::{Authority, Grade, Within, check, half_unit, row};
+use strings::quantity::{
+    Degree, Hertz, KilogramPerCubicMetre, Metre, Newton, NewtonSquareMetre, Pascal, Ratio,
+};
+use support::{Authority, Grade, Within, check, half_unit, physics, row};
 
 const BY_HAND: Authority = Authority {
     source: "Hooke's law and the formula of Mersenne and Taylor, worked out by hand",
@@ -14,12 +15,21 @@ const WHOLE: Metre = Metre::new(0.450);
 
 /// Axial stiffness and tension of a violin E of steel: 200 GPa, 0.26 mm, 73 N.
 fn steel_e() -> (Newton, Newton) {
-    (stiffness::axial(Pascal::new(200e9), mass::circle(Metre::from_mm(0.26))), Newton::new(73.0))
+    (
+        physics!(stiffness::axial)(
+            Pascal::new(200e9),
+            physics!(mass::circle)(Metre::from_mm(0.26)),
+        ),
+        Newton::new(73.0),
+    )
 }
 
 /// Axial stiffness and tension of a violin A of gut: 6 GPa, 0.76 mm, 55 N.
 fn gut_a() -> (Newton, Newton) {
-    (stiffness::axial(Pascal::new(6e9), mass::circle(Metre::from_mm(0.76))), Newton::new(55.0))
+    (
+        physics!(stiffness::axial)(Pascal::new(6e9), physics!(mass::circle)(Metre::from_mm(0.76))),
+        Newton::new(55.0),
+    )
 }
 
 #[test]
@@ -30,14 +40,14 @@ fn stretch_at_pitch() {
         [
             row(
                 "steel E",
-                tension::stretch(t, ea).get(),
+                physics!(tension::stretch)(t, ea).get(),
                 0.006_874_74,
                 Within::Share(1e-6),
                 DIGITS,
             ),
             row(
                 "gut A at 50 N",
-                tension::stretch(Newton::new(50.0), gut_a().0).get(),
+                physics!(tension::stretch)(Newton::new(50.0), gut_a().0).get(),
                 0.0184,
                 half_unit(1e-4),
                 DIGITS,
@@ -50,7 +60,7 @@ fn stretch_at_pitch() {
 #[test]
 fn cents_a_millimetre_over_the_nut() {
     // 865.617 EA/(T W), and 865.617/W more because the string over there is lighter: 279.8 and 95.2, and 1.924.
-    let of = |(ea, t): (Newton, Newton)| tuning::pull(ea, t, WHOLE).get() * 1e-3;
+    let of = |(ea, t): (Newton, Newton)| physics!(tuning::pull)(ea, t, WHOLE).get() * 1e-3;
     check(
         &BY_HAND,
         [
@@ -68,11 +78,11 @@ fn cents_a_degree_at_the_peg() {
         grade: Grade::Hearsay,
     };
     let (ea, t) = steel_e();
-    let pull = tuning::pull(ea, t, WHOLE);
+    let pull = physics!(tuning::pull)(ea, t, WHOLE);
     check(
         &authority,
         [(6.5, 20.4), (7.5, 23.6)].map(|(mm, turn)| {
-            let found = tuning::peg(pull, Metre::from_mm(mm), Ratio::new(1.0));
+            let found = physics!(tuning::peg)(pull, Metre::from_mm(mm), Ratio::new(1.0));
             row(
                 format!("peg of {mm} mm, cents a degree"),
                 found.get(),
@@ -82,9 +92,9 @@ fn cents_a_degree_at_the_peg() {
             )
         }),
     );
-    let found = tuning::peg(pull, Metre::from_mm(6.5), Ratio::new(1.0)).get();
+    let found = physics!(tuning::peg)(pull, Metre::from_mm(6.5), Ratio::new(1.0)).get();
     check(&authority, [row("steel E, cents a degree", found, 16.0, half_unit(1.0), DIGITS)]);
-    let geared = tuning::peg(pull, Metre::from_mm(6.5), Ratio::new(4.0)).get();
+    let geared = physics!(tuning::peg)(pull, Metre::from_mm(6.5), Ratio::new(4.0)).get();
     check(
         &BY_HAND,
         [row("through a gear of four", geared, found / 4.0, Within::Share(1e-12), "an identity")],
@@ -94,14 +104,14 @@ fn cents_a_degree_at_the_peg() {
 #[test]
 fn cents_a_kelvin_of_a_steel_e_on_a_rigid_body() {
     let (ea, t) = steel_e();
-    let found = climate::from_temperature(ea, t, 11.5e-6, 0.0, 0.0, 1.0);
+    let found = physics!(climate::from_temperature)(ea, t, 11.5e-6, 0.0, 0.0, 1.0);
     check(
         &BY_HAND,
         [row("cents a kelvin, downward", found.get(), 1.447_996, Within::Share(1e-5), DIGITS)],
     );
     // On wood of 3 to 5e-6/K the same string does less.
     for (body, low, high) in [(3e-6, 1.0, 1.1), (5e-6, 0.8, 0.9)] {
-        let found = climate::from_temperature(ea, t, 11.5e-6, body, 0.0, 1.0).get();
+        let found = physics!(climate::from_temperature)(ea, t, 11.5e-6, body, 0.0, 1.0).get();
         assert!((low..=high).contains(&found), "on a body of {body}/K: {found}");
     }
 }
@@ -109,7 +119,8 @@ fn cents_a_kelvin_of_a_steel_e_on_a_rigid_body() {
 #[test]
 fn a_body_that_moves_by_two_in_ten_thousand() {
     // 865.617 (EA/T - 1) 0.0002: 145.46 for steel, 49.49 for gut.
-    let of = |(ea, t): (Newton, Newton)| climate::from_body(ea, t, Ratio::new(2e-4)).get();
+    let of =
+        |(ea, t): (Newton, Newton)| physics!(climate::from_body)(ea, t, Ratio::new(2e-4)).get();
     check(
         &BY_HAND,
         [
@@ -126,8 +137,8 @@ fn a_body_that_moves_by_two_in_ten_thousand() {
 fn elastic_tension_satisfies_its_equation() {
     // T (1 + T/EA) = 4 L^2 f^2 mu0, put back by hand.
     let (ea, _) = gut_a();
-    let mu = mass::solid(KilogramPerCubicMetre::new(1320.0), Metre::from_mm(0.76));
-    let t = tension::at_pitch(mu, ea, Metre::new(0.328), Hertz::new(440.0)).get();
+    let mu = physics!(mass::solid)(KilogramPerCubicMetre::new(1320.0), Metre::from_mm(0.76));
+    let t = physics!(tension::at_pitch)(mu, ea, Metre::new(0.328), Hertz::new(440.0)).get();
     let right = 4.0 * (0.328_f64 * 440.0).powi(2) * mu.get();
     check(
         &BY_HAND,
@@ -143,9 +154,9 @@ fn elastic_tension_satisfies_its_equation() {
 
 #[test]
 fn a_breaking_pitch_is_the_pitch_of_the_breaking_force() {
-    let mu = mass::solid(KilogramPerCubicMetre::new(7850.0), Metre::from_mm(0.25));
-    let force = Newton::new(2668e6 * mass::circle(Metre::from_mm(0.25)).get());
-    let found = strings::physics::strength::breaking_pitch(force, mu, Metre::new(0.328)).get();
+    let mu = physics!(mass::solid)(KilogramPerCubicMetre::new(7850.0), Metre::from_mm(0.25));
+    let force = Newton::new(2668e6 * physics!(mass::circle)(Metre::from_mm(0.25)).get());
+    let found = physics!(strength::breaking_pitch)(force, mu, Metre::new(0.328)).get();
     check(
         &BY_HAND,
         [row("2668 MPa over 0.328 m, Hz", found, 291.5 / 0.328, Within::Share(2e-4), DIGITS)],
@@ -160,8 +171,11 @@ fn a_thin_tube_is_the_difference_of_two_rods() {
         [(1.0, 0.05), (0.8, 0.1), (2.0, 0.4)].map(|(d, t): (f64, f64)| {
             let exact =
                 1.2e11 * std::f64::consts::PI / 64.0 * ((d + t).powi(4) - (d - t).powi(4)) * 1e-12;
-            let found =
-                partials::tube_stiffness(Pascal::new(1.2e11), Metre::from_mm(d), Metre::from_mm(t));
+            let found = physics!(partials::tube_stiffness)(
+                Pascal::new(1.2e11),
+                Metre::from_mm(d),
+                Metre::from_mm(t),
+            );
             row(
                 format!("{t} mm of wall on {d} mm"),
                 found.get(),
@@ -177,8 +191,9 @@ fn a_thin_tube_is_the_difference_of_two_rods() {
 fn angles_are_in_degrees() {
     // Cosines of 60 degrees: a bundle keeps a quarter, gut a quarter over cos^2 of its table's 25 degrees.
     let bundle =
-        stiffness::bundle_area(Metre::from_mm(1.0), Ratio::new(1.0), Degree::new(60.0)).get();
-    let gut = stiffness::gut_twist_factor(Degree::new(60.0)).get();
+        physics!(stiffness::bundle_area)(Metre::from_mm(1.0), Ratio::new(1.0), Degree::new(60.0))
+            .get();
+    let gut = physics!(stiffness::gut_twist_factor)(Degree::new(60.0)).get();
     check(
         &BY_HAND,
         [
@@ -192,4 +207,53 @@ fn angles_are_in_degrees() {
             row("gut", gut, 0.25 / 0.821_394, Within::Share(1e-5), DIGITS),
         ],
     );
+}
+
+#[test]
+fn pressing_swinging_and_bending_by_hand() {
+    // Pressed 3 mm down in the middle: 865.617 (EA/T) 2 h^2/L/0.45 m; 2 mm of swing on 0.328 m: 649.213 (EA/T)(pi a/2L)^2.
+    let (steel, gut) = (steel_e(), gut_a());
+    let stopped = |(ea, t): (Newton, Newton)| {
+        physics!(stopping::at_the_octave)(ea, t, Metre::from_mm(3.0), Metre::new(0.328), WHOLE)
+            .get()
+    };
+    let swing = Ratio::new(0.002 / 0.328);
+    let (modulus, wire) = (Pascal::new(200e9), Metre::from_mm(0.26));
+    // Over an edge of 2 mm: 200 GPa * 0.26/4 mm is 13 GPa, 4.87 times 2668 MPa.
+    let edge =
+        physics!(strength::over_the_nut)(modulus, wire, Metre::from_mm(2.0), Pascal::new(2668e6));
+    // E pi d^4/64 = 4.4865e-5 N m2; pi a/L sqrt(T/EI) = 0.019156 * 1275.6 = 24.435 a metre; times E d/2: 635.3 MPa.
+    let bending = NewtonSquareMetre::new(200e9 * std::f64::consts::PI / 64.0 * 0.26e-3_f64.powi(4));
+    let swung = physics!(strength::swing_stress)(modulus, wire, swing, steel.1, bending);
+    // Goodman: 0.55 and 635.3/(0.45 * 2668).
+    let fatigue =
+        physics!(strength::fatigue)(Ratio::new(0.55), swung, Pascal::new(2668e6), Ratio::new(0.45));
+    check(
+        &BY_HAND,
+        [
+            row("steel E stopped, cents", stopped(steel), 15.4, half_unit(0.1), DIGITS),
+            row("gut A stopped, cents", stopped(gut), 5.2, half_unit(0.1), DIGITS),
+            row(
+                "steel E swung, cents",
+                physics!(stopping::glide)(steel.0, steel.1, swing).get(),
+                8.7,
+                half_unit(0.1),
+                DIGITS,
+            ),
+            row("steel E over the nut", edge.get(), 4.873, half_unit(0.001), DIGITS),
+            row("steel E at the bridge, MPa", swung.get() / 1e6, 635.3, half_unit(0.2), DIGITS),
+            row("share of fatigue strength", fatigue.get(), 1.079, half_unit(0.001), DIGITS),
+        ],
+    );
+}
+
+#[test]
+fn a_strand_that_gives_a_ten_thousandth() {
+    // 865.617 * 214.29 * 1e-4 = 18.549 cents.
+    let found = physics!(settling::constructional)(
+        Newton::new(30_000.0),
+        Newton::new(140.0),
+        Ratio::new(1e-4),
+    );
+    check(&BY_HAND, [row("cents", found.get(), 18.549, half_unit(0.001), DIGITS)]);
 }

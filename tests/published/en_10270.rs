@@ -1,19 +1,18 @@
 //! EN 10270-1, patented cold-drawn spring wire: what stands beside music wire.
 
 use strings::material::SPRING_STEEL;
-use strings::physics::strength;
 use strings::quantity::Metre;
-use support::{Authority, Grade, Within, check, row};
+use support::{Authority, Grade, Within, check, physics, row};
 
 fn law(mm: f64) -> f64 {
-    strength::music_wire(Metre::from_mm(mm)).get() / 1e6
+    physics!(strength::music_wire)(Metre::from_mm(mm)).get() / 1e6
 }
 
 #[test]
 fn the_low_end_of_the_range_is_the_least_of_grade_sm() {
     let authority = Authority {
-        source: "EN 10270-1, grade SM, as cited in a spring maker's table",
-        grade: Grade::Printed,
+        source: "EN 10270-1, grade SM, as cited in a spring maker's table, which set the low end",
+        grade: Grade::Fitted,
     };
     check(
         &authority,

@@ -1,10 +1,9 @@
 //! Woodhouse, Euphonics: bending loss (7.2.2) and the force of the bowed string on the bridge (9.3.1).
 
-use strings::physics::{mass, partials, stiffness, tension};
 use strings::quantity::{
     Hertz, KilogramPerCubicMetre, KilogramPerMetre, Metre, Newton, NewtonSquareMetre, Pascal, Ratio,
 };
-use support::{Authority, Grade, Within, check, half_unit, row};
+use support::{Authority, Grade, Within, check, half_unit, physics, row};
 
 #[test]
 fn bending_loss_from_material_and_frequency_length_product() {
@@ -22,10 +21,18 @@ fn bending_loss_from_material_and_frequency_length_product() {
         ]
         .map(|(name, mm, l, f, gpa, rho, eta)| {
             let (d, length, pitch) = (Metre::from_mm(mm), Metre::new(l), Hertz::new(f));
-            let bending = stiffness::bending_bonded(Pascal::new(gpa * 1e9), mass::circle(d), d);
-            let t = tension::rigid(mass::solid(KilogramPerCubicMetre::new(rho), d), length, pitch);
+            let bending = physics!(stiffness::bending_bonded)(
+                Pascal::new(gpa * 1e9),
+                physics!(mass::circle)(d),
+                d,
+            );
+            let t = physics!(tension::rigid)(
+                physics!(mass::solid)(KilogramPerCubicMetre::new(rho), d),
+                length,
+                pitch,
+            );
             let limit = 2e-3;
-            let found = partials::brilliance(
+            let found = physics!(partials::brilliance)(
                 NewtonSquareMetre::new(bending.get() * eta),
                 t,
                 length,
@@ -53,7 +60,7 @@ fn the_jump_of_the_bridge_force() {
         grade: Grade::Identity,
     };
     // A violin G of 0.35 kg/s, the bow at 0.1 m/s and a tenth of the string.
-    let z = tension::impedance(Newton::new(43.9), KilogramPerMetre::new(2.79e-3)).get();
+    let z = physics!(tension::impedance)(Newton::new(43.9), KilogramPerMetre::new(2.79e-3)).get();
     check(
         &authority,
         [row("jump, N", 2.0 * z * 0.1 / 0.1, 0.700, half_unit(0.001), "three digits printed")],

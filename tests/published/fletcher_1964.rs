@@ -2,10 +2,9 @@
 
 use strings::construction::{Build, Form, Winding};
 use strings::material;
-use strings::physics::partials;
 use strings::quantity::{Metre, Ratio};
 use strings::report::Property;
-use support::{Authority, Grade, Within, check, row};
+use support::{Authority, Grade, Within, check, physics, row};
 
 #[test]
 fn partials_of_the_pinned_string() {
@@ -29,7 +28,7 @@ fn partials_of_the_pinned_string() {
         .map(|(b, n, cents)| {
             row(
                 format!("B = {b}, partial {n}, cents above n f_1"),
-                partials::sharpness_of_partial(Ratio::new(b), n).get(),
+                physics!(partials::sharpness_of_partial)(Ratio::new(b), n).get(),
                 cents,
                 Within::Share(2e-4),
                 "four digits written down",
@@ -47,6 +46,7 @@ fn a_covering_stiffens_somewhat_and_not_as_a_tube_would() {
         form: Form::Round,
         thickness: Metre::from_mm(0.5),
         bedding: Ratio::new(0.0),
+        gap: Ratio::new(0.0),
     };
     let setting = crate::setting(1.2, 60.0);
     let of = |windings: &[Winding]| {
@@ -60,7 +60,8 @@ fn a_covering_stiffens_somewhat_and_not_as_a_tube_would() {
     };
     let (bare, covered) = (of(&[]), of(&[winding]));
     let modulus = strings::quantity::Pascal::new(copper.modulus.value);
-    let tube = partials::tube_stiffness(modulus, Metre::from_mm(1.5), Metre::from_mm(0.5)).get();
+    let tube =
+        physics!(partials::tube_stiffness)(modulus, Metre::from_mm(1.5), Metre::from_mm(0.5)).get();
     assert!(
         bare < covered && covered < bare + 0.5 * tube,
         "{bare} bare, {covered} covered, {tube} as a tube"

@@ -1,8 +1,7 @@
 //! French and others, Savart Journal: new strings give for hours to days. And the logarithmic law by hand.
 
-use strings::physics::settling;
 use strings::quantity::{Cent, Day, Ratio};
-use support::{Authority, Grade, Within, check, row};
+use support::{Authority, Grade, Within, check, physics, row};
 
 #[test]
 fn the_logarithmic_law_by_hand() {
@@ -11,7 +10,7 @@ fn the_logarithmic_law_by_hand() {
         grade: Grade::Identity,
     };
     // A creep of 8 % of the stretch a decade loses 69.25 cents a decade; from day 9 to day 10, log10(10/9) of it: 3.169 cents.
-    let decade = settling::loss_per_decade(Ratio::new(0.08));
+    let decade = physics!(settling::loss_per_decade)(Ratio::new(0.08));
     check(
         &authority,
         [
@@ -24,7 +23,7 @@ fn the_logarithmic_law_by_hand() {
             ),
             row(
                 "day at which a day costs 3.1687 cents",
-                settling::days(decade, Cent::new(3.1687), Day::new(0.0)).get(),
+                physics!(settling::days)(decade, Cent::new(3.1687), Day::new(0.0)).get(),
                 9.0,
                 Within::Share(1e-3),
                 "five digits written down",
@@ -34,10 +33,33 @@ fn the_logarithmic_law_by_hand() {
 }
 
 #[test]
+fn a_day_by_hand() {
+    let authority = Authority {
+        source: "creep by the logarithm of time, ten cents a decade: from day 9 to 10, 10 log10(10/9), worked out by hand",
+        grade: Grade::Identity,
+    };
+    let lost = |day: f64| physics!(settling::lost_in_a_day)(Cent::new(10.0), Day::new(day)).get();
+    check(
+        &authority,
+        [
+            row("day 9, cents", lost(9.0), 0.457_575, Within::Amount(1e-6), "six decimals"),
+            // 10 log10(1.1/0.1).
+            row(
+                "the first day, cents",
+                lost(0.0),
+                10.413_927,
+                Within::Amount(1e-6),
+                "six decimals",
+            ),
+        ],
+    );
+}
+
+#[test]
 fn nothing_settles_before_its_windings_have_seated() {
     for decade in [0.0, 1.0, 5.0] {
         assert_eq!(
-            settling::days(Cent::new(decade), Cent::new(5.0), Day::new(0.5)),
+            physics!(settling::days)(Cent::new(decade), Cent::new(5.0), Day::new(0.5)),
             Day::new(0.5),
             "{decade} cents a decade"
         );
@@ -48,8 +70,12 @@ fn nothing_settles_before_its_windings_have_seated() {
 fn nylon_settles_in_days_and_steel_at_once() {
     // The abstract: hours to days.
     let days = |creep: f64| {
-        settling::days(settling::loss_per_decade(Ratio::new(creep)), Cent::new(5.0), Day::new(0.0))
-            .get()
+        physics!(settling::days)(
+            physics!(settling::loss_per_decade)(Ratio::new(creep)),
+            Cent::new(5.0),
+            Day::new(0.0),
+        )
+        .get()
     };
     let nylon = days(strings::material::POLYAMIDE.creep.value);
     assert!((0.2..=14.0).contains(&nylon), "{nylon} days");

@@ -1,9 +1,8 @@
 //! Circles packed in a circle: how much of a strand's or bundle's section is metal or filament.
 
 use strings::construction::Layout;
-use strings::physics::mass;
 use strings::quantity::{Degree, KilogramPerCubicMetre, Metre, Ratio};
-use support::{Authority, Grade, Within, check, row};
+use support::{Authority, Grade, Within, check, physics, row};
 
 #[test]
 fn a_strand_fills_its_circle_as_its_packing_does() {
@@ -22,8 +21,8 @@ fn a_strand_fills_its_circle_as_its_packing_does() {
         ]
         .map(|(layout, wires, fill)| {
             assert_eq!(layout.wires().0, wires);
-            let strand = mass::strand(density, d, layout, Degree::new(0.0)).get();
-            let bundle = mass::bundle(density, d, Ratio::new(fill)).get();
+            let strand = physics!(mass::strand)(density, d, layout, Degree::new(0.0)).get();
+            let bundle = physics!(mass::bundle)(density, d, Ratio::new(fill)).get();
             row(layout.key(), strand, bundle, Within::Share(1e-12), "an identity")
         }),
     );

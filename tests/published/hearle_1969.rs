@@ -2,10 +2,9 @@
 
 use strings::construction::Build;
 use strings::material;
-use strings::physics::{stiffness, strength};
 use strings::quantity::{Degree, Metre, Ratio};
 use strings::report::Property;
-use support::{Authority, Grade, Within, check, row};
+use support::{Authority, Grade, Within, check, physics, row};
 
 const YARN: Authority = Authority {
     source: "Gegauff 1907; Hearle, Grosberg and Backer 1969: E_yarn/E_fibre = cos^2 alpha",
@@ -15,7 +14,8 @@ const YARN: Authority = Authority {
 #[test]
 fn twist_of_thirty_and_fortyfive_degrees() {
     let of = |twist: f64| {
-        stiffness::bundle_area(Metre::from_mm(0.6), Ratio::new(0.75), Degree::new(twist)).get()
+        physics!(stiffness::bundle_area)(Metre::from_mm(0.6), Ratio::new(0.75), Degree::new(twist))
+            .get()
     };
     check(
         &YARN,
@@ -53,7 +53,13 @@ fn gut_loses_modulus_and_strength_with_twist() {
     // Lynch-Aird and Woodhouse, data set on the twist of gut, abstract: over 23.5 to 58.3 degrees both fall. How fast is not told.
     let twists = [23.5, 30.0, 40.0, 50.0, 58.3].map(Degree::new);
     for pair in twists.windows(2) {
-        assert!(stiffness::gut_twist_factor(pair[1]) < stiffness::gut_twist_factor(pair[0]));
-        assert!(strength::gut_twist_factor(pair[1]) < strength::gut_twist_factor(pair[0]));
+        assert!(
+            physics!(stiffness::gut_twist_factor)(pair[1])
+                < physics!(stiffness::gut_twist_factor)(pair[0])
+        );
+        assert!(
+            physics!(strength::gut_twist_factor)(pair[1])
+                < physics!(strength::gut_twist_factor)(pair[0])
+        );
     }
 }

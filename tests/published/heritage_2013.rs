@@ -1,14 +1,13 @@
 //! Heritage Science 2013, 1:14, Table 1: water in collagen at 25 degrees.
 
-use strings::physics::climate;
 use strings::quantity::Ratio;
-use support::{Authority, Grade, Within, check, row};
+use support::{Authority, Grade, Within, check, physics, row};
 
 #[test]
 fn sorption_of_collagen() {
     let authority = Authority {
         source: "Heritage Science 2013, 1:14, Table 1, 25 degrees Celsius",
-        grade: Grade::Printed,
+        grade: Grade::Fitted,
     };
     check(
         &authority,
@@ -28,7 +27,7 @@ fn sorption_of_collagen() {
         .map(|(humidity, percent)| {
             row(
                 format!("water at {humidity}, per cent of the dry mass"),
-                100.0 * climate::collagen_water(Ratio::new(humidity)).get(),
+                100.0 * physics!(climate::collagen_water)(Ratio::new(humidity)).get(),
                 percent,
                 Within::Amount(0.95),
                 "the fit is stated to miss by up to 0.95 points of per cent",

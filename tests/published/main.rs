@@ -23,11 +23,14 @@ mod hearle_1969;
 mod heritage_2013;
 mod iso_16;
 mod lampis_2025;
+mod lasting;
 mod lynch_aird;
 mod periodictable;
 mod piano_handout_2000;
 mod pickering_desvages;
 mod practice;
+mod schoonderwaldt_2008;
+mod torsion_measured;
 mod trade_units;
 mod whole_string;
 mod woodhouse_2004;
@@ -37,7 +40,7 @@ mod young_1952;
 use strings::construction::{Build, Construction, Core, Winding};
 use strings::draw::Draw;
 use strings::material::CoreMaterial;
-use strings::quantity::{Celsius, Degree, Hertz, Metre, Ratio};
+use strings::quantity::{Celsius, Degree, Hertz, KilogramPerSecond, Metre, Ratio};
 use strings::report::{self, Property};
 use strings::setting::Setting;
 
@@ -52,6 +55,10 @@ fn setting(length_m: f64, pitch_hz: f64) -> Setting {
         angle_over_bridge: Degree::new(158.0),
         peg_diameter: Metre::new(0.007),
         gear_ratio: Ratio::new(1.0),
+        string_height: Metre::new(0.004),
+        nut_radius: Metre::new(0.002),
+        bridge_resistance: KilogramPerSecond::new(30.0),
+        peak_resistance: KilogramPerSecond::new(10.0),
         temperature: Celsius::new(20.0),
         humidity: Ratio::new(0.5),
         temperature_swing: 5.0,
@@ -71,5 +78,6 @@ fn value(
     let core = Core { material, build, diameter };
     let construction = Construction::new(core, windings, "string")
         .expect("a string of the literature is in bounds");
+    support::called("report::values");
     report::values(&construction, setting, &Draw::CENTRAL).get(property)
 }

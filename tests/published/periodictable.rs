@@ -2,14 +2,13 @@
 
 use strings::construction::{Form, Winding};
 use strings::material;
-use strings::physics::mass;
 use strings::quantity::{KilogramPerCubicMetre, Metre, Ratio};
 use strings::report::Property;
-use support::{Authority, Grade, Within, check, row};
+use support::{Authority, Grade, Within, check, physics, row};
 
 const PACKAGE: Authority = Authority {
     source: "periodictable 2.1.0 (Python package), densities of the elements",
-    grade: Grade::Printed,
+    grade: Grade::Fitted,
 };
 const ALLOY: &str = "libraries differ by up to 0.8 %, and wire is an alloy";
 
@@ -33,7 +32,13 @@ fn ribbon_adds_its_ring_of_metal() {
         TABLE.map(|(key, density)| {
             let metal = material::metal_of(key).unwrap_or_else(|| panic!("the model has no {key}"));
             let thickness = Metre::from_mm(0.1);
-            let ribbon = Winding { metal, form: Form::Flat, thickness, bedding: Ratio::new(0.0) };
+            let ribbon = Winding {
+                metal,
+                form: Form::Flat,
+                thickness,
+                bedding: Ratio::new(0.0),
+                gap: Ratio::new(0.0),
+            };
             let of = |windings: &[Winding]| {
                 crate::value(steel, 0.4, windings, &setting, Property::MassUnstretched)
             };
@@ -60,7 +65,8 @@ fn the_range_of_silver_reaches_from_sterling_to_fine() {
 #[test]
 fn steel_is_iron_with_a_little_carbon() {
     let d = Metre::from_mm(0.26);
-    let found = mass::solid(KilogramPerCubicMetre::new(material::SPRING_STEEL.density.value), d);
+    let found =
+        physics!(mass::solid)(KilogramPerCubicMetre::new(material::SPRING_STEEL.density.value), d);
     let circle = std::f64::consts::PI / 4.0 * 0.26e-3 * 0.26e-3;
     check(
         &PACKAGE,

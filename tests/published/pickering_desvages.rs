@@ -1,8 +1,7 @@
 //! Pickering 1985: tension, mass and pitch of four violin strings.
 
-use strings::physics::tension;
 use strings::quantity::{Hertz, KilogramPerMetre, Metre, Newton};
-use support::{Authority, Grade, Within, check, half_unit, row};
+use support::{Authority, Grade, Within, check, half_unit, physics, row};
 
 const PICKERING: Authority = Authority {
     source: "Pickering 1985, as cited in Desvages 2018 (thesis)",
@@ -25,8 +24,11 @@ fn the_printed_tension_gives_the_printed_pitch() {
     check(
         &PICKERING,
         TABLE.map(|(name, t, mu, pitch)| {
-            let found =
-                tension::fundamental(Newton::new(t), KilogramPerMetre::new(mu * 1e-3), LENGTH);
+            let found = physics!(tension::fundamental)(
+                Newton::new(t),
+                KilogramPerMetre::new(mu * 1e-3),
+                LENGTH,
+            );
             row(format!("{name}, Hz"), found.get(), pitch, Within::Share(0.002), ROUNDED)
         }),
     );
@@ -37,7 +39,11 @@ fn the_printed_pitch_needs_the_printed_tension() {
     check(
         &PICKERING,
         TABLE.map(|(name, t, mu, pitch)| {
-            let found = tension::rigid(KilogramPerMetre::new(mu * 1e-3), LENGTH, Hertz::new(pitch));
+            let found = physics!(tension::rigid)(
+                KilogramPerMetre::new(mu * 1e-3),
+                LENGTH,
+                Hertz::new(pitch),
+            );
             row(format!("{name}, N"), found.get(), t, Within::Share(0.004), ROUNDED)
         }),
     );
@@ -46,14 +52,15 @@ fn the_printed_pitch_needs_the_printed_tension() {
 #[test]
 fn wave_impedances() {
     let authority = Authority {
-        source: "wave impedances of Pickering's strings, as cited in secondary texts",
+        source: "Pickering 1985, wave impedances of its strings, as cited in secondary texts",
         grade: Grade::Printed,
     };
     check(
         &authority,
         [("E5", 73.0, 0.41, 0.173), ("D4", 56.9, 1.61, 0.303), ("G3", 43.9, 2.79, 0.350)].map(
             |(name, t, mu, z)| {
-                let found = tension::impedance(Newton::new(t), KilogramPerMetre::new(mu * 1e-3));
+                let found =
+                    physics!(tension::impedance)(Newton::new(t), KilogramPerMetre::new(mu * 1e-3));
                 row(
                     format!("{name}, kg/s"),
                     found.get(),

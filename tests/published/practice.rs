@@ -22,7 +22,13 @@ const ROPE: Made =
 
 fn ribbon(metal: &str, mm: f64) -> Winding {
     let metal = material::metal_of(metal).unwrap_or_else(|| panic!("the model has no {metal}"));
-    Winding { metal, form: Form::Flat, thickness: Metre::from_mm(mm), bedding: Ratio::new(0.0) }
+    Winding {
+        metal,
+        form: Form::Flat,
+        thickness: Metre::from_mm(mm),
+        bedding: Ratio::new(0.0),
+        gap: Ratio::new(0.0),
+    }
 }
 
 #[test]

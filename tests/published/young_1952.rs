@@ -1,18 +1,18 @@
 //! Young 1952: inharmonicity of plain wire piano strings.
 
 use strings::material::SPRING_STEEL;
-use strings::physics::{mass, partials, stiffness, tension};
 use strings::quantity::{Hertz, KilogramPerCubicMetre, Metre, Pascal, Ratio};
-use support::{Authority, Grade, Within, check, row};
+use support::{Authority, Grade, Within, check, physics, row};
 
-/// Inharmonicity of a plain wire of the model's steel at pitch.
+/// Inharmonicity of a plain wire of the abstract's steel at pitch: E over density 25.5e10 in cgs.
 fn inharmonicity(diameter: Metre, length: Metre, pitch: Hertz) -> Ratio {
     let density = KilogramPerCubicMetre::new(SPRING_STEEL.density.value);
-    let modulus = Pascal::new(SPRING_STEEL.modulus.value);
-    let bending = stiffness::bending_bonded(modulus, mass::circle(diameter), diameter);
-    partials::inharmonicity(
+    let modulus = Pascal::new(25.5e6 * SPRING_STEEL.density.value);
+    let bending =
+        physics!(stiffness::bending_bonded)(modulus, physics!(mass::circle)(diameter), diameter);
+    physics!(partials::inharmonicity)(
         bending,
-        tension::rigid(mass::solid(density, diameter), length, pitch),
+        physics!(tension::rigid)(physics!(mass::solid)(density, diameter), length, pitch),
         length,
     )
 }
@@ -29,7 +29,7 @@ fn the_constant_of_the_abstract() {
             |(d, l, nu0, n)| {
                 let b = inharmonicity(Metre::from_mm(d), Metre::from_mm(l), Hertz::new(nu0));
                 // Young counts from the string without stiffness, hence n^2; the model from the first partial, hence n^2 - 1.
-                let cents = partials::sharpness_of_partial(b, n).get();
+                let cents = physics!(partials::sharpness_of_partial)(b, n).get();
                 let n2 = f64::from(n * n) - 1.0;
                 let (d_cm, l_cm) = (d / 10.0, l / 10.0);
                 row(
@@ -52,6 +52,7 @@ fn the_second_partial_of_middle_c() {
     };
     let b = inharmonicity(Metre::from_mm(1.0), Metre::from_mm(630.0), Hertz::new(261.6));
     // Counted from the string without stiffness: add what the first partial rises.
-    let found = partials::sharpness_of_partial(b, 2).get() + 600.0 * (1.0 + b.get()).log2();
+    let found =
+        physics!(partials::sharpness_of_partial)(b, 2).get() + 600.0 * (1.0 + b.get()).log2();
     check(&authority, [row("cents", found, 1.2, Within::Share(0.2), "pianos differ")]);
 }

@@ -3,9 +3,8 @@
 use std::sync::OnceLock;
 
 use serde_json::Value;
-use strings::physics::{climate, mass, tension, tuning};
 use strings::quantity::{Hertz, KilogramPerMetre, Metre, Newton, Ratio};
-use support::{Authority, Grade, Row, Within, check, row};
+use support::{Authority, Grade, Row, Within, check, physics, row};
 
 use crate::python::{list, number, output_of, word};
 
@@ -38,17 +37,25 @@ fn tension_stretch_and_mass_at_pitch() {
             let unstretched = KilogramPerMetre::new(number(string, "mass_unstretched_kg_m"));
             let length = Metre::new(number(string, "sounding_m"));
             let pitch = Hertz::new(number(string, "hz"));
-            let found = tension::at_pitch(unstretched, ea, length, pitch);
-            let stretch = tension::stretch(found, ea);
-            let at_pitch = mass::stretched(unstretched, stretch);
-            let back =
-                tension::mass_for(Newton::new(number(string, "tension_n")), ea, length, pitch);
+            let found = physics!(tension::at_pitch)(unstretched, ea, length, pitch);
+            let stretch = physics!(tension::stretch)(found, ea);
+            let at_pitch = physics!(mass::stretched)(unstretched, stretch);
+            let back = physics!(tension::mass_for)(
+                Newton::new(number(string, "tension_n")),
+                ea,
+                length,
+                pitch,
+            );
             [
                 ("tension, N", found.get(), number(string, "tension_n")),
                 ("stretch", stretch.get(), number(string, "stretch")),
                 ("mass at pitch, kg/m", at_pitch.get(), number(string, "mass_at_pitch_kg_m")),
                 ("mass for the tension, kg/m", back.get(), unstretched.get()),
-                ("pitch, Hz", tension::fundamental(found, at_pitch, length).get(), pitch.get()),
+                (
+                    "pitch, Hz",
+                    physics!(tension::fundamental)(found, at_pitch, length).get(),
+                    pitch.get(),
+                ),
             ]
             .map(|(what, found, expected)| {
                 row(format!("{name}: {what}"), found, expected, Within::Share(1e-11), SOLVED)
@@ -68,8 +75,8 @@ fn pulling_over_the_nut_and_a_growing_body() {
                 Newton::new(number(string, "axial_stiffness_n")),
                 Newton::new(number(string, "tension_n")),
             );
-            let pull = tuning::pull(ea, t, Metre::new(number(string, "whole_m")));
-            let body = climate::from_body(ea, t, Ratio::new(1e-5));
+            let pull = physics!(tuning::pull)(ea, t, Metre::new(number(string, "whole_m")));
+            let body = physics!(climate::from_body)(ea, t, Ratio::new(1e-5));
             let within = Within::Share(1.05 * number(string, "stretch"));
             [
                 ("pull, cents/m", pull.get(), number(string, "pull_cent_m")),
@@ -91,7 +98,7 @@ fn a_warming_string() {
             let (ea, t) = (number(string, "axial_stiffness_n"), number(string, "tension_n"));
             let (alpha, body) = (number(string, "expansion_k"), number(string, "body_expansion_k"));
             let softening = number(string, "softening_k");
-            let found = climate::from_temperature(
+            let found = physics!(climate::from_temperature)(
                 Newton::new(ea),
                 Newton::new(t),
                 alpha,

@@ -1,8 +1,7 @@
 //! Bow accelerations of a clean start, against 30 digits from the period and the impedance.
 
-use strings::physics::bowing;
 use strings::quantity::{KilogramPerMetre, Metre};
-use support::{Authority, Grade, Within, check, row};
+use support::{Authority, Grade, Within, check, physics, row};
 
 use crate::python::{list, number, output_of, word};
 
@@ -16,15 +15,15 @@ fn briskest_and_gentlest_start() {
     check(
         &authority,
         list(&printed, "attacks").iter().flat_map(|attack| {
-            let sounding = bowing::sounding_mass(
+            let sounding = physics!(bowing::sounding_mass)(
                 KilogramPerMetre::new(number(attack, "mass_kg_m")),
                 Metre::new(number(attack, "length_m")),
             );
             let (beta, s, d) =
                 (number(attack, "beta"), number(attack, "static"), number(attack, "sliding"));
             [
-                ("highest", bowing::attack(sounding, beta, s, d)),
-                ("lowest", bowing::gentlest_attack(sounding, beta, s, d)),
+                ("highest", physics!(bowing::attack)(sounding, beta, s, d)),
+                ("lowest", physics!(bowing::gentlest_attack)(sounding, beta, s, d)),
             ]
             .map(|(which, found)| {
                 row(

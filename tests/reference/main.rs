@@ -8,14 +8,23 @@
     reason = "an expected value is not computed with the functions that the model computes with"
 )]
 
+mod air;
+mod bridge;
 mod collagen;
+mod creeping;
+mod decay;
 mod densities;
 mod elastic_string;
+mod ends;
 mod guettler;
+mod normal;
+mod playing;
 mod python;
 mod recompute;
+mod section;
 mod stiff_string;
 mod strand;
 mod temperament;
+mod twisting;
 mod winding;
 mod yarn;

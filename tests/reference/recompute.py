@@ -6,9 +6,9 @@ from the reply to `{"ask": "tables"}`. It reads from standard input one object
     {"tables": <reply to tables>, "replies": [<replies to fit or report>, ...]}
 
 and, for every report that it finds (a report reply; in a fit the chosen strings, their rivals, today's strings, the
-strings of the runner-up), computes each entry of `numbers` from `construction` and `setting`. Of a fit it also
-computes the pitches, the loads, the ratios between neighbours and the plan, and holds the chosen strings against
-their `bands`.
+strings of the runner-up), computes each entry of `numbers`, `partials`, `nights` and `doubts` from `construction` and
+`setting`. Of a fit it also computes the pitches, the loads, the ratios between neighbours and the plan, and holds the
+chosen strings against their `bands`.
 
 It prints {"checked": N, "worst": {...}, "misses": [...]} and exits 1 if anything missed. Units are SI, angles are
 degrees in the tables and radians inside; the letters are those of the page.
@@ -22,18 +22,41 @@ import sys
 WITHIN = 1e-3
 # How far where the number computed here is zero, in the unit of the number.
 WITHIN_OF_ZERO = 1e-12
+# How far a chance may lie from the one computed here.
+WITHIN_OF_CHANCE = 1e-4
 
 # Cents for a small relative change of pitch.
-# Bonded wires of a strand over the full circle of its diameter, in bending.
-BONDED_STRAND = {"1x7": 55 / 63, "1x19": 403 / 475, "7x7": 3409 / 3969}
 KAPPA = 1200 / math.log(2)
 
-# The layers of a strand: wires across the diameter, then (number of wires, how often the lay angle counts) a layer.
+# The ends of a 90 % range, in standard deviations of the normal distribution.
+HALF_RANGE = 1.645
+
+# How many partials and how many days a report lists.
+PARTIALS = 16
+DAYS = 14
+# The cents that a string may lose in a night and count as settled.
+SETTLED_CENT = 5
+
+# A strand by its layout: wires across the diameter, then (number of wires, how often the lay angle counts) a layer.
 STRANDS = {
     "1x7": (3, [(1, 0), (6, 1)]),
     "1x19": (5, [(1, 0), (18, 1)]),
     "7x7": (9, [(1, 0), (12, 1), (36, 2)]),
 }
+# Bonded wires of a strand over the full circle of its diameter, in bending.
+BONDED_STRAND = {"1x7": 55 / 63, "1x19": 403 / 475, "7x7": 3409 / 3969}
+
+# The bow: its place on the string, the frictions, its speed.
+BETA, MU_S, MU_D, BOW_SPEED = 0.1, 0.8, 0.3, 0.1
+# The amplitude of the string over its length.
+AMPLITUDE = 0.002 / 0.328
+
+# The properties whose doubts a report lists, and how many constants it names for each at the most.
+DOUBTED = ("bow_window_db", "breaking_share", "brilliance_hz", "drift_cent", "settling_d", "tension_n")
+DOUBTS = 3
+
+# What the ends of the usual tensions are multiplied by, where the set-up changes them.
+SET_UP = {"historical": (0.75, 0.97)}
 
 SEMITONES_ABOVE_C = {"C": 0, "D": 2, "E": 4, "F": 5, "G": 7, "A": 9, "B": 11}
 
@@ -48,21 +71,31 @@ def between(low, x, high):
     return min(max(x, low), high)
 
 
+def normal(x):
+    """Φ: the share of a standard normal distribution that lies under x."""
+    return math.erfc(-x / math.sqrt(2)) / 2
+
+
 def water(a):
     """X(a): the water that collagen takes up at the relative humidity a, as a share of its dry mass."""
     x_m, c, k = 0.1090, 20.15, 0.8235
     return x_m * c * k * a / ((1 - k * a) * (1 - k * a + c * k * a))
 
 
-def equal_tempered(note, a4):
-    """The pitch of a note such as `Bb4` or `F#2`, in equal temperament, when a' is a4."""
+def pitch_of(note, a4, temperament):
+    """The pitch of a note such as `Bb4` or `F#2` when a' is a4."""
     semitone = SEMITONES_ABOVE_C[note[0]]
     rest = note[1:]
     while rest[0] in "#b":
         semitone += 1 if rest[0] == "#" else -1
         rest = rest[1:]
-    octaves_and_semitones = 12 * (int(rest) - 4) + semitone - SEMITONES_ABOVE_C["A"]
-    return a4 * 2 ** (octaves_and_semitones / 12)
+    above_a4 = 12 * (int(rest) - 4) + semitone - SEMITONES_ABOVE_C["A"]
+    equal = a4 * 2 ** (above_a4 / 12)
+    if temperament == "equal":
+        return equal
+    # A fifth is seven semitones, and seven times seven is one more than whole octaves.
+    fifths = (7 * above_a4 + 6) % 12 - 6
+    return equal * (1.5 / 2 ** (7 / 12)) ** fifths
 
 
 class Tables:
@@ -73,10 +106,16 @@ class Tables:
         self.metals = {row["key"]: row for row in reply["winding_metals"]}
         self.constants = reply["constants"]
         self.properties = {row["key"] for row in reply["properties"]}
+        # The first precedent of a position that is not plain gut is the one whose tension is usual there.
+        usual = [row for row in reply["precedents"] if row["family"] != "plain-gut"]
+        self.usual = {row["position"]: row for row in reversed(usual)}
 
 
 class Constants:
-    """The constants of one string, each a (value, low, high); one of them may be moved to an end of its range."""
+    """The constants of one string, each a (value, low, high); one of them may be moved to an end of its range.
+
+    The key of each is (whose it is, which it is), as `doubts` names it; general constants are nobody's.
+    """
 
     CORE = (
         "density",
@@ -89,43 +128,37 @@ class Constants:
         "expansion",
         "moisture_left",
         "softening",
+        "water",
+        "shear",
     )
-    GENERAL = (
-        "body_expansion",
-        "body_movement",
-        "brilliance_loss",
-        "winding_loss",
-        "winding_stiffening",
-        "bonding",
-    )
+    WINDING = ("density", "modulus")
 
     def __init__(self, tables, construction, setting):
         def ends(row):
             return row["value"], row["low"], row["high"]
 
         material = tables.materials[construction["core"]["material"]]
-        self.all = {("core", name): ends(material["constants"][name]) for name in self.CORE}
+        self.all = {(material["key"], name): ends(material["constants"][name]) for name in self.CORE}
         for winding in construction["windings"]:
             metal = winding["metal"]
-            for name in ("density", "modulus"):
+            for name in self.WINDING:
                 self.all[(metal, name)] = ends(tables.metals[metal][name])
-        seating = seating_time(material["class"], construction)
-        for name in (*self.GENERAL, seating):
-            self.all[("general", name)] = ends(tables.constants[name])
-        # Under a name of its own, so that the computation need not know which one applies.
-        self.all[("general", "seating")] = self.all.pop(("general", seating))
+        # A reply does not say which of the seating times it is that applies.
+        self.all[("", "seating")] = ends(tables.constants[seating_time(material["class"], construction)])
+        for name, row in tables.constants.items():
+            if not name.startswith("seating_"):
+                self.all[("", name)] = ends(row)
         length, doubt = setting["sounding_length_m"], setting["sounding_length_doubt_m"]
-        self.all[("setting", "length")] = (length, length - doubt, length + doubt)
+        self.all[("", "sounding_length")] = (length, length - doubt, length + doubt)
 
     def central(self):
         """All constants at their values."""
         return {key: value for key, (value, _, _) in self.all.items()}
 
     def moved(self):
-        """Each constant alone at its low end, then at its high end, the others at their values."""
+        """Each constant alone at its low end and at its high end, the others at their values."""
         for key, (_, low, high) in self.all.items():
-            for end in (low, high):
-                yield {**self.central(), key: end}
+            yield key, {**self.central(), key: low}, {**self.central(), key: high}
 
 
 def seating_time(material_class, construction):
@@ -139,170 +172,374 @@ def seating_time(material_class, construction):
     return "seating_wound_wire" if construction["windings"] else "seating_plain_wire"
 
 
-def numbers(tables, construction, setting, value_of):
-    """Every property of a string, from the values of its constants."""
-    core, windings = construction["core"], construction["windings"]
-    material = tables.materials[core["material"]]
-    gut = material["class"] == "gut"
-    build, d = core["build"], core["diameter_m"]
-    length, f = value_of["setting", "length"], setting["pitch_hz"]
-    theta, h = setting["temperature_c"], setting["humidity"]
-    nu = value_of["core", "poisson"]
+def costello(layers, lay, nu):
+    """S: the pull of a strand over that of its straight wire, for the numbers of wires in its layers."""
+    if lay == 0:
+        return 1 + sum(layers)
+    a = math.pi / 2 - lay
+    sine, cosine, cot_2 = math.sin(a), math.cos(a), 1 / math.tan(a) ** 2
+    s = g = 1.0
+    for j, wires in enumerate(layers, start=1):
+        r = 2 * j
+        xi = (1 - nu * g * cot_2 / r) / (1 + cot_2 + nu * cot_2 / r)
+        delta = (1 - xi) * math.tan(a)
+        q = nu * (g + xi) / r
+        bending = (-2 * sine * cosine * delta + q * cosine**2) / r
+        twist = ((1 - 2 * sine**2) * delta + q * sine * cosine) / r
+        shear = (twist * cosine**2 / (4 * (1 + nu)) - bending * sine * cosine / 4) / r
+        s += wires * (xi * sine + shear * cosine)
+        g += 2 * xi
+    return s
 
-    # Core: mass a length and the area that pulls.
-    rho = value_of["core", "density"]
-    d_w = d
-    if build == "strand":
-        across, layers = STRANDS[core["layout"]]
-        d_w = d / across
-        c = math.cos(math.radians(core["lay_deg"]))
-        core_mass = rho * circle(d_w) * sum(n / c**times for n, times in layers)
-        a_e = circle(d_w) * sum(n * c ** (3 * times) for n, times in layers)
-    elif build == "multifilament":
-        alpha = math.radians(core["twist_deg"])
-        core_mass = rho * core["fill"] * circle(d)
-        a_e = core["fill"] * circle(d) * math.cos(alpha) ** 2
-    else:
-        core_mass = rho * circle(d)
-        a_e = circle(d)
-    if gut:
-        core_mass *= (1 + water(h)) / (1 + water(0.5))
 
-    # Moduli and strength.
-    softening = value_of["core", "softening"]
-    factor = 1 - softening * (theta - 20)
-    strength = value_of["core", "strength"]
-    if gut:
-        alpha, usual = math.radians(core["twist_deg"]), math.radians(25)
-        factor *= (math.cos(alpha) / math.cos(usual)) ** 2
-        strength *= math.cos(alpha) / math.cos(usual)
-    if material["class"] == "steel":
-        strength *= 2211e6 * between(0.10, d_w * 1e3, 6.5) ** -0.145
-    e = value_of["core", "modulus"] * factor
-    e_v = value_of["core", "fast_modulus"] * factor
+class String:
+    """A string of known constants: all that the page names, step by step."""
 
-    # Windings, from the inside.
-    u, winding_mass, w = d, 0.0, 0.0
-    for winding in windings:
-        t, b, metal = winding["thickness_m"], winding["bedding"], winding["metal"]
-        m = u - 2 * b * t + t
-        if winding["form"] == "flat":
-            winding_mass += value_of[metal, "density"] * math.pi * t * m
+    def __init__(self, tables, construction, setting, value_of):
+        self.setting = setting
+        self.core, self.windings = construction["core"], construction["windings"]
+        self.material = tables.materials[self.core["material"]]
+        self.kind, self.build = self.material["class"], self.core["build"]
+        self.seating = value_of["", "seating"]
+        self.value_of = value_of
+        self.length = value_of["", "sounding_length"]
+        self.f = setting["pitch_hz"]
+        self.d = self.core["diameter_m"] * self.general("core_gauge")
+        self.pull_of_core()
+        self.elasticity_and_strength()
+        self.wind()
+        self.tune()
+        self.bend()
+        self.twist()
+
+    def general(self, name):
+        """A general constant."""
+        return self.value_of["", name]
+
+    def own(self, name):
+        """A constant of the core's material."""
+        return self.value_of[self.material["key"], name]
+
+    def pull_of_core(self):
+        """The core's mass a length, the area that pulls, and how many filaments of what diameter at what angle."""
+        rho, nu = self.own("density"), self.own("poisson")
+        if self.build == "strand":
+            across, layers = STRANDS[self.core["layout"]]
+            lay = math.radians(self.core["lay_deg"])
+            c = math.cos(lay)
+            one = circle(self.d / across)
+            self.core_mass = rho * one * sum(n / c**times for n, times in layers)
+            self.a_e = one * {
+                "1x7": lambda: costello([6], lay, nu),
+                "1x19": lambda: costello([6, 12], lay, nu),
+                "7x7": lambda: costello([6], lay, nu) * (1 + 6 * c**3),
+            }[self.core["layout"]]()
+            self.n, self.filament, self.angle = sum(n for n, _ in layers), self.d / across, lay
+        elif self.build == "multifilament":
+            fill, alpha = self.core["fill"], math.radians(self.core["twist_deg"])
+            self.core_mass = rho * fill * circle(self.d)
+            self.a_e = fill * circle(self.d) * math.cos(alpha) ** 2
+            self.filament, self.angle = self.core["filament_m"], alpha
+            self.n = fill * (self.d / self.filament) ** 2
         else:
-            turn = math.sqrt((math.pi * m / t) ** 2 + 1)
-            winding_mass += value_of[metal, "density"] * circle(t) * turn
-        w += value_of[metal, "modulus"] * math.pi * m**3 * t / 8
-        u += 2 * t * (1 - b)
-    gauge = u
+            self.core_mass = rho * circle(self.d)
+            self.a_e = circle(self.d)
+            self.filament = self.d
+        if self.kind == "gut":
+            self.core_mass *= (1 + water(self.setting["humidity"])) / (1 + water(0.5))
 
-    # At pitch.
-    mu_0 = core_mass + winding_mass
-    ea = e * a_e
-    t_0 = 4 * (length * f) ** 2 * mu_0
-    tension = 2 * t_0 / (1 + math.sqrt(1 + 4 * t_0 / ea))
-    stretch = tension / ea
-    mu = mu_0 / (1 + stretch)
-    sigma = tension / a_e
-    whole = length + setting["afterlength_m"] + setting["nut_to_peg_m"]
-    pull = KAPPA / 2 * (ea / tension + 1) / whole
-    over_bridge = math.radians(180 - setting["angle_over_bridge_deg"])
+    def elasticity_and_strength(self):
+        """The moduli and the strength, at the room's temperature."""
+        factor = 1 - self.own("softening") * (self.setting["temperature_c"] - 20)
+        self.strength = self.own("strength")
+        if self.kind == "gut":
+            alpha, usual = math.radians(self.core["twist_deg"]), math.radians(25)
+            factor *= (math.cos(alpha) / math.cos(usual)) ** 2
+            self.strength *= math.cos(alpha) / math.cos(usual)
+        if self.kind == "steel":
+            self.strength *= 2211e6 * between(0.10, self.filament * 1e3, 6.5) ** -0.145
+        self.e = self.own("modulus") * factor
+        # Until the stress is known; see `bend`.
+        self.e_v = self.own("fast_modulus") * factor
 
-    # Bending.
-    e_v += material["fast_slope"] * between(20e6, sigma, 200e6)
-    bonded = e_v * a_e * d**2 / 16
-    if build == "strand":
-        n, beta, d_f = sum(n for n, _ in layers), math.radians(core["lay_deg"]), d_w
-        free = free_bending(e_v, n, d_f, beta, nu)
-        bonded *= BONDED_STRAND[core["layout"]]
-        low, middle, high = free, math.sqrt(free * bonded), bonded
-    elif build == "multifilament":
-        d_f = core["filament_m"]
-        n, beta = core["fill"] * (d / d_f) ** 2, math.radians(core["twist_deg"])
-        free = free_bending(e_v, n, d_f, beta, nu)
-        low, middle, high = free, bonded / 2, 2 * bonded
-    else:
-        low = middle = high = bonded
-    y = value_of["general", "bonding"]
-    k = middle + y * ((middle - low) if y < 0 else (high - middle))
-    bending = k * (1 + value_of["general", "winding_stiffening"]) if windings else k
-    losses = k * value_of["core", "loss"] + value_of["general", "winding_loss"] * w
-    q = value_of["general", "brilliance_loss"]
+    def wind(self):
+        """The windings, from the inside: their mass, their tubes W and W_t, their polar inertia P, and the gauge D."""
+        u = self.d
+        self.winding_mass = self.w = self.w_t = self.p = 0.0
+        for winding in self.windings:
+            t = winding["thickness_m"] * self.general("winding_gauge")
+            # A reply leaves out the gap of a close winding.
+            b, g = winding["bedding"], winding.get("gap", 0.0)
+            rho, e = (self.value_of[winding["metal"], name] for name in Constants.WINDING)
+            m = u - 2 * b * t + t
+            if winding["form"] == "flat":
+                mass = rho * math.pi * t * m / (1 + g)
+            else:
+                mass = rho * circle(t) * math.sqrt((math.pi * m / (t * (1 + g))) ** 2 + 1)
+            e /= 1 + g
+            self.winding_mass += mass
+            self.w += e * math.pi * m**3 * t / 8
+            self.w_t += 0.375 * e * math.pi * m**3 * t / 4
+            self.p += mass * m**2 / 4
+            u += 2 * t * (1 - b)
+        self.gauge = u
 
-    # Settling.
-    k_c = KAPPA / 2 * value_of["core", "creep"]
-    settling = 1 / (10 ** (5 / k_c) - 1) if k_c > 0 else 0.0
+    def tune(self):
+        """Tension, stretch and mass at pitch."""
+        self.mu_0 = self.core_mass + self.winding_mass
+        self.ea = self.e * self.a_e
+        t_0 = 4 * (self.length * self.f) ** 2 * self.mu_0
+        self.tension = 2 * t_0 / (1 + math.sqrt(1 + 4 * t_0 / self.ea))
+        self.stretch = self.tension / self.ea
+        self.mu = self.mu_0 / (1 + self.stretch)
+        self.sigma = self.tension / self.a_e
+        self.z = math.sqrt(self.tension * self.mu)
+        self.whole = self.length + self.setting["afterlength_m"] + self.setting["nut_to_peg_m"]
+        strong = self.general("bridge_resistance")
+        self.resistance = self.setting["bridge_resistance_kg_s"] * strong
+        self.resistance_at_peak = self.setting["peak_resistance_kg_s"] * strong
 
-    # Drift.
-    swing_theta, swing_h = setting["temperature_swing_k"], setting["humidity_swing"]
-    expansion = value_of["core", "expansion"] - value_of["general", "body_expansion"]
-    warmth = KAPPA / 2 * abs(ea / tension * expansion + softening) * swing_theta
-    h_1, h_2 = (between(0.05, h + side * swing_h / 2, 0.95) for side in (-1, 1))
-    moisture = KAPPA / 2 * (water(h_2) - water(h_1)) / (1 + water(h))
-    moisture *= value_of["core", "moisture_left"]
-    movement = value_of["general", "body_movement"] * swing_h / 0.10
-    body = KAPPA / 2 * abs(ea / tension - 1) * movement
+    def bonded_or_free(self, low, central, high):
+        """What lies between filaments that slide and filaments that stick."""
+        y = self.general("bonding")
+        return central + y * ((central - low) if y < 0 else (high - central))
 
-    return {
-        "mass_unstretched_kg_m": mu_0,
-        "tension_n": tension,
-        "stretch": stretch,
-        "mass_at_pitch_kg_m": mu,
-        "core_stress_pa": sigma,
-        "breaking_share": sigma / strength,
-        "breaking_pitch_hz": math.sqrt(strength * a_e / mu_0) / (2 * length),
-        "axial_stiffness_n": ea,
-        "lateral_stiffness_n_m": 4 * tension / length,
-        "impedance_kg_s": math.sqrt(tension * mu),
-        "pull_cent_m": pull,
-        "peg_cent_deg": pull * math.pi * setting["peg_diameter_m"] / 360 / setting["gear_ratio"],
-        "outer_diameter_m": gauge,
-        "outer_diameter_at_pitch_m": gauge - d * (1 - (1 + stretch) ** -nu),
-        "winding_mass_share": winding_mass / mu_0,
-        "downforce_n": 2 * tension * math.sin(over_bridge / 2),
-        "bending_stiffness_n_m2": bending,
-        "inharmonicity": math.pi**2 * bending / (tension * length**2),
-        "brilliance_hz": f * math.sqrt(q * tension * length**2 / (math.pi**2 * losses)),
-        "attack_m_s2_n": attack(mu * length),
-        "loss_cent_decade": k_c,
-        "settling_d": max(settling, value_of["general", "seating"]),
-        "drift_temperature_cent": warmth,
-        "drift_moisture_cent": moisture,
-        "drift_body_cent": body,
-        "drift_cent": warmth + moisture + body,
-    }
+    def bend(self):
+        """The modulus of bending, K, the bending stiffness and the inharmonicity."""
+        self.e_v += self.material["fast_slope"] * between(20e6, self.sigma, 200e6)
+        bonded = self.e_v * self.a_e * self.d**2 / 16
+        self.k = bonded
+        if self.build in ("strand", "multifilament"):
+            one = self.e_v * math.pi * self.filament**4 / 64
+            turn = 2 * math.cos(self.angle) / (2 + self.own("poisson") * math.sin(self.angle) ** 2)
+            free = self.n * one * turn
+            if self.build == "strand":
+                bonded *= BONDED_STRAND[self.core["layout"]]
+                self.k = self.bonded_or_free(free, math.sqrt(free * bonded), bonded)
+            else:
+                self.k = self.bonded_or_free(free, bonded / 2, 2 * bonded)
+        self.bending = self.k * (1 + self.general("winding_stiffening")) if self.windings else self.k
+        self.b = math.pi**2 * self.bending / (self.tension * self.length**2)
+        # What bending loses, over what it stores were there no winding: K η and the winding's share.
+        self.lossy_stiffness = self.k * self.own("loss") + self.general("winding_loss") * self.w
+
+    def twist(self):
+        """The torsional stiffness C and the inertia J."""
+        shear = self.own("shear")
+        one = shear * math.pi * self.d**4 / 32
+        self.c = one
+        if self.build == "strand":
+            free = self.n * shear * math.pi * self.filament**4 / 32
+            self.c = self.bonded_or_free(free, math.sqrt(free * one), one)
+        elif self.build == "multifilament":
+            fill = self.core["fill"]
+            free = fill * (self.filament / self.d) ** 2 * one
+            self.c = self.bonded_or_free(free, fill * one / 2, one)
+        self.c += self.general("winding_torsion") * self.w_t
+        self.j = self.core_mass * self.d**2 / 8 + self.p
+
+    def partial(self, n):
+        """What a partial loses, and to what; with how long it rings."""
+        inharmonic = (1 + self.b * n**2) / (1 + self.b)
+        frequency = n * self.f * math.sqrt(inharmonic)
+        m = self.gauge / 4 * math.sqrt(2 * math.pi * frequency / self.general("air_viscosity"))
+        rho_s = self.mu / circle(self.gauge)
+        losses = {
+            "air": self.general("air_density") / rho_s * (2 * math.sqrt(2) * m + 1) / m**2,
+            "string": self.general("string_loss"),
+            "bending": (math.pi * n / self.length) ** 2 * self.lossy_stiffness / self.tension,
+            "bridge": 2 * self.z / (math.pi * n * self.resistance),
+        }
+        on_stiff_ends = (losses["air"] + losses["string"] + losses["bending"]) / (1 + self.b * n**2)
+        decay = math.pi * frequency * (on_stiff_ends + losses["bridge"])
+        return {
+            "n": n,
+            "frequency_hz": frequency,
+            "sharpness_cent": KAPPA / 2 * math.log(inharmonic),
+            **{f"loss_{cause}": loss for cause, loss in losses.items()},
+            "q": 1 / on_stiff_ends,
+            "ring_s": math.log(1000) / decay,
+            "most": max(losses, key=losses.get),
+        }
+
+    def numbers(self):
+        """Every property of the string."""
+        over_bridge = math.radians(180 - self.setting["angle_over_bridge_deg"])
+        pull = KAPPA / 2 * (self.ea / self.tension + 1) / self.whole
+        peg = math.pi * self.setting["peg_diameter_m"] / 360 / self.setting["gear_ratio"]
+        breaking_pitch = math.sqrt(self.strength * self.a_e / self.mu_0) / (2 * self.length)
+        return {
+            "mass_unstretched_kg_m": self.mu_0,
+            "tension_n": self.tension,
+            "stretch": self.stretch,
+            "mass_at_pitch_kg_m": self.mu,
+            "core_stress_pa": self.sigma,
+            "breaking_share": self.sigma / self.strength,
+            "breaking_pitch_hz": breaking_pitch,
+            "axial_stiffness_n": self.ea,
+            "lateral_stiffness_n_m": 4 * self.tension / self.length,
+            "impedance_kg_s": self.z,
+            "pull_cent_m": pull,
+            "peg_cent_deg": pull * peg,
+            "outer_diameter_m": self.gauge,
+            "outer_diameter_at_pitch_m": self.gauge - self.d * (1 - (1 + self.stretch) ** -self.own("poisson")),
+            "winding_mass_share": self.winding_mass / self.mu_0,
+            "downforce_n": 2 * self.tension * math.sin(over_bridge / 2),
+            "bending_stiffness_n_m2": self.bending,
+            "inharmonicity": self.b,
+            "brilliance_hz": self.brilliance(),
+            **self.bowed(),
+            **self.ringing(),
+            **self.torsion(),
+            **self.hand_and_edge(),
+            **self.settling(),
+            **self.drift(),
+        }
+
+    def brilliance(self):
+        """The frequency from which bending loss takes the shine."""
+        allowed = self.general("brilliance_loss") * self.tension * self.length**2
+        return self.f * math.sqrt(allowed / (math.pi**2 * self.lossy_stiffness))
+
+    def bowed(self):
+        """The limits of bowing."""
+        m = self.mu * self.length
+        across = BETA * (1 - BETA)
+        root = math.sqrt((1 - 2 * BETA) * (2 * (1 - BETA) * MU_S**2 - MU_S * MU_D))
+        highest = across * ((3 - 4 * BETA) * MU_S - MU_D - 2 * root) / ((1 - 2 * BETA) * 2 * m)
+        lowest = across * (3 * MU_S - MU_D - 2 * math.sqrt(2 * MU_S**2 - MU_S * MU_D)) / (2 * m)
+        greatest = 2 * self.z * BOW_SPEED / (BETA * (MU_S - MU_D))
+        least = self.z**2 * BOW_SPEED / (2 * BETA**2 * self.resistance * (MU_S - MU_D))
+        return {
+            "attack_m_s2_n": highest,
+            "gentlest_attack_m_s2_n": lowest,
+            "bow_force_greatest_n": greatest,
+            "bow_force_least_n": least,
+            "bow_force_least_measured_n": self.general("least_force") * self.z**2 / BETA**2,
+            "bow_window_db": 20 * math.log10(greatest / least),
+            "wolf": self.z / (4 * BETA * self.resistance_at_peak),
+        }
+
+    def ringing(self):
+        """The loss and the ring of the first partial."""
+        first = self.partial(1)
+        return {"loss_first": 1 / first["q"], "ring_s": first["ring_s"]}
+
+    def torsion(self):
+        """Waves of twist."""
+        speed = math.sqrt(self.c / self.j)
+        return {
+            "torsion_speed_m_s": speed,
+            "torsion_ratio": speed / (2 * self.length * self.f),
+            "torsion_impedance_ratio": math.sqrt(self.c * self.j) / (self.gauge / 2) ** 2 / self.z,
+        }
+
+    def hand_and_edge(self):
+        """What stopping and playing loudly do to the pitch, and the nut and the bow to the filaments."""
+        height = self.setting["string_height_m"]
+        x = self.filament
+        to_and_fro = self.e_v * x / 2 * math.pi * AMPLITUDE * math.sqrt(self.tension / self.bending)
+        return {
+            "stopping_cent": KAPPA / 2 / self.stretch * 2 * height**2 / (self.length * self.whole),
+            "glide_cent": KAPPA * 3 / 8 / self.stretch * (math.pi * AMPLITUDE / 2) ** 2,
+            "over_the_nut": self.e * x / (2 * self.setting["nut_radius_m"] * self.strength),
+            "fatigue": self.sigma / self.strength + to_and_fro / (self.general("endurance") * self.strength),
+        }
+
+    def settling(self):
+        """What a new string loses."""
+        k_c = KAPPA / 2 * self.own("creep")
+        creeping = 1 / (10 ** (SETTLED_CENT / k_c) - 1) if k_c > 0 else 0.0
+        strand = self.build == "strand"
+        return {
+            "loss_cent_decade": k_c,
+            "settling_d": max(creeping, self.seating),
+            "constructional_cent": KAPPA / 2 / self.stretch * self.general("constructional") if strand else 0.0,
+        }
+
+    def drift(self):
+        """What the room does to the pitch of a settled string."""
+        swing_theta, swing_h = self.setting["temperature_swing_k"], self.setting["humidity_swing"]
+        h, gut = self.setting["humidity"], self.kind == "gut"
+
+        def water_of_core(a):
+            return water(a) if gut else self.own("water") * a / 0.6
+
+        expansion = self.own("expansion") - self.general("body_expansion")
+        warmth = KAPPA / 2 * abs(expansion / self.stretch + self.own("softening")) * swing_theta
+        h_1, h_2 = (between(0.05, h + side * swing_h / 2, 0.95) for side in (-1, 1))
+        taken_up = water_of_core(h_2) - water_of_core(h_1)
+        at_once = KAPPA / 2 * taken_up / (1 + water_of_core(h))
+        movement = self.general("body_movement") * swing_h / 0.10
+        parts = {
+            "drift_temperature_cent": warmth,
+            "drift_moisture_cent": at_once * self.own("moisture_left"),
+            "drift_body_cent": KAPPA / 2 * abs(1 / self.stretch - 1) * movement,
+            "drift_ratchet_cent": self.general("ratchet") * swing_h / 0.20 if gut else 0.0,
+            "drift_seats_cent": self.general("seat_drift"),
+        }
+        return {
+            **parts,
+            "drift_cent": sum(parts.values()),
+            "drift_transient_cent": at_once * self.general("transient"),
+        }
 
 
-def free_bending(e_v, n, d_f, beta, nu):
-    """B₀: the bending stiffness of n wires or filaments that slide on one another."""
-    one = e_v * math.pi * d_f**4 / 64
-    return n * one * 2 * math.cos(beta) / (2 + nu * math.sin(beta) ** 2)
+class Report:
+    """A report as computed here.
+
+    `numbers` is of (value, low, high) by property; `doubts` of [(share, constant), ...] by property, largest first.
+    """
+
+    def __init__(self, tables, construction, setting):
+        constants = Constants(tables, construction, setting)
+
+        def string(values):
+            return String(tables, construction, setting, values)
+
+        middle = string(constants.central())
+        central = middle.numbers()
+        down, up, halved = ({name: {} for name in central} for _ in range(3))
+        for key, at_low, at_high in constants.moved():
+            at_low, at_high = string(at_low).numbers(), string(at_high).numbers()
+            for name, value in central.items():
+                steps = (0.0, at_low[name] - value, at_high[name] - value)
+                down[name][key], up[name][key] = min(steps), max(steps)
+                halved[name][key] = (at_high[name] - at_low[name]) / 2
+        self.numbers = {
+            name: (
+                value,
+                max(0.0, value - math.hypot(*down[name].values())),
+                value + math.hypot(*up[name].values()),
+            )
+            for name, value in central.items()
+        }
+        self.partials = [middle.partial(n) for n in range(1, PARTIALS + 1)]
+        self.nights = list(self.days_after(constants.all["", "seating"]))
+        self.doubts = {name: shares(halved[name]) for name in DOUBTED}
+
+    def days_after(self, seating):
+        """Each day's loss as (value, low, high), and the chance that the string is settled by then."""
+        for day in range(1, DAYS + 1):
+            lost = [k_c * math.log10((day + 1) / day) for k_c in self.numbers["loss_cent_decade"]]
+            yield day, lost, chance_under(SETTLED_CENT, lost) * chance_under(day, seating)
 
 
-def attack(m):
-    """The highest clean bow acceleration for each newton of bow force, of a sounding string of mass m."""
-    beta, mu_s, mu_d = 0.1, 0.8, 0.3
-    root = math.sqrt((1 - 2 * beta) * (2 * (1 - beta) * mu_s**2 - mu_s * mu_d))
-    bracket = (3 - 4 * beta) * mu_s - mu_d - 2 * root
-    return beta * (1 - beta) * bracket / ((1 - 2 * beta) * 2 * m)
+def shares(halved):
+    """The share of each constant in the sum of squares, largest first, without those that matter nothing."""
+    total = sum(step**2 for step in halved.values())
+    found = [(step**2 / total, key) for key, step in halved.items() if step != 0]
+    return sorted(found, reverse=True)
 
 
-def quantities(tables, construction, setting):
-    """Every property of a string as (value, low, high)."""
-    constants = Constants(tables, construction, setting)
-    central = numbers(tables, construction, setting, constants.central())
-    # For each property and each constant: the lower and the upper of the two differences, with zero.
-    down = {name: 0.0 for name in central}
-    up = {name: 0.0 for name in central}
-    moved = [numbers(tables, construction, setting, values) for values in constants.moved()]
-    for at_low, at_high in zip(moved[0::2], moved[1::2]):
-        for name, value in central.items():
-            steps = (0.0, at_low[name] - value, at_high[name] - value)
-            down[name] += min(steps) ** 2
-            up[name] += max(steps) ** 2
-    return {
-        name: (value, max(0.0, value - math.sqrt(down[name])), value + math.sqrt(up[name]))
-        for name, value in central.items()
-    }
+def chance_under(limit, quantity):
+    """The chance that a number with a range lies under a limit."""
+    value, low, high = quantity
+    if low == high:
+        return 1.0 if value <= limit else 0.0
+    if low > 0:
+        return normal((math.log(limit) - math.log(value)) * 2 * HALF_RANGE / math.log(high / low))
+    return normal((limit - value) * 2 * HALF_RANGE / (high - low))
 
 
 def unknown(low, high):
@@ -318,6 +555,8 @@ class Checker:
         self.checked = 0
         self.worst = {"share": 0.0, "what": None}
         self.misses = []
+        # The reports computed so far, by the string and its setting: replies often tell of the same string.
+        self.reports = {}
 
     def miss(self, what, found, expected):
         """Something in a reply that is not what it should be."""
@@ -326,8 +565,7 @@ class Checker:
     def number(self, what, found, expected):
         """A number of a reply against the one computed here."""
         self.checked += 1
-        is_number = isinstance(found, (int, float)) and not isinstance(found, bool)
-        off = abs(found - expected) if is_number else math.inf
+        off = distance(found, expected)
         if abs(expected) > WITHIN_OF_ZERO:
             share = off / abs(expected)
             near = share <= WITHIN
@@ -337,6 +575,12 @@ class Checker:
             # Zero, or what rounding has left of it.
             near = off <= WITHIN_OF_ZERO
         if not near:
+            self.miss(what, found, expected)
+
+    def chance(self, what, found, expected):
+        """A chance of a reply against the one computed here."""
+        self.checked += 1
+        if not distance(found, expected) <= WITHIN_OF_CHANCE:
             self.miss(what, found, expected)
 
     def same(self, what, found, expected):
@@ -353,18 +597,57 @@ class Checker:
             self.miss(what, found, [low, high])
 
     def report(self, where, report):
-        """All numbers of one report; gives them as computed here."""
-        expected = quantities(self.tables, report["construction"], report["setting"])
-        found = report["numbers"]
+        """All of one report; gives its numbers as computed here."""
+        string = json.dumps([report["construction"], report["setting"]])
+        if string not in self.reports:
+            self.reports[string] = Report(self.tables, report["construction"], report["setting"])
+        own = self.reports[string]
+        expected, found = own.numbers, report["numbers"]
         self.same(f"{where}: the names in numbers", sorted(found), sorted(expected))
         self.same(f"{where}: the properties in tables", sorted(self.tables.properties), sorted(expected))
         for name in sorted(expected.keys() & found.keys()):
-            value, low, high = expected[name]
-            self.number(f"{where}: {name} value", found[name]["value"], value)
-            self.number(f"{where}: {name} low", found[name]["low"], low)
-            self.number(f"{where}: {name} high", found[name]["high"], high)
+            for end, number in zip(("value", "low", "high"), expected[name]):
+                self.number(f"{where}: {name} {end}", found[name][end], number)
+            _, low, high = expected[name]
             self.same(f"{where}: {name} unknown", found[name]["unknown"], unknown(low, high))
+        self.partials(where, report["partials"], own.partials)
+        self.nights(where, report["nights"], own.nights)
+        self.doubts(where, report["doubts"], own.doubts)
         return expected
+
+    def partials(self, where, found, expected):
+        """What each partial loses."""
+        self.same(f"{where}: number of partials", len(found), len(expected))
+        for partial, own in zip(found, expected):
+            here = f"{where}: partial {own['n']}"
+            self.same(f"{here}, names", sorted(partial), sorted(own))
+            for name in sorted(partial.keys() & own.keys()):
+                check = self.same if name in ("n", "most") else self.number
+                check(f"{here}, {name}", partial[name], own[name])
+
+    def nights(self, where, found, expected):
+        """What each night loses."""
+        self.same(f"{where}: number of nights", len(found), len(expected))
+        for night, (day, lost, chance) in zip(found, expected):
+            here = f"{where}: night {day}"
+            self.same(f"{here}, day", night["day"], day)
+            for end, number in zip(("value", "low", "high"), lost):
+                self.number(f"{here}, lost_cent {end}", night["lost_cent"][end], number)
+            self.chance(f"{here}, chance", night["chance"], chance)
+
+    def doubts(self, where, found, expected):
+        """What to measure to know more: the shares in order, each the one of the constant that is named."""
+        self.same(f"{where}: the names in doubts", sorted(found), sorted(expected))
+        for name in sorted(expected.keys() & found.keys()):
+            here = f"{where}: doubts of {name}"
+            largest = expected[name][:DOUBTS]
+            self.same(f"{here}, how many", len(found[name]), len(largest))
+            by_key = {key: share for share, key in expected[name]}
+            for i, (doubt, (share, _)) in enumerate(zip(found[name], largest)):
+                self.number(f"{here}, share {i}", doubt["share"], share)
+                key = (doubt["owner"], doubt["which"])
+                # Two constants may have the same share, so the names are not held against those of the order here.
+                self.number(f"{here}, constant {i}", by_key.get(key), share)
 
     def fit(self, where, reply):
         """All reports of a fit, and what follows from them."""
@@ -377,7 +660,7 @@ class Checker:
             here = f"{where}, {string['note']}"
             own = self.report(f"{here}, chosen", string["report"])
             computed.append(own)
-            self.pitch(here, string, problem["a4_hz"])
+            self.pitch(here, string, problem)
             self.bands(here, string, own)
             others = {}
             for other in ("rival", "today"):
@@ -392,19 +675,19 @@ class Checker:
             point = string["chosen_point"]
             for name in ("stretch", "settling_d", "drift_cent"):
                 self.number(f"{here}, chosen_point {name}", point[name], own[name][0])
-        self.loads(where, chosen, computed)
+        self.loads(where, chosen, problem, computed)
         if chosen["runner_up"]:
             others = chosen["runner_up"]["strings"]
             self.same(f"{where}: strings of the runner-up", len(others), len(computed))
             for string, report in zip(chosen["strings"], others):
                 here = f"{where}, {string['note']}, runner-up"
                 self.report(here, report)
-                expected = equal_tempered(string["note"], problem["a4_hz"])
+                expected = pitch_of(string["note"], problem["a4_hz"], problem["temperament"])
                 self.number(f"{here}, pitch", report["setting"]["pitch_hz"], expected)
 
-    def pitch(self, here, string, a4):
+    def pitch(self, here, string, problem):
         """The pitch of a chosen string and of those beside it, from its note."""
-        expected = equal_tempered(string["note"], a4)
+        expected = pitch_of(string["note"], problem["a4_hz"], problem["temperament"])
         self.number(f"{here}, pitch", string["report"]["setting"]["pitch_hz"], expected)
         self.number(f"{here}, pitch to shop for", string["shopping"]["pitch_hz"], expected)
         for other in ("rival", "today"):
@@ -433,7 +716,7 @@ class Checker:
         self.number(f"{what}, this", comparison["this"], own[name][0])
         self.number(f"{what}, other", comparison["other"], other[name][0])
 
-    def loads(self, where, chosen, computed):
+    def loads(self, where, chosen, problem, computed):
         """The loads of a set, the steps between its strings, and when it is settled.
 
         The strings of a set stand or fall together, so the ends of their ranges are added, not their squares.
@@ -443,11 +726,14 @@ class Checker:
                 expected = sum(own[name][i] for own in computed)
                 self.number(f"{where}: {total} {end}", chosen[total][end], expected)
         self.same(f"{where}: number of steps", len(chosen["steps"]), len(computed) - 1)
-        for i, (step, upper, lower) in enumerate(zip(chosen["steps"], computed, computed[1:])):
+        usual = [self.usual_tension(string, problem) for string in chosen["strings"]]
+        for i, step in enumerate(chosen["steps"]):
             # Tension is that of the upper string over the lower, impedance that of the lower over the upper.
+            upper, lower = computed[i : i + 2]
             tension = upper["tension_n"][0] / lower["tension_n"][0]
             impedance = lower["impedance_kg_s"][0] / upper["impedance_kg_s"][0]
             self.number(f"{where}: step {i}, tension_ratio", step["tension_ratio"], tension)
+            self.number(f"{where}: step {i}, usual_ratio", step["usual_ratio"], usual[i] / usual[i + 1])
             self.number(f"{where}: step {i}, impedance_ratio", step["impedance_ratio"], impedance)
         plan = chosen["plan"]
         self.same(f"{where}: strings in the plan", len(plan["settled_d"]), len(computed))
@@ -458,6 +744,23 @@ class Checker:
         for i, end in ((0, "value"), (2, "high")):
             expected = max(own["settling_d"][i] for own in computed)
             self.number(f"{where}: fit before, {end}", plan["fit_before_d"][i // 2], expected)
+
+    def usual_tension(self, string, problem):
+        """The middle of the usual tensions of a position, for the set-up and at the pitch that the string has.
+
+        A size moves all tensions of an instrument alike, so it is not in their ratios.
+        """
+        usual = self.tables.usual[string["position"]]
+        shares = SET_UP.get(problem["set_up"], (1, 1))
+        middle = sum(tension * share for tension, share in zip(usual["tension_n"], shares)) / 2
+        pitch = string["report"]["setting"]["pitch_hz"]
+        return middle * (pitch / pitch_of(usual["note"], 440, "equal")) ** 2
+
+
+def distance(found, expected):
+    """How far what a reply holds lies from the number computed here."""
+    is_number = isinstance(found, (int, float)) and not isinstance(found, bool)
+    return abs(found - expected) if is_number else math.inf
 
 
 def main():

@@ -3,9 +3,8 @@
 use std::sync::OnceLock;
 
 use serde_json::Value;
-use strings::physics::{partials, tension};
 use strings::quantity::{KilogramPerMetre, Metre, Newton, NewtonSquareMetre};
-use support::{Authority, Grade, Within, check, row};
+use support::{Authority, Grade, Within, check, physics, row};
 
 use crate::python::{list, number, output_of, word};
 
@@ -30,7 +29,7 @@ fn partials_rise_as_the_eigenvalues_do() {
     let printed = printed();
     for string in list(printed, "strings") {
         let hertz = eigenvalues(string);
-        let b = partials::inharmonicity(
+        let b = physics!(partials::inharmonicity)(
             NewtonSquareMetre::new(number(string, "bending_n_m2")),
             Newton::new(number(string, "tension_n")),
             Metre::new(number(string, "length_m")),
@@ -39,7 +38,7 @@ fn partials_rise_as_the_eigenvalues_do() {
             &EIGENVALUES,
             (1_u32..).zip(&hertz).skip(1).map(|(n, hz)| {
                 let expected = 1200.0 * (hz / (f64::from(n) * hertz[0])).log2();
-                let found = partials::sharpness_of_partial(b, n).get();
+                let found = physics!(partials::sharpness_of_partial)(b, n).get();
                 let what = format!(
                     "{}, partial {n} above {n} times the first, cents",
                     word(string, "name")
@@ -58,10 +57,13 @@ fn the_flexible_string_is_what_is_left_without_stiffness() {
         list(printed, "strings").iter().map(|string| {
             let (t, l) =
                 (Newton::new(number(string, "tension_n")), Metre::new(number(string, "length_m")));
-            let flexible =
-                tension::fundamental(t, KilogramPerMetre::new(number(string, "mass_kg_m")), l)
-                    .get();
-            let b = partials::inharmonicity(
+            let flexible = physics!(tension::fundamental)(
+                t,
+                KilogramPerMetre::new(number(string, "mass_kg_m")),
+                l,
+            )
+            .get();
+            let b = physics!(partials::inharmonicity)(
                 NewtonSquareMetre::new(number(string, "bending_n_m2")),
                 t,
                 l,

@@ -37,6 +37,37 @@ def pulled(straight, outer, lay, poisson):
     return force / (np.pi * (r1**2 + 6 * r2**2) * e1), e2 / e1
 
 
+def layered(counts, lay, poisson):
+    """Straight wire and layers of equal wires, radii of helices 2, 4 ... wires, all laid alike; one system for all.
+
+    Unknowns for each layer: its wires' strain x and change of angle d. A layer lies on what is inside it, whose radius
+    shrinks by poisson times (strain of the straight wire + 2 x of each layer between + its own x), in wire radii.
+    """
+    a = np.pi / 2 - np.radians(lay)
+    s, c, t = np.sin(a), np.cos(a), np.tan(a)
+    m = len(counts)
+    system, given = np.zeros((2 * m, 2 * m)), np.zeros(2 * m)
+    for j in range(m):
+        r = 2.0 * (j + 1)
+        # 1 = x + d / t, and 0 = x / t - d + poisson * (1 + sum of 2 x below + x) / (r t)
+        system[2 * j, 2 * j], system[2 * j, 2 * j + 1], given[2 * j] = 1.0, 1.0 / t, 1.0
+        system[2 * j + 1, 2 * j] = 1.0 / t + poisson / (r * t)
+        system[2 * j + 1, 2 * j + 1] = -1.0
+        for i in range(j):
+            system[2 * j + 1, 2 * i] = 2.0 * poisson / (r * t)
+        given[2 * j + 1] = -poisson / (r * t)
+    solved = np.linalg.solve(system, given)
+    force, grown = np.pi, 1.0
+    for j, count in enumerate(counts):
+        r, x, d = 2.0 * (j + 1), solved[2 * j], solved[2 * j + 1]
+        squeeze = poisson * (grown + x) / r
+        couple = np.pi / 4 * (-2 * s * c / r * d + squeeze * c * c / r)
+        torque = np.pi / (4 * (1 + poisson)) * ((1 - 2 * s * s) / r * d + squeeze * s * c / r)
+        force += count * (np.pi * x * s + (torque * c * c / r - couple * s * c / r) * c)
+        grown += 2 * x
+    return force / (np.pi * (1 + sum(counts)))
+
+
 def bent(lay, poisson):
     lam = np.radians(lay)
 
@@ -56,7 +87,12 @@ test_strand = {"modulus_share": share, "outer_strain_share": ratio}
 pulls = []
 bends = []
 for lay in (0.0, 4.0, 8.0, 10.0, 11.834, 12.0, 15.0):
-    pulls.append({"lay_deg": lay, "poisson": 0.29, "modulus_share": pulled(1.0, 1.0, lay, 0.29)[0]})
+    if lay == 0.0:
+        lay = 1e-6
+    for poisson in (0.29, 0.36):
+        one = {"lay_deg": lay, "poisson": poisson}
+        pulls.append({"layout": "1x7"} | one | {"modulus_share": pulled(1.0, 1.0, lay, poisson)[0]})
+        pulls.append({"layout": "1x19"} | one | {"modulus_share": layered((6, 12), lay, poisson)})
 for lay in (0.0, 5.0, 12.0, 20.0, 30.0, 45.0):
     for poisson in (0.29, 0.39):
         bends.append({"lay_deg": lay, "poisson": poisson, "share": bent(lay, poisson)})

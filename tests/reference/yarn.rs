@@ -1,8 +1,7 @@
 //! A twisted bundle, against the average over its cross-section.
 
-use strings::physics::stiffness;
 use strings::quantity::{Degree, Metre, Ratio};
-use support::{Authority, Grade, Within, check, row};
+use support::{Authority, Grade, Within, check, physics, row};
 
 use crate::python::{list, number, output_of};
 
@@ -12,9 +11,10 @@ fn twist_takes_from_a_bundle_what_the_average_says() {
     let authority =
         Authority { source: "yarn.py (numeric average of cos^4)", grade: Grade::Independent };
     let area = |twist: f64| {
-        stiffness::bundle_area(Metre::from_mm(0.5), Ratio::new(0.7), Degree::new(twist)).get()
+        physics!(stiffness::bundle_area)(Metre::from_mm(0.5), Ratio::new(0.7), Degree::new(twist))
+            .get()
     };
-    let gut = |twist: f64| stiffness::gut_twist_factor(Degree::new(twist)).get();
+    let gut = |twist: f64| physics!(stiffness::gut_twist_factor)(Degree::new(twist)).get();
     check(
         &authority,
         list(&printed, "yarns").iter().flat_map(|yarn| {

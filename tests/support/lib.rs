@@ -7,8 +7,11 @@
     reason = "inputs of tests may differ in the last bit from machine to machine"
 )]
 
+use std::cell::RefCell;
 use std::fmt::Write as _;
+use std::io::Write as _;
 use std::panic::{self, UnwindSafe};
+use std::{env, fs};
 
 /// How an expected value is known; the letters are those of DEVELOPERS.md.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -21,6 +24,9 @@ pub enum Grade {
     Printed,
     /// D: measured, with the scatter of measurement.
     Measured,
+    /// No grade: printed or measured, but the model's own constants were drawn from these numbers. It shows that they
+    /// were taken over rightly, and predicts nothing.
+    Fitted,
     /// No grade: a fact of the trade, or a number from memory. It catches blunders and proves nothing.
     Hearsay,
 }
@@ -41,6 +47,29 @@ pub enum Within {
     Share(f64),
     /// An amount in the unit of the expected value.
     Amount(f64),
+}
+
+impl Authority {
+    /// The name by which a source is counted: its text up to the first comma, colon or bracket.
+    #[must_use]
+    pub fn key(&self) -> &'static str {
+        self.source.split([',', ':', ';', '(']).next().unwrap_or_default().trim()
+    }
+}
+
+impl Grade {
+    /// Its name in the file of rows.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Identity => "identity",
+            Self::Independent => "independent",
+            Self::Printed => "printed",
+            Self::Measured => "measured",
+            Self::Fitted => "fitted",
+            Self::Hearsay => "hearsay",
+        }
+    }
 }
 
 impl Within {
@@ -67,6 +96,49 @@ pub struct Row {
     pub within: Within,
     /// Why not nearer.
     pub why: &'static str,
+    /// Which functions of the model were called for it, as `module::function`.
+    pub calls: Vec<&'static str>,
+}
+
+thread_local! {
+    /// What has been called in this thread since the last row.
+    static CALLED: RefCell<Vec<&'static str>> = const { RefCell::new(Vec::new()) };
+}
+
+/// Notes that a function of the model is called; the next row of this thread bears its name.
+pub fn called(function: &'static str) {
+    CALLED.with_borrow_mut(|called| {
+        if !called.contains(&function) {
+            called.push(function);
+        }
+    });
+}
+
+/// A function of the model's physics, noted as called: `physics!(tension::rigid)(mass, length, pitch)`.
+///
+/// The name is a path that the compiler follows, so that no check can name a function without calling it.
+#[macro_export]
+macro_rules! physics {
+    ($module:ident::$function:ident) => {{
+        $crate::called(concat!(stringify!($module), "::", stringify!($function)));
+        strings::physics::$module::$function
+    }};
+}
+
+/// Names the file to which every row is written; unset, none is.
+pub const ROWS: &str = "ROPEWALK_ROWS";
+
+/// Writes the rows of one check to the file of [`ROWS`]: source, grade, what, the functions called for it,
+/// the tolerance as a share of what is expected, and whether it holds.
+fn record(authority: &Authority, lines: &str) {
+    let Some(path) = env::var_os(ROWS) else { return };
+    // One write, so that the rows of programs that run at once do not mix.
+    let written = fs::OpenOptions::new()
+        .create(true)
+        .append(true)
+        .open(path)
+        .and_then(|mut file| file.write_all(lines.as_bytes()));
+    assert!(written.is_ok(), "{}: the rows cannot be written: {written:?}", authority.source);
 }
 
 /// Compares every row and then fails with all that missed, so that one miss does not hide the next.
@@ -75,10 +147,16 @@ pub struct Row {
 /// A row is further off than it may be, or not a number; or there are no rows.
 #[track_caller]
 pub fn check(authority: &Authority, rows: impl IntoIterator<Item = Row>) {
-    let (mut count, mut misses) = (0, String::new());
+    let (mut count, mut misses, mut lines) = (0, String::new(), String::new());
     for row in rows {
         count += 1;
+        let (key, grade, calls) = (authority.key(), authority.grade.name(), row.calls.join(","));
         let reach = row.within.reach(row.expected);
+        // How tight the comparison is, and whether it holds.
+        let (tightness, holds) =
+            (reach / row.expected.abs(), (row.found - row.expected).abs() <= reach);
+        let what = row.what.replace('\t', " ");
+        let _ = writeln!(lines, "{key}\t{grade}\t{what}\t{calls}\t{tightness:e}\t{holds}");
         // Written so that a NaN misses.
         if (row.found - row.expected).abs() <= reach {
             continue;
@@ -89,6 +167,8 @@ pub fn check(authority: &Authority, rows: impl IntoIterator<Item = Row>) {
             row.what, row.found, row.expected, row.why
         );
     }
+    CALLED.with_borrow_mut(Vec::clear);
+    record(authority, &lines);
     assert!(count > 0, "{}: there is nothing to compare", authority.source);
     assert!(misses.is_empty(), "{} ({:?}):{misses}", authority.source, authority.grade);
 }
@@ -101,7 +181,8 @@ pub fn row(
     within: Within,
     why: &'static str,
 ) -> Row {
-    Row { what: what.into(), found, expected, within, why }
+    let calls = CALLED.with_borrow_mut(std::mem::take);
+    Row { what: what.into(), found, expected, within, why, calls }
 }
 
 /// Half a unit of the last printed digit, as an amount: `half_unit(0.01)` for a number printed as 3.14.

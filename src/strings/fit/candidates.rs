@@ -4,13 +4,12 @@
 //! and the mass of the winding is solved for that tension, rounded to ribbon that is rolled.
 
 use crate::construction::{Build, Construction, Core, Family, Form, Layout, Winding};
-use crate::draw::Draw;
 use crate::makeable::{self, Limit};
 use crate::material::{self, Class, CoreMaterial, Metal};
 use crate::physics::{mass, tension};
 use crate::precedent::{self, Bands, Grade};
 use crate::quantity::{Degree, KilogramPerCubicMetre, KilogramPerMetre, Metre, Newton, Ratio};
-use crate::report::{self, Property, Values};
+use crate::report::{Lean, LeanCore};
 
 use super::desirability::{self, Desirabilities};
 use super::problem::{Problem, StringProblem};
@@ -121,6 +120,7 @@ const BUNDLE_FILL: Ratio = Ratio::new(0.70);
 const FILAMENT: Metre = Metre::new(2.5e-5);
 const GUT_TWISTS: [Degree; 2] = [Degree::new(25.0), Degree::new(45.0)];
 const NO_BEDDING: Ratio = Ratio::new(0.0);
+const NO_GAP: Ratio = Ratio::new(0.0);
 /// Metals that go under another winding.
 const INNER_METALS: [&str; 4] = ["chrome-steel", "copper", "silver", "tungsten"];
 
@@ -170,6 +170,13 @@ fn rolled(thickness: Metre) -> Metre {
     Metre::from_mm((thickness.mm() / makeable::RIBBON_STEP_MM).round() * makeable::RIBBON_STEP_MM)
 }
 
+/// A place with the bands of one family in it.
+struct At<'a> {
+    problem: &'a Problem,
+    string: &'a StringProblem,
+    bands: Bands,
+}
+
 /// Every string that could stand at this place.
 #[must_use]
 pub fn search(problem: &Problem, string: &StringProblem) -> Found {
@@ -183,6 +190,7 @@ pub fn search(problem: &Problem, string: &StringProblem) -> Found {
             found.exclude(Exclusion::NobodyMakesIt);
             continue;
         };
+        let place = At { problem, string, bands };
         for (material, build) in arrangements(family) {
             if problem.animal_free && material.animal {
                 found.exclude(Exclusion::Animal);
@@ -194,13 +202,14 @@ pub fn search(problem: &Problem, string: &StringProblem) -> Found {
             }
             if matches!(family, Family::PlainGut | Family::PlainSteel) {
                 for diameter in gauges(bands.gauge.0, bands.gauge.1) {
-                    let construction = Construction::of(Core { material, build, diameter }, &[]);
-                    admit(&mut found, problem, string, &bands, construction);
+                    let core = Core { material, build, diameter };
+                    let lean = LeanCore::new(&Construction::of(core, &[]), &string.setting);
+                    admit(&mut found, &place, &lean, core, &[]);
                 }
             } else {
                 let (thin, thick) = makeable::CORE_SHARE;
                 for diameter in gauges(bands.gauge.0 * thin, bands.gauge.1 * thick) {
-                    wind(&mut found, problem, string, &bands, Core { material, build, diameter });
+                    wind(&mut found, &place, Core { material, build, diameter });
                 }
             }
         }
@@ -209,52 +218,43 @@ pub fn search(problem: &Problem, string: &StringProblem) -> Found {
 }
 
 /// Winds one core to each tension with each stack of metals.
-fn wind(found: &mut Found, problem: &Problem, string: &StringProblem, bands: &Bands, core: Core) {
+fn wind(found: &mut Found, place: &At, core: Core) {
     if let Build::Strand { layout, .. } = core.build
         && !makeable::strand_wire_is_makeable(core.diameter, layout)
     {
         return found.exclude(Exclusion::NotMakeable(Limit::StrandWire));
     }
-    let bare = Construction::of(core, &[]);
-    let (axial, core_mass) = report::core_of(&bare, &string.setting);
+    let bands = &place.bands;
+    let lean = LeanCore::new(&Construction::of(core, &[]), &place.string.setting);
     for share in TENSIONS {
         let wanted = Newton::new(bands.tension.0 + share * (bands.tension.1 - bands.tension.0));
-        let stretch = tension::stretch(wanted, axial).get();
+        let stretch = tension::stretch(wanted, lean.axial).get();
         if stretch < bands.stretch.0 || stretch > bands.stretch.1 {
             found.exclude(Exclusion::Stretch);
             continue;
         }
-        let whole =
-            tension::mass_for(wanted, axial, string.setting.sounding_length, string.setting.pitch);
-        let winding = whole.get() - core_mass.get();
-        if winding < bands.winding_share.0 * whole.get()
-            || winding > bands.winding_share.1 * whole.get()
-        {
+        let winding = lean.winding_for(wanted);
+        let whole = winding + lean.mass.get();
+        if winding < bands.winding_share.0 * whole || winding > bands.winding_share.1 * whole {
             found.exclude(Exclusion::WindingShare);
             continue;
         }
         for outer in metals().filter(|m| m.outer) {
-            if problem.nickel_free && !outer.nickel_free {
+            if place.problem.nickel_free && !outer.nickel_free {
                 found.exclude(Exclusion::Nickel);
                 continue;
             }
             if let Some(layer) = layer(outer, core.diameter, winding) {
-                consider(found, problem, string, bands, core, &[layer]);
+                admit(found, place, &lean, core, &[layer]);
             }
             for inner in metals().filter(|m| INNER_METALS.contains(&m.key)) {
                 let Some(first) = under_layer(inner, core.diameter, winding * INNER_SHARE) else {
                     continue;
                 };
                 let under = Metre::new(core.diameter.get() + 2.0 * first.thickness.get());
-                let taken = mass::winding(
-                    density(inner),
-                    first.form,
-                    first.thickness,
-                    first.bedding,
-                    core.diameter,
-                );
+                let taken = mass::winding(&first, density(inner), first.thickness, core.diameter);
                 if let Some(second) = layer(outer, under, winding - taken.get()) {
-                    consider(found, problem, string, bands, core, &[first, second]);
+                    admit(found, place, &lean, core, &[first, second]);
                 }
             }
         }
@@ -288,71 +288,45 @@ fn shaped(
         rolled(mass::winding_thickness(density(metal), form, NO_BEDDING, under, wanted)?);
     let (thin, thick) = made_mm;
     let is_made = thickness.mm() > thin - 1e-9 && thickness.mm() < thick + 1e-9;
-    is_made.then_some(Winding { metal, form, thickness, bedding: NO_BEDDING })
+    is_made.then_some(Winding { metal, form, thickness, bedding: NO_BEDDING, gap: NO_GAP })
 }
 
-/// Looks at the gauge before the costlier rest.
-fn consider(
-    found: &mut Found,
-    problem: &Problem,
-    string: &StringProblem,
-    bands: &Bands,
-    core: Core,
-    windings: &[Winding],
-) {
-    let construction = Construction::of(core, windings);
-    let outer = construction.outer_diameter().get();
-    if outer < bands.gauge.0 || outer > bands.gauge.1 {
-        return found.exclude(Exclusion::Gauge);
-    }
-    admit(found, problem, string, bands, construction);
-}
-
-/// The hard limits of a construction whose values are known; `None` when it keeps them all.
+/// The hard limits of a construction whose numbers are known; `None` when it keeps them all.
 #[must_use]
-pub fn excluded(construction: &Construction, values: &Values, bands: &Bands) -> Option<Exclusion> {
+pub fn excluded(construction: &Construction, lean: &Lean, bands: &Bands) -> Option<Exclusion> {
     let outside = |value: f64, band: (f64, f64)| value < band.0 || value > band.1;
-    if let Some(limit) = makeable::broken(construction) {
-        Some(Exclusion::NotMakeable(limit))
-    } else if outside(values.get(Property::Tension), bands.tension) {
-        Some(Exclusion::Tension)
-    } else if outside(
-        values.get(Property::OuterDiameter),
-        (bands.gauge.0 - 1e-9, bands.gauge.1 + 1e-9),
-    ) {
+    // Gauges stand on hundredths of a millimetre: a nanometre tells them apart from rounding.
+    if outside(lean.gauge, (bands.gauge.0 - 1e-9, bands.gauge.1 + 1e-9)) {
         Some(Exclusion::Gauge)
-    } else if outside(values.get(Property::Stretch), bands.stretch) {
+    } else if outside(lean.tension, bands.tension) {
+        Some(Exclusion::Tension)
+    } else if outside(lean.stretch, bands.stretch) {
         Some(Exclusion::Stretch)
-    } else if outside(values.get(Property::WindingShare), bands.winding_share) {
+    } else if outside(lean.winding_share, bands.winding_share) {
         Some(Exclusion::WindingShare)
-    } else if values.get(Property::BreakingShare) > bands.breaking_share {
+    } else if lean.breaking_share > bands.breaking_share {
         Some(Exclusion::Breaking)
     } else {
-        None
+        makeable::broken(construction).map(Exclusion::NotMakeable)
     }
 }
 
-fn admit(
-    found: &mut Found,
-    problem: &Problem,
-    string: &StringProblem,
-    bands: &Bands,
-    construction: Construction,
-) {
-    let values = report::values(&construction, &string.setting, &Draw::CENTRAL);
-    if let Some(why) = excluded(&construction, &values, bands) {
+fn admit(found: &mut Found, place: &At, core: &LeanCore, of: Core, windings: &[Winding]) {
+    let construction = Construction::of(of, windings);
+    let lean = core.wound(windings);
+    if let Some(why) = excluded(&construction, &lean, &place.bands) {
         return found.exclude(why);
     }
-    found.examined += 1;
-    let covering = construction.outer_winding().map_or(Grade::Everyday, |w| {
-        precedent::metal_grade(string.position, construction.family(), w.metal)
+    let covering = windings.last().map_or(Grade::Everyday, |w| {
+        precedent::metal_grade(place.string.position, construction.family(), w.metal)
     });
+    found.examined += 1;
     found.candidates.push(candidate(
         construction,
-        bands.grade.max(covering),
-        &values,
-        problem,
-        string,
+        place.bands.grade.max(covering),
+        &lean,
+        place.problem,
+        place.string,
     ));
 }
 
@@ -361,22 +335,21 @@ fn admit(
 pub fn candidate(
     construction: Construction,
     grade: Grade,
-    values: &Values,
+    lean: &Lean,
     problem: &Problem,
     string: &StringProblem,
 ) -> Candidate {
-    let desirabilities = desirability::of(&construction, grade, values, problem, string);
+    let desirabilities = desirability::of(&construction, grade, lean, problem, string);
     let (dark, bright) = string.position.brilliance;
-    let brightness = libm::log(values.get(Property::Brilliance) / dark) / libm::log(bright / dark);
     Candidate {
         construction,
         family: construction.family(),
         grade,
-        tension: values.get(Property::Tension),
-        stretch: values.get(Property::Stretch),
-        settling: values.get(Property::SettlingDays),
-        drift: values.get(Property::Drift),
-        brightness,
+        tension: lean.tension,
+        stretch: lean.stretch,
+        settling: lean.settling,
+        drift: lean.drift,
+        brightness: libm::log(lean.brilliance / dark) / libm::log(bright / dark),
         score: desirability::score(&desirabilities, &problem.weights),
         desirabilities,
     }

@@ -4,6 +4,8 @@
 //! positive. Strings are taken in order; a branch ends when even the best scores of the strings to come,
 //! with no pair term at all, could not lift it above the best set found: an admissible bound.
 
+use std::collections::BTreeMap;
+
 use crate::construction::Family;
 
 use super::candidates::{Candidate, Exclusion, Found};
@@ -70,8 +72,10 @@ pub enum Obstacle {
 /// The best candidates of each kind, then the best of all, in falling order of score.
 #[must_use]
 pub fn shortlist(found: &Found) -> Vec<Candidate> {
-    let mut order: Vec<&Candidate> = found.candidates.iter().collect();
-    order.sort_by(|a, b| b.score.total_cmp(&a.score));
+    let mut order: Vec<(f64, usize)> =
+        found.candidates.iter().enumerate().map(|(i, c)| (c.score, i)).collect();
+    order.sort_unstable_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(&b.1)));
+    // A tension class is four newtons wide: neighbours' steps are judged in tenths.
     let kind = |c: &Candidate| {
         (
             c.family,
@@ -80,12 +84,16 @@ pub fn shortlist(found: &Found) -> Vec<Candidate> {
             (c.tension / 4.0).round() as i64,
         )
     };
-    let (mut kinds, mut families) = (Vec::new(), Vec::new());
+    let mut kinds: BTreeMap<(Family, &str, Option<&str>, i64), usize> = BTreeMap::new();
+    let mut families: BTreeMap<Family, usize> = BTreeMap::new();
     let mut list: Vec<Candidate> = Vec::new();
-    for c in order {
-        let of_family = count_of(&mut families, c.family);
-        let of_kind = count_of(&mut kinds, kind(c));
-        if *of_kind < OF_A_KIND && (list.len() < SHORTLIST || *of_family < OF_A_FAMILY) {
+    for c in order.into_iter().map(|(_, i)| &found.candidates[i]) {
+        let of_family = families.entry(c.family).or_default();
+        if list.len() >= SHORTLIST && *of_family >= OF_A_FAMILY {
+            continue;
+        }
+        let of_kind = kinds.entry(kind(c)).or_default();
+        if *of_kind < OF_A_KIND {
             *of_kind += 1;
             *of_family += 1;
             list.push(c.clone());
@@ -103,14 +111,6 @@ fn lighten(found: &Found, list: &mut Vec<Candidate>) {
     {
         list.push(lightest.clone());
     }
-}
-
-fn count_of<K: PartialEq>(counts: &mut Vec<(K, usize)>, key: K) -> &mut usize {
-    let at = counts.iter().position(|(k, _)| *k == key).unwrap_or_else(|| {
-        counts.push((key, 0));
-        counts.len() - 1
-    });
-    &mut counts[at].1
 }
 
 /// The term for two neighbours: how far their steps in tension and brightness depart from the usual ones.

@@ -5,14 +5,11 @@
 
 use crate::construction::Construction;
 use crate::draw::Draw;
-use crate::report::{self, Property};
+use crate::report::{self, DEVIATIONS, Property};
 use crate::setting::Setting;
 
 /// Chance above which a comparative word is earned.
 pub const SURE: f64 = 0.80;
-
-/// A 90 % range is this many standard deviations on either side of a normal distribution's mean.
-const DEVIATIONS: f64 = 1.645;
 
 /// How two strings compare in one property.
 #[derive(Clone, Copy, Debug, PartialEq)]

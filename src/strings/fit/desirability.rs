@@ -7,7 +7,7 @@
 
 use crate::construction::Construction;
 use crate::precedent::Grade;
-use crate::report::{Property, Values};
+use crate::report::{Lean, Property};
 
 use super::problem::{Problem, StringProblem};
 
@@ -148,13 +148,13 @@ pub fn two_sided(value: f64, low: f64, target: f64, high: f64) -> f64 {
 pub fn of(
     construction: &Construction,
     grade: Grade,
-    values: &Values,
+    lean: &Lean,
     problem: &Problem,
     string: &StringProblem,
 ) -> Desirabilities {
     let mut d = [1.0; COUNT];
     let mut put = |attribute: Attribute, worth: f64| d[attribute as usize] = worth.max(FLOOR);
-    let tension = values.get(Property::Tension);
+    let tension = lean.tension;
     let ends = &string.ends;
 
     put(
@@ -162,21 +162,15 @@ pub fn of(
         two_sided(tension, ends.tension_low, ends.tension_target, ends.tension_high),
     );
     // At one pitch and length impedance goes with tension: its target is stated as the tension that gives it.
-    let loud = values.get(Property::Impedance) / ends.impedance_per_tension;
+    let loud = lean.impedance / ends.impedance_per_tension;
     put(Attribute::Power, two_sided(loud, ends.tension_low, ends.power_target, ends.tension_high));
-    put(Attribute::Response, one_sided(values.get(Property::Attack), ends.attack.0, ends.attack.1));
-    put(
-        Attribute::Elasticity,
-        one_sided(values.get(Property::Stretch), STRETCH_ENDS.0, STRETCH_ENDS.1),
-    );
-    put(
-        Attribute::Settling,
-        one_sided(values.get(Property::SettlingDays), SETTLING_ENDS.1, SETTLING_ENDS.0),
-    );
-    put(Attribute::Drift, one_sided(values.get(Property::Drift), DRIFT_ENDS.1, DRIFT_ENDS.0));
+    put(Attribute::Response, one_sided(lean.attack, ends.attack.0, ends.attack.1));
+    put(Attribute::Elasticity, one_sided(lean.stretch, STRETCH_ENDS.0, STRETCH_ENDS.1));
+    put(Attribute::Settling, one_sided(lean.settling, SETTLING_ENDS.1, SETTLING_ENDS.0));
+    put(Attribute::Drift, one_sided(lean.drift, DRIFT_ENDS.1, DRIFT_ENDS.0));
     put(Attribute::FittersJudgement, construction.core.material.climate_judgement);
     let (dark, bright) = string.position.brilliance;
-    let logs = [values.get(Property::Brilliance), dark, bright].map(|f| libm::log(f.max(1.0)));
+    let logs = [lean.brilliance, dark, bright].map(|f| libm::log(f.max(1.0)));
     let place = (logs[0] - logs[1]) / (logs[2] - logs[1]);
     put(
         Attribute::Brightness,
@@ -187,14 +181,14 @@ pub fn of(
             problem.brightness_target + 1.0,
         ),
     );
-    let reserve = one_sided(values.get(Property::BreakingShare), BREAKING_ENDS.1, BREAKING_ENDS.0);
+    let reserve = one_sided(lean.breaking_share, BREAKING_ENDS.1, BREAKING_ENDS.0);
     put(Attribute::Durability, reserve * wear(construction, problem.acid_sweat));
     put(Attribute::Price, price_worth(price(construction), problem.price_wish));
     put(Attribute::Availability, if grade == Grade::Everyday { 1.0 } else { SOMETIMES });
     let fine = string.fine_tuner;
     put(
         Attribute::Tuning,
-        if fine { 1.0 } else { one_sided(values.get(Property::Peg), TUNING_ENDS.1, TUNING_ENDS.0) },
+        if fine { 1.0 } else { one_sided(lean.peg, TUNING_ENDS.1, TUNING_ENDS.0) },
     );
     d
 }

@@ -6,7 +6,7 @@ use crate::instrument::{self, Kind, Size, Temperament, Tuning};
 use crate::physics::bowing;
 use crate::pitch::Note;
 use crate::precedent::{self, Place, Position, SetUp};
-use crate::quantity::{Celsius, Degree, Hertz, Kilogram, Metre, Ratio};
+use crate::quantity::{Celsius, Degree, Hertz, Kilogram, KilogramPerSecond, Metre, Ratio};
 use crate::setting::Setting;
 
 use super::answers::{Answers, Bother, Budget, Level, Music, Now, Pegs, Room, Tuners, WhoTunes};
@@ -236,6 +236,10 @@ pub fn pose(answers: &Answers) -> Problem {
             angle_over_bridge: Degree::new(kind.angle),
             peg_diameter: Metre::new(kind.peg),
             gear_ratio: Ratio::new(gear_of(pegs)),
+            string_height: Metre::new(kind.height * length.get() / kind.full_length),
+            nut_radius: Metre::new(kind.nut_radius),
+            bridge_resistance: KilogramPerSecond::new(kind.resistance.0),
+            peak_resistance: KilogramPerSecond::new(kind.resistance.1),
             temperature: Celsius::new(20.0),
             temperature_swing,
             humidity: Ratio::new(humidity),

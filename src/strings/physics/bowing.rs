@@ -1,6 +1,6 @@
 //! How briskly may the bow start it?
 
-use crate::quantity::{Kilogram, KilogramPerMetre, Metre};
+use crate::quantity::{Kilogram, KilogramPerMetre, KilogramPerSecond, Metre, Newton, Ratio};
 
 /// Highest bow acceleration, for each newton of bow force, from which clean motion grows at once.
 ///
@@ -37,4 +37,72 @@ pub fn gentlest_attack(
 #[must_use]
 pub fn sounding_mass(mass: KilogramPerMetre, length: Metre) -> Kilogram {
     Kilogram::new(mass.get() * length.get())
+}
+
+/// Largest bow force for clean motion: 2 Z₀ v/(β (μs − μd)).
+///
+/// Source: [`crate::source::SCHELLENG_1973`].
+#[must_use]
+pub fn greatest_force(
+    impedance: KilogramPerSecond,
+    speed: f64,
+    beta: f64,
+    static_friction: f64,
+    sliding_friction: f64,
+) -> Newton {
+    Newton::new(2.0 * impedance.get() * speed / (beta * (static_friction - sliding_friction)))
+}
+
+/// Least bow force by Raman and Schelleng: Z₀² v/(2 β² R (μs − μd)), R the resistance of the bridge.
+///
+/// Disputed: see [`least_force_as_measured`]. Source: [`crate::source::SCHELLENG_1973`].
+#[must_use]
+pub fn least_force(
+    impedance: KilogramPerSecond,
+    resistance: KilogramPerSecond,
+    speed: f64,
+    beta: f64,
+    static_friction: f64,
+    sliding_friction: f64,
+) -> Newton {
+    let z = impedance.get();
+    Newton::new(
+        z * z * speed
+            / (2.0 * beta * beta * resistance.get() * (static_friction - sliding_friction)),
+    )
+}
+
+/// Least bow force as measured, at any bow speed: k Z₀²/β².
+///
+/// Source: [`crate::source::SCHOONDERWALDT_2008`], one string; that it goes with Z₀² is taken from the theory.
+#[must_use]
+pub fn least_force_as_measured(
+    coefficient: f64,
+    impedance: KilogramPerSecond,
+    beta: f64,
+) -> Newton {
+    let z = impedance.get();
+    Newton::new(coefficient * z * z / (beta * beta))
+}
+
+/// The largest and the least force with friction that falls with speed: v becomes v + β v₀ in both.
+///
+/// Hyperbolic friction with the speed constant v₀. Source: [`crate::source::SCHOONDERWALDT_2008`], eqs. 4 and 5.
+#[must_use]
+pub fn effective_speed(speed: f64, beta: f64, friction_speed: f64) -> f64 {
+    speed + beta * friction_speed
+}
+
+/// Room between the two forces in decibels: 20 log₁₀ of their ratio, 4 β R/Z₀ by Schelleng.
+#[must_use]
+pub fn window(greatest: Newton, least: Newton) -> f64 {
+    20.0 * libm::log10(greatest.get() / least.get())
+}
+
+/// Least over largest force at the strongest note of the body: Z₀/(4 β R). Near one, no force is right: a wolf.
+///
+/// Source: [`crate::source::SCHELLENG_1973`]; the resistance there is a guess.
+#[must_use]
+pub fn wolf(impedance: KilogramPerSecond, peak_resistance: KilogramPerSecond, beta: f64) -> Ratio {
+    Ratio::new(impedance.get() / (4.0 * beta * peak_resistance.get()))
 }

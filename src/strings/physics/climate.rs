@@ -1,7 +1,8 @@
 //! How far does the room move its pitch?
 //!
-//! Three of the five parts of drift have a formula here: the string's warmth, its moisture, the body.
-//! The creep of gut above its wettest state, seating and pegs have none and stay a judgement.
+//! Drift has five parts: the string's own warmth and moisture, the body, the creep of gut that gets damper than
+//! ever before, the hours before tension has followed moisture, and what pegs and knots give.
+//! The first two have formulas; of the others only the size is judged.
 
 use crate::pitch::CENTS_PER_NEPER;
 use crate::quantity::{Cent, Newton, Ratio};
@@ -33,17 +34,24 @@ pub fn from_temperature(
     Cent::new(CENTS_PER_NEPER / 2.0 * rate.abs() * swing)
 }
 
-/// Pitch change that moisture leaves: (600/ln 2) · ΔX/(1 + X) · the share that tension does not give back.
+/// Water in a polymer at a relative humidity: in proportion to it, from one known point.
 ///
-/// ΔX runs over the swing about `humidity`, both ends clamped to 5 and 95 %.
-/// Near-cancellation: [`crate::source::LYNCH_AIRD_2018`].
+/// Source: [`crate::source::RESIN_MAKER`] for the point; straight proportion is a simplification.
 #[must_use]
-pub fn from_moisture(humidity: Ratio, swing: Ratio, left: Ratio) -> Cent {
-    let end = |h: f64| collagen_water(Ratio::new(h.clamp(0.05, 0.95))).get();
+pub fn polymer_water(at_point: Ratio, humidity: Ratio) -> Ratio {
+    Ratio::new(at_point.get() * humidity.get() / crate::constant::WATER_HUMIDITY)
+}
+
+/// Pitch change that a gain of water would make by its mass alone: (600/ln 2) ΔX/(1 + X).
+///
+/// `water` gives X at a humidity; ΔX runs over the swing about `humidity`, both ends held between 5 and 95 %.
+/// What tension does not give back of it is a judgement. Near-cancellation: [`crate::source::LYNCH_AIRD_2018`].
+#[must_use]
+pub fn from_water(water: impl Fn(Ratio) -> Ratio, humidity: Ratio, swing: Ratio) -> Cent {
+    let end = |h: f64| water(Ratio::new(h.clamp(0.05, 0.95))).get();
     let (h, half) = (humidity.get(), swing.get() / 2.0);
     let change = end(h + half) - end(h - half);
-    let middle = collagen_water(humidity).get();
-    Cent::new(CENTS_PER_NEPER / 2.0 * change / (1.0 + middle) * left.get())
+    Cent::new(CENTS_PER_NEPER / 2.0 * change / (1.0 + water(humidity).get()))
 }
 
 /// Pitch change when the body moves the string's ends apart: (600/ln 2)(EA/T − 1) ε.

@@ -2,7 +2,7 @@
 
 use core::f64::consts::PI;
 
-use crate::construction::{Form, Layout};
+use crate::construction::{Form, Layout, Winding};
 use crate::quantity::{Degree, KilogramPerCubicMetre, KilogramPerMetre, Metre, Ratio, SquareMetre};
 
 /// Area of a circle of that diameter.
@@ -49,30 +49,36 @@ pub fn bundle(density: KilogramPerCubicMetre, diameter: Metre, fill: Ratio) -> K
     KilogramPerMetre::new(density.get() * fill.get() * circle(diameter).get())
 }
 
-/// Mass a length of one close winding on a body of diameter `under`.
+/// Mass a length of one winding on a body of diameter `under`.
 ///
-/// Round wire at an axial pitch of its own diameter: ρ (π t²/4) √((π D/t)² + 1), D = under + t.
-/// Flat ribbon with edges touching: ρ π t (under + t), whatever its width.
+/// Round wire at an axial pitch p = t (1 + g): ρ (π t²/4) √((π D/p)² + 1), D = under + t.
+/// Flat ribbon with gaps of the share g of its width: ρ π t (under + t)/(1 + g), whatever that width.
 /// With bedding b the winding sits at under − 2 b t.
 /// Source: helix geometry, exact; held against numeric integration in the tests.
 #[must_use]
 pub fn winding(
+    winding: &Winding,
     density: KilogramPerCubicMetre,
-    form: Form,
     thickness: Metre,
-    bedding: Ratio,
     under: Metre,
 ) -> KilogramPerMetre {
-    let t = thickness.get();
-    let mean = under.get() - 2.0 * bedding.get() * t + t;
-    let volume = match form {
+    let (t, spread) = (thickness.get(), 1.0 + winding.gap.get());
+    let mean = mean_diameter(winding, thickness, under).get();
+    let volume = match winding.form {
         Form::Round => {
-            let turn = PI * mean / t;
+            let turn = PI * mean / (t * spread);
             circle(thickness).get() * (turn * turn + 1.0).sqrt()
         }
-        Form::Flat => PI * t * mean,
+        Form::Flat => PI * t * mean / spread,
     };
     KilogramPerMetre::new(density.get() * volume)
+}
+
+/// Mean diameter of a winding of that thickness on a body of diameter `under`: under − 2 b t + t.
+#[must_use]
+pub fn mean_diameter(winding: &Winding, thickness: Metre, under: Metre) -> Metre {
+    let t = thickness.get();
+    Metre::new(under.get() - 2.0 * winding.bedding.get() * t + t)
 }
 
 /// Thickness of the winding that brings a body of diameter `under` the mass a length `wanted`.

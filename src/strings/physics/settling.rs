@@ -1,7 +1,7 @@
 //! When has it stopped giving?
 
 use crate::pitch::CENTS_PER_NEPER;
-use crate::quantity::{Cent, Day, Ratio};
+use crate::quantity::{Cent, Day, Newton, Ratio};
 
 /// Pitch lost in a decade of time at fixed length: (600/ln 2) · c, c the creep a decade over the stretch.
 ///
@@ -20,4 +20,21 @@ pub fn days(loss_per_decade: Cent, within: Cent, seated: Day) -> Day {
     let creep =
         if k > 0.0 { 1.0 / libm::expm1(core::f64::consts::LN_10 * within.get() / k) } else { 0.0 };
     Day::new(creep.max(seated.get()))
+}
+
+/// Pitch lost once while a strand's wires find their places: (600/ln 2)(EA/T) times the constructional stretch.
+///
+/// It happens within hours and never again: no part of creep. Derived from Hooke's law at fixed length.
+#[must_use]
+pub fn constructional(axial_stiffness: Newton, tension: Newton, stretch: Ratio) -> Cent {
+    Cent::new(CENTS_PER_NEPER / 2.0 * axial_stiffness.get() / tension.get() * stretch.get())
+}
+
+/// Pitch lost in the day after `days` since fitting, retuned each evening: K log₁₀((t + 1)/t).
+///
+/// Within the first day, which has no beginning, the loss from the tenth of a day on is meant.
+#[must_use]
+pub fn lost_in_a_day(loss_per_decade: Cent, days: Day) -> Cent {
+    let t = days.get().max(0.1);
+    Cent::new(loss_per_decade.get() * libm::log10((t + 1.0) / t))
 }

@@ -6,24 +6,6 @@ use super::mass::circle;
 use crate::construction::Layout;
 use crate::quantity::{Degree, Metre, Newton, NewtonSquareMetre, Pascal, Ratio, SquareMetre};
 
-/// Effective area of a strand for pulling: A₀ + Σ Aᵢ cos³ λ.
-///
-/// Ends held against rotation, no contraction of the strand. For one layer of six at 12° it lies 1.1 % above
-/// the full theory of [`crate::source::COSTELLO_1997`], ch. 3. In a rope of strands the outer wires are laid
-/// twice and count cos⁶ λ.
-#[must_use]
-pub fn strand_area(diameter: Metre, layout: Layout, lay: Degree) -> SquareMetre {
-    let wire = Metre::new(diameter.get() / layout.diameter_in_wires());
-    let c = libm::cos(lay.get().to_radians());
-    let c3 = c * c * c;
-    let wires = match layout {
-        Layout::OneBySeven => 1.0 + 6.0 * c3,
-        Layout::OneByNineteen => 1.0 + 18.0 * c3,
-        Layout::SevenBySeven => 1.0 + 12.0 * c3 + 36.0 * c3 * c3,
-    };
-    SquareMetre::new(circle(wire).get() * wires)
-}
-
 /// Effective area of a twisted bundle for pulling: φ (π d²/4) cos² α, α the surface twist.
 ///
 /// Source: [`crate::source::HEARLE_1969`].

@@ -1,6 +1,8 @@
 //! How near is the core to breaking?
 
-use crate::quantity::{Degree, Hertz, KilogramPerMetre, Metre, Newton, Pascal, Ratio};
+use crate::quantity::{
+    Degree, Hertz, KilogramPerMetre, Metre, Newton, NewtonSquareMetre, Pascal, Ratio,
+};
 
 /// Strength of music wire at the diameter of the wire: 2211 MPa · (d/mm)^−0.145.
 ///
@@ -45,4 +47,36 @@ pub fn breaking_pitch(
 #[must_use]
 pub fn breaking_index(strength: Pascal, density: crate::quantity::KilogramPerCubicMetre) -> f64 {
     0.5 * (strength.get() / density.get()).sqrt()
+}
+
+/// Bending stress over the nut, over the strength: E d/(2 R σ_b). Above one a solid wire takes a set.
+///
+/// d is the diameter of one wire or filament: those of a strand or bundle slide. Textbook bending.
+#[must_use]
+pub fn over_the_nut(modulus: Pascal, filament: Metre, radius: Metre, strength: Pascal) -> Ratio {
+    Ratio::new(modulus.get() * filament.get() / (2.0 * radius.get()) / strength.get())
+}
+
+/// Bending to and fro where a swinging string meets the bridge: E (d/2)(π a/L) √(T/EI).
+///
+/// a/L is the amplitude at mid-string over the length. Derived from the end layer of the stiff string.
+#[must_use]
+pub fn swing_stress(
+    modulus: Pascal,
+    filament: Metre,
+    amplitude_share: Ratio,
+    tension: Newton,
+    bending: NewtonSquareMetre,
+) -> Pascal {
+    let curvature =
+        core::f64::consts::PI * amplitude_share.get() * (tension.get() / bending.get()).sqrt();
+    Pascal::new(modulus.get() * filament.get() / 2.0 * curvature)
+}
+
+/// Share of fatigue strength by Goodman: σ/σ_b + σ_a/(e σ_b), e the endurance.
+///
+/// Above one, endless hard playing breaks it in the end. Source: [`crate::source::SHIGLEY`], textbook form.
+#[must_use]
+pub fn fatigue(share: Ratio, alternating: Pascal, strength: Pascal, endurance: Ratio) -> Ratio {
+    Ratio::new(share.get() + alternating.get() / (endurance.get() * strength.get()))
 }

@@ -1,0 +1,67 @@
+//! Where the doubt comes from, and the same ranges by sampling.
+
+use super::{COUNT, Estimate, Property, Report, Values, uncertain, values};
+use crate::construction::Construction;
+use crate::draw::{self, Draw, Which};
+use crate::setting::Setting;
+
+/// Every property of a string by sampling: the median, and the middle 90 % of `count` joint draws from `seed`.
+///
+/// Slower than [`report`] and free of its linearity: the two hold each other in check.
+#[must_use]
+pub fn sampled(construction: &Construction, setting: &Setting, seed: u64, count: usize) -> Report {
+    let count = count.max(20);
+    let draws: Vec<Values> = (0..count as u64)
+        .map(|i| values(construction, setting, &Draw::sampled(seed.wrapping_add(i))))
+        .collect();
+    let quantile =
+        |sorted: &[f64], share: f64| sorted[((sorted.len() - 1) as f64 * share).round() as usize];
+    Report(
+        (0..COUNT)
+            .map(|i| {
+                let mut all: Vec<f64> = draws.iter().map(|v| v.0[i]).collect();
+                all.sort_by(f64::total_cmp);
+                Estimate {
+                    value: quantile(&all, 0.5),
+                    low: quantile(&all, 0.05),
+                    high: quantile(&all, 0.95),
+                }
+            })
+            .collect(),
+    )
+}
+
+/// What the doubt about a property comes from.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Doubt {
+    /// Whose number: a material's key, or nothing.
+    pub owner: draw::Owner,
+    /// Which number.
+    pub which: Which,
+    /// Its share of the variance.
+    pub share: f64,
+}
+
+/// What the doubt about a property comes from, the largest share first.
+#[must_use]
+pub fn doubts(construction: &Construction, setting: &Setting, property: Property) -> Vec<Doubt> {
+    let mut all: Vec<Doubt> = uncertain(construction)
+        .into_iter()
+        .map(|(owner, which)| {
+            let ends = [-1.0, 1.0].map(|t| {
+                values(construction, setting, &Draw::shifted(owner, which, t)).get(property)
+            });
+            let half = (ends[1] - ends[0]) / 2.0;
+            Doubt { owner, which, share: half * half }
+        })
+        .collect();
+    let total: f64 = all.iter().map(|d| d.share).sum();
+    if total > 0.0 {
+        for doubt in &mut all {
+            doubt.share /= total;
+        }
+    }
+    all.retain(|d| d.share > 0.0);
+    all.sort_by(|a, b| b.share.total_cmp(&a.share));
+    all
+}

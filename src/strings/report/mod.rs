@@ -1,0 +1,248 @@
+//! Everything the model says of one string in one setting.
+//!
+//! A property is computed once with every constant at its value, and once with each uncertain constant at
+//! either end of its 90 % range; the differences, added as independent, make the range. This is first-order
+//! propagation: exact for a linear model, within a few per cent here, and the same everywhere to the bit.
+
+mod at_pitch;
+mod caveat;
+mod doubt;
+mod lean;
+mod nights;
+mod partials;
+mod values;
+
+pub use caveat::{Caveat, caveats};
+pub use doubt::{Doubt, doubts, sampled};
+pub use lean::{Lean, LeanCore};
+pub use nights::{Night, nights};
+pub use partials::{Partial, partials};
+pub use values::values;
+
+use crate::construction::Construction;
+use crate::draw::{self, Draw, Which};
+use crate::setting::Setting;
+use crate::source::{self, Evidence, Source};
+
+macro_rules! properties {
+    ($($(#[$doc:meta])* $name:ident = $key:literal, $evidence:ident, $source:ident;)*) => {
+        /// One of the numbers of a report.
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+        pub enum Property { $($(#[$doc])* $name),* }
+
+        impl Property {
+            /// Every property, in the order of a report.
+            pub const ALL: &[Self] = &[$(Self::$name),*];
+
+            /// Its name in a reply, with the unit.
+            #[must_use]
+            pub const fn key(self) -> &'static str {
+                match self { $(Self::$name => $key),* }
+            }
+
+            /// How it is known at best.
+            #[must_use]
+            pub const fn evidence(self) -> Evidence {
+                match self { $(Self::$name => Evidence::$evidence),* }
+            }
+
+            /// Where its formula comes from.
+            #[must_use]
+            pub const fn source(self) -> Source {
+                match self { $(Self::$name => source::$source),* }
+            }
+        }
+    };
+}
+
+properties! {
+    /// Mass a length before it is stretched.
+    MassUnstretched = "mass_unstretched_kg_m", Computed, STATICS;
+    /// Mass a length at pitch.
+    MassAtPitch = "mass_at_pitch_kg_m", Computed, STATICS;
+    /// Tension at pitch.
+    Tension = "tension_n", Computed, MERSENNE;
+    /// Stress in the most strained filament of the core.
+    CoreStress = "core_stress_pa", Computed, WOODHOUSE_LYNCH_AIRD_2019;
+    /// That stress over the strength.
+    BreakingShare = "breaking_share", Computed, WOODHOUSE_LYNCH_AIRD_2019;
+    /// Pitch at which the core breaks.
+    BreakingPitch = "breaking_pitch_hz", Computed, WOODHOUSE_LYNCH_AIRD_2019;
+    /// Stretch at pitch: elasticity.
+    Stretch = "stretch", Computed, LYNCH_AIRD_2018;
+    /// Pitch rise for a pull along the string.
+    Pull = "pull_cent_m", Computed, STATICS;
+    /// Pitch rise for a degree at the button.
+    Peg = "peg_cent_deg", Computed, STATICS;
+    /// Lateral stiffness at mid-string: feel.
+    Feel = "lateral_stiffness_n_m", Computed, WOODHOUSE_LYNCH_AIRD_2019;
+    /// Wave impedance: power.
+    Impedance = "impedance_kg_s", Computed, WOODHOUSE_LYNCH_AIRD_2019;
+    /// Axial stiffness of the core.
+    AxialStiffness = "axial_stiffness_n", Computed, STATICS;
+    /// Bending stiffness.
+    BendingStiffness = "bending_stiffness_n_m2", Computed, COSTELLO_1997;
+    /// Inharmonicity, pinned.
+    Inharmonicity = "inharmonicity", Computed, FLETCHER_1964;
+    /// Gauge: outer diameter, unstretched.
+    OuterDiameter = "outer_diameter_m", Computed, STATICS;
+    /// Outer diameter at pitch.
+    OuterDiameterAtPitch = "outer_diameter_at_pitch_m", Computed, STATICS;
+    /// Share of the mass that is winding.
+    WindingShare = "winding_mass_share", Computed, STATICS;
+    /// Frequency where bending loss ends the brilliance.
+    Brilliance = "brilliance_hz", Judged, EUPHONICS;
+    /// Highest clean bow acceleration for each newton of bow force.
+    Attack = "attack_m_s2_n", Computed, GUETTLER_2002;
+    /// Pitch lost in a decade of time.
+    LossPerDecade = "loss_cent_decade", Guessed, FRENCH_SAVART;
+    /// Days until a night costs no more than five cents.
+    SettlingDays = "settling_d", Guessed, FRENCH_SAVART;
+    /// Drift from the string's warmth over the room's swing.
+    DriftTemperature = "drift_temperature_cent", Computed, LYNCH_AIRD_2018;
+    /// Drift from the string's moisture over the room's swing.
+    DriftMoisture = "drift_moisture_cent", Judged, HERITAGE_2013;
+    /// Drift from the body's movement over the room's swing.
+    DriftBody = "drift_body_cent", Judged, ANDERSON_2024;
+    /// What gut loses for good when it gets damper than ever before.
+    DriftRatchet = "drift_ratchet_cent", Judged, LYNCH_AIRD_TWIST;
+    /// What pegs, knots and bridge give.
+    DriftSeats = "drift_seats_cent", Judged, PRACTICE;
+    /// Passing drift of the first hours in another room; no part of the sum.
+    DriftTransient = "drift_transient_cent", Judged, PRACTICE;
+    /// All lasting parts together.
+    Drift = "drift_cent", Judged, LYNCH_AIRD_2018;
+    /// Force on the bridge.
+    Downforce = "downforce_n", Computed, STATICS;
+    /// Lowest clean bow acceleration for each newton of bow force.
+    GentlestAttack = "gentlest_attack_m_s2_n", Computed, GUETTLER_2002;
+    /// Largest bow force for clean motion, at the stated place and speed.
+    GreatestForce = "bow_force_greatest_n", Computed, SCHELLENG_1973;
+    /// Least bow force by theory.
+    LeastForce = "bow_force_least_n", Judged, SCHELLENG_1973;
+    /// Least bow force as measured.
+    LeastForceMeasured = "bow_force_least_measured_n", Judged, SCHOONDERWALDT_2008;
+    /// Room between them, by theory, in decibels.
+    BowWindow = "bow_window_db", Judged, SCHELLENG_1973;
+    /// Least over greatest force at the body's strongest note.
+    Wolf = "wolf", Guessed, SCHELLENG_1973;
+    /// Loss factor of the first partial, on ends that do not give.
+    Loss = "loss_first", Computed, WOODHOUSE_2004;
+    /// Seconds in which the open string falls by 60 dB on the instrument.
+    Ring = "ring_s", Judged, EUPHONICS;
+    /// Speed of torsional waves.
+    TorsionSpeed = "torsion_speed_m_s", Judged, WOODHOUSE_LOACH_1999;
+    /// Torsional over transverse speed.
+    TorsionRatio = "torsion_ratio", Judged, WOODHOUSE_LOACH_1999;
+    /// Torsional over transverse impedance.
+    TorsionImpedance = "torsion_impedance_ratio", Judged, WOODHOUSE_LOACH_1999;
+    /// Pitch rise when stopped at the octave.
+    Stopping = "stopping_cent", Computed, ANDERSON_2024;
+    /// Pitch rise at a swing of the stated amplitude.
+    Glide = "glide_cent", Computed, STATICS;
+    /// Bending stress over the nut, over the strength.
+    OverTheNut = "over_the_nut", Computed, STATICS;
+    /// Share of fatigue strength at the stated amplitude.
+    Fatigue = "fatigue", Judged, SHIGLEY;
+    /// Pitch lost once, within hours, by a strand finding its place.
+    Constructional = "constructional_cent", Guessed, HANDBOOK;
+}
+
+/// How many properties a report has.
+pub const COUNT: usize = Property::ALL.len();
+
+/// The values of every property in one draw.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Values([f64; COUNT]);
+
+impl Values {
+    /// The value of one property.
+    #[must_use]
+    pub fn get(&self, property: Property) -> f64 {
+        self.0[property as usize]
+    }
+
+    fn put(&mut self, property: Property, value: f64) {
+        self.0[property as usize] = value;
+    }
+}
+
+/// A number with its 90 % range.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Estimate {
+    /// Central value.
+    pub value: f64,
+    /// Lower end of the range.
+    pub low: f64,
+    /// Upper end of the range.
+    pub high: f64,
+}
+
+impl Estimate {
+    /// Whether the range spans more than a factor of three: then it is unknown, and carries no reason.
+    #[must_use]
+    pub fn is_unknown(&self) -> bool {
+        self.low <= 0.0 && self.high > 0.0 || self.high > 3.0 * self.low
+    }
+}
+
+/// A report: every property with its range.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Report(Vec<Estimate>);
+
+impl Report {
+    /// The estimate of one property.
+    #[must_use]
+    pub fn get(&self, property: Property) -> Estimate {
+        self.0[property as usize]
+    }
+}
+
+/// Half the width of a 90 % range in standard deviations of a normal distribution.
+pub const DEVIATIONS: f64 = 1.645;
+
+/// Every number that is uncertain in a construction, as owner and which.
+pub fn uncertain(construction: &Construction) -> Vec<(draw::Owner, Which)> {
+    let mut all: Vec<(draw::Owner, Which)> =
+        draw::OF_CORE.iter().map(|w| (construction.core.material.key, *w)).collect();
+    for winding in construction.windings() {
+        for which in draw::OF_METAL {
+            if !all.contains(&(winding.metal.key, which)) {
+                all.push((winding.metal.key, which));
+            }
+        }
+    }
+    all.extend(draw::GENERAL.iter().map(|w| ("", *w)));
+    all
+}
+
+/// Every property of a string in a setting, each with its 90 % range.
+#[must_use]
+pub fn report(construction: &Construction, setting: &Setting) -> Report {
+    let central = values(construction, setting, &Draw::CENTRAL);
+    let (mut down, mut up) = ([0.0; COUNT], [0.0; COUNT]);
+    for (owner, which) in uncertain(construction) {
+        let ends =
+            [-1.0, 1.0].map(|t| values(construction, setting, &Draw::shifted(owner, which, t)));
+        for i in 0..COUNT {
+            let deltas = ends.map(|v| v.0[i] - central.0[i]);
+            let (low, high) =
+                (deltas[0].min(deltas[1]).min(0.0), deltas[0].max(deltas[1]).max(0.0));
+            down[i] += low * low;
+            up[i] += high * high;
+        }
+    }
+    Report(
+        (0..COUNT)
+            .map(|i| {
+                let value = central.0[i];
+                // None of these properties can be negative, so a range may not be either.
+                Estimate {
+                    value,
+                    low: (value - down[i].sqrt()).max(0.0),
+                    high: value + up[i].sqrt(),
+                }
+            })
+            .collect(),
+    )
+}

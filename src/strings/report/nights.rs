@@ -1,0 +1,55 @@
+//! The days after fitting: what each costs in pitch, and how likely it is little.
+
+use super::at_pitch::seating;
+use super::{DEVIATIONS, Estimate, Property, report};
+use crate::constant::SETTLED_WITHIN;
+use crate::construction::Construction;
+use crate::physics::settling;
+use crate::quantity::{Cent, Day};
+use crate::setting::Setting;
+
+/// A day after fitting.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Night {
+    /// Which, from 1.
+    pub day: u32,
+    /// Pitch lost in it, retuned the evening before.
+    pub lost: Estimate,
+    /// Chance that it costs no more than five cents, and that everything has seated.
+    pub chance: f64,
+}
+
+/// Chance that a number of that range lies under `limit`: normal in the logarithm, or straight where the range touches zero.
+fn chance_under(estimate: &Estimate, limit: f64) -> f64 {
+    let normal = |z: f64| 0.5 * (1.0 + libm::erf(z / core::f64::consts::SQRT_2));
+    if estimate.high <= estimate.low {
+        return f64::from(u8::from(estimate.value <= limit));
+    }
+    if estimate.low > 0.0 && limit > 0.0 {
+        let deviation = libm::log(estimate.high / estimate.low) / (2.0 * DEVIATIONS);
+        normal((libm::log(limit) - libm::log(estimate.value)) / deviation)
+    } else {
+        normal((limit - estimate.value) * 2.0 * DEVIATIONS / (estimate.high - estimate.low))
+    }
+}
+
+/// The days after fitting, each with what it costs in pitch: log-time creep, retuned every evening.
+#[must_use]
+pub fn nights(construction: &Construction, setting: &Setting, days: u32) -> Vec<Night> {
+    let loss = report(construction, setting).get(Property::LossPerDecade);
+    let seat = seating(&construction.core, construction.is_wound());
+    let seated = Estimate { value: seat.value, low: seat.low, high: seat.high };
+    (1..=days)
+        .map(|day| {
+            let at = Day::new(f64::from(day));
+            let lost = |k: f64| settling::lost_in_a_day(Cent::new(k), at).get();
+            let lost =
+                Estimate { value: lost(loss.value), low: lost(loss.low), high: lost(loss.high) };
+            Night {
+                day,
+                chance: chance_under(&lost, SETTLED_WITHIN) * chance_under(&seated, f64::from(day)),
+                lost,
+            }
+        })
+        .collect()
+}

@@ -1,0 +1,192 @@
+//! Every property of a string in one draw.
+
+use super::at_pitch::{AtPitch, at_pitch, core_torsion, seating};
+use super::partials::partial;
+use super::{COUNT, Property, Values};
+use crate::constant::{self, SETTLED_WITHIN};
+use crate::construction::{Build, Construction};
+use crate::draw::{Draw, Which};
+use crate::material::Class;
+use crate::physics::{
+    bowing, climate, load, partials, settling, stiffness, stopping, strength, tension, torsion,
+    tuning,
+};
+use crate::quantity::{Cent, Day, KilogramPerSecond, Metre, Newton, Ratio};
+use crate::setting::Setting;
+
+/// Every property of a string in a setting, in one draw.
+#[must_use]
+pub fn values(construction: &Construction, setting: &Setting, draw: &Draw) -> Values {
+    let s = at_pitch(construction, setting, draw);
+    let mut out = Values([0.0; COUNT]);
+    put_pull(&mut out, construction, setting, draw, &s);
+    put_sound(&mut out, construction, setting, draw, &s);
+    put_time(&mut out, construction, setting, draw, &s);
+    out
+}
+
+/// Mass, tension, strength, gauge: what holds the string.
+fn put_pull(
+    out: &mut Values,
+    construction: &Construction,
+    setting: &Setting,
+    draw: &Draw,
+    s: &AtPitch,
+) {
+    let poisson = Ratio::new(draw.core(construction.core.material, Which::Poisson));
+    let breaking_force = Newton::new(s.core.strength.get() * s.core.area.get());
+    let share = strength::share(s.stress, s.core.strength);
+    let amplitude = Ratio::new(constant::AMPLITUDE);
+    let endurance = Ratio::new(draw.general(Which::Endurance, &constant::ENDURANCE));
+    let pull = tuning::pull(s.axial, s.tension, s.whole);
+    out.put(Property::MassUnstretched, s.unstretched.get());
+    out.put(Property::MassAtPitch, s.mass.get());
+    out.put(Property::Tension, s.tension.get());
+    out.put(Property::CoreStress, s.stress.get());
+    out.put(Property::BreakingShare, share.get());
+    out.put(
+        Property::BreakingPitch,
+        strength::breaking_pitch(breaking_force, s.unstretched, s.length).get(),
+    );
+    out.put(Property::Stretch, s.stretch.get());
+    out.put(Property::Pull, pull.get());
+    out.put(Property::Peg, tuning::peg(pull, setting.peg_diameter, setting.gear_ratio).get());
+    out.put(Property::Feel, tension::lateral_stiffness(s.tension, s.length).get());
+    out.put(Property::AxialStiffness, s.axial.get());
+    out.put(Property::OuterDiameter, s.windings.outer.get());
+    let at_pitch =
+        stiffness::diameter_at_pitch(s.windings.outer, s.core.diameter, s.stretch, poisson);
+    out.put(Property::OuterDiameterAtPitch, at_pitch.get());
+    out.put(Property::WindingShare, s.windings.mass / s.unstretched.get());
+    out.put(Property::Downforce, load::downforce(s.tension, setting.angle_over_bridge).get());
+    out.put(
+        Property::Stopping,
+        stopping::at_the_octave(s.axial, s.tension, setting.string_height, s.length, s.whole).get(),
+    );
+    out.put(Property::Glide, stopping::glide(s.axial, s.tension, amplitude).get());
+    out.put(
+        Property::OverTheNut,
+        strength::over_the_nut(
+            s.core.modulus,
+            s.core.filament,
+            setting.nut_radius,
+            s.core.strength,
+        )
+        .get(),
+    );
+    let swing = strength::swing_stress(s.fast, s.core.filament, amplitude, s.tension, s.bending);
+    let fatigue = strength::fatigue(share, swing, s.core.strength, endurance);
+    out.put(Property::Fatigue, fatigue.get());
+}
+
+/// Stiffness, loss, bow, torsion: what it sounds and answers like.
+fn put_sound(
+    out: &mut Values,
+    construction: &Construction,
+    setting: &Setting,
+    draw: &Draw,
+    s: &AtPitch,
+) {
+    let limit = Ratio::new(draw.general(Which::BrillianceLoss, &constant::BRILLIANCE_LOSS));
+    let (rest, slide) = constant::FRICTION;
+    let (beta, speed) = (constant::BOWING_PLACE, constant::BOW_SPEED);
+    let sounding = bowing::sounding_mass(s.mass, s.length);
+    out.put(Property::Impedance, s.impedance.get());
+    out.put(Property::BendingStiffness, s.bending.get());
+    out.put(Property::Inharmonicity, s.inharmonicity.get());
+    out.put(
+        Property::Brilliance,
+        partials::brilliance(s.lossy, s.tension, s.length, setting.pitch, limit).get(),
+    );
+    out.put(Property::Attack, bowing::attack(sounding, beta, rest, slide));
+    out.put(Property::GentlestAttack, bowing::gentlest_attack(sounding, beta, rest, slide));
+    let greatest = bowing::greatest_force(s.impedance, speed, beta, rest, slide);
+    let least = bowing::least_force(s.impedance, s.resistance, speed, beta, rest, slide);
+    let coefficient = draw.general(Which::LeastForce, &constant::LEAST_FORCE);
+    let peak = setting.peak_resistance.get()
+        * draw.general(Which::BridgeResistance, &constant::BRIDGE_RESISTANCE);
+    out.put(Property::GreatestForce, greatest.get());
+    out.put(Property::LeastForce, least.get());
+    out.put(
+        Property::LeastForceMeasured,
+        bowing::least_force_as_measured(coefficient, s.impedance, beta).get(),
+    );
+    out.put(Property::BowWindow, bowing::window(greatest, least));
+    out.put(Property::Wolf, bowing::wolf(s.impedance, KilogramPerSecond::new(peak), beta).get());
+    let first = partial(s, setting, draw, 1);
+    out.put(Property::Loss, first.on_rigid_ends.get());
+    out.put(Property::Ring, first.ring);
+    let windings =
+        s.windings.torsion * draw.general(Which::WindingTorsion, &constant::WINDING_TORSION);
+    let twist = core_torsion(construction, &s.core, draw) + windings;
+    let d = s.core.diameter.get();
+    let inertia = s.core.mass.get() * d * d / 8.0 + s.windings.inertia;
+    let torsional = torsion::speed(twist, inertia);
+    let impedance = torsion::impedance(twist, inertia, Metre::new(s.windings.outer.get() / 2.0));
+    out.put(Property::TorsionSpeed, torsional);
+    out.put(Property::TorsionRatio, torsional / (2.0 * s.length.get() * setting.pitch.get()));
+    out.put(Property::TorsionImpedance, impedance.get() / s.impedance.get());
+}
+
+/// Settling and drift: what time and the room do to it.
+fn put_time(
+    out: &mut Values,
+    construction: &Construction,
+    setting: &Setting,
+    draw: &Draw,
+    s: &AtPitch,
+) {
+    let m = construction.core.material;
+    let loss = settling::loss_per_decade(Ratio::new(draw.core(m, Which::Creep)));
+    let seated = Day::new(
+        draw.general(Which::Seating, seating(&construction.core, construction.is_wound())),
+    );
+    let once = match construction.core.build {
+        Build::Strand { .. } => draw.general(Which::Constructional, &constant::CONSTRUCTIONAL),
+        Build::Solid | Build::Multifilament { .. } | Build::Twisted { .. } => 0.0,
+    };
+    let warmth = climate::from_temperature(
+        s.axial,
+        s.tension,
+        draw.core(m, Which::Expansion),
+        draw.general(Which::BodyExpansion, &constant::BODY_EXPANSION),
+        draw.core(m, Which::Softening),
+        setting.temperature_swing,
+    );
+    let point = Ratio::new(draw.core(m, Which::Water));
+    let water = |h: Ratio| {
+        if m.class == Class::Gut {
+            climate::collagen_water(h)
+        } else {
+            climate::polymer_water(point, h)
+        }
+    };
+    let by_mass = climate::from_water(water, setting.humidity, setting.humidity_swing).get();
+    let moisture = by_mass * draw.core(m, Which::Moisture);
+    let swing = setting.humidity_swing.get();
+    let movement = draw.general(Which::BodyMovement, &constant::BODY_MOVEMENT) * swing
+        / constant::BODY_MOVEMENT_SWING;
+    let body = climate::from_body(s.axial, s.tension, Ratio::new(movement)).get();
+    let ratchet = if m.class == Class::Gut {
+        draw.general(Which::Ratchet, &constant::RATCHET) * swing / constant::RATCHET_SWING
+    } else {
+        0.0
+    };
+    let seats = draw.general(Which::SeatDrift, &constant::SEAT_DRIFT);
+    out.put(Property::LossPerDecade, loss.get());
+    out.put(Property::SettlingDays, settling::days(loss, Cent::new(SETTLED_WITHIN), seated).get());
+    out.put(
+        Property::Constructional,
+        settling::constructional(s.axial, s.tension, Ratio::new(once)).get(),
+    );
+    out.put(Property::DriftTemperature, warmth.get());
+    out.put(Property::DriftMoisture, moisture);
+    out.put(Property::DriftBody, body);
+    out.put(Property::DriftRatchet, ratchet);
+    out.put(Property::DriftSeats, seats);
+    out.put(
+        Property::DriftTransient,
+        by_mass * draw.general(Which::Transient, &constant::TRANSIENT),
+    );
+    out.put(Property::Drift, warmth.get() + moisture + body + ratchet + seats);
+}

@@ -1,0 +1,62 @@
+//! How long does the model take? Numbers, no gates: machines differ and are noisy.
+#![allow(clippy::print_stdout, reason = "a bench prints what it measured")]
+
+use std::hint::black_box;
+use std::time::Instant;
+
+use strings::fit::answers::Answers;
+use strings::fit::{self, candidates, choose, problem};
+use strings::instrument;
+use strings::report;
+
+/// Median seconds of `times` runs.
+fn median(times: usize, mut run: impl FnMut()) -> f64 {
+    let mut all: Vec<f64> = (0..times)
+        .map(|_| {
+            let start = Instant::now();
+            run();
+            start.elapsed().as_secs_f64()
+        })
+        .collect();
+    all.sort_by(f64::total_cmp);
+    all[all.len() / 2]
+}
+
+fn main() {
+    for kind in instrument::ALL {
+        let answers = Answers { instrument: Some(kind), ..Answers::default() };
+        let posed = problem::pose(&answers);
+        let examined: usize =
+            posed.strings.iter().map(|s| candidates::search(&posed, s).examined).sum();
+        let search = median(9, || {
+            for string in &posed.strings {
+                black_box(candidates::search(black_box(&posed), string));
+            }
+        });
+        let whole = median(9, || drop(black_box(fit::fit(black_box(&answers)))));
+        let fitting = fit::fit(&answers);
+        let shortlists = median(9, || {
+            for found in &fitting.found {
+                black_box(choose::shortlist(black_box(found)));
+            }
+        });
+        let best = median(9, || {
+            drop(black_box(choose::best(&fitting.problem, &fitting.shortlists, None)))
+        });
+        let choice = choose::best(&fitting.problem, &fitting.shortlists, None);
+        let string = choice.map(|c| c.strings[1].construction);
+        let report = string.map_or(0.0, |c| {
+            median(99, || drop(black_box(report::report(&c, &fitting.problem.strings[1].setting))))
+        });
+        println!(
+            "{:12} fit {:6.1} ms; search {:6.1} ms for {examined} constructions, {:.3} us each; shortlists {:.1} ms; best set {:.1} ms; report {:.0} us",
+            kind.key,
+            whole * 1e3,
+            search * 1e3,
+            search * 1e6 / examined as f64,
+            shortlists * 1e3,
+            best * 1e3,
+            report * 1e6,
+        );
+    }
+}

@@ -1,0 +1,214 @@
+"""Truths about strings, from other laws than the model's: five hundred worlds for five hundred strings.
+
+Reads from its input one JSON document: strings with their settings, and the constants of materials with value and range.
+For each string every constant is drawn anew, from a flat or a triangular shape whose middle 90 % is the range (not the normal
+of the model), and then the laws differ: elastic cores that stiffen or soften with stretch, strands by their least energy,
+bending stiffness anywhere between its bounds with the 29 % by which one string measured twice has differed, Stokes' air by
+Bessel functions, creep by a chain of dashpots, moisture by the measured table, drift by tuning and disturbing, bending at the
+end by its layer, bow forces with the scatter of their measurement. Prints for each string the true properties.
+"""
+
+import json
+import sys
+
+import numpy as np
+from scipy.optimize import brentq
+from scipy.special import kve
+
+KAPPA = 600 / np.log(2)
+TABLE = np.array([(0, 0), (5, 5.45), (10, 7.39), (20, 10.06), (30, 12.44), (40, 15.14), (50, 17.95), (60, 21.06), (70, 25.05), (80, 30.20), (90, 40.70), (95, 50.01)]) / 100
+WIRES = {"1x7": (7, 3, (6,)), "1x19": (19, 5, (6, 12)), "7x7": (49, 9, (6,))}
+BONDED = {"1x7": 55 / 63, "1x19": 403 / 475, "7x7": 3409 / 3969}
+
+
+def drawn(rng, constant):
+    value, low, high = constant
+    # Flat or triangular, nine tenths of it within the range; no further below zero than the range goes.
+    t = rng.uniform(-1, 1) / 0.9 if rng.random() < 0.5 else rng.triangular(-1, 0, 1) / (1 - np.sqrt(0.1))
+    truth = value + t * (high - value if t > 0 else value - low)
+    return max(truth, 0.0) if low >= 0 else truth
+
+
+def strand_area(layout, d, lay, nu):
+    count, across, layers = WIRES[layout]
+    s2, c2 = np.cos(np.radians(lay)) ** 2, np.sin(np.radians(lay)) ** 2
+    area, grown = 1.0, 1.0
+    for j, n in enumerate(layers):
+        r = 2 * (j + 1)
+        x = (s2 - c2 * nu * grown / r) / (1 + c2 * nu / r)
+        area += n * x * x / np.sqrt(s2)
+        grown += 2 * x
+    if layout == "7x7":
+        area *= 1 + 6 * s2**1.5
+    return area * np.pi / 4 * (d / across) ** 2
+
+
+def air_loss(density_air, viscosity, mass, d, hz):
+    omega = 2 * np.pi * hz
+    z = np.sqrt(1j * omega * d * d / (4 * viscosity))
+    return density_air * np.pi / 4 * d * d / mass * (1 + 4j / z * kve(1, -1j * z) / kve(0, -1j * z)).imag
+
+
+def chain(t):
+    times = 10 ** np.arange(-4, 6, 0.125)
+    return float(np.sum(-np.expm1(-t / times)) / 8)
+
+
+def truth(rng, string, setting, general):
+    core = string["core"]
+    m = {k: drawn(rng, v) for k, v in core["material"].items()}
+    g = {k: drawn(rng, v) for k, v in general.items()}
+    if core["class"] == "steel":
+        m["fast_modulus"] = m["modulus"]
+    gauge = g["core_gauge"]
+    d, build, lay = core["diameter_m"] * gauge, core["build"], core["angle_deg"]
+    length = rng.uniform(-1, 1) * setting["doubt_m"] / 0.9 + setting["length_m"]
+    whole = length + setting["afterlength_m"] + setting["nut_to_peg_m"]
+    hz, area = setting["pitch_hz"], np.pi / 4 * d * d
+    twist = np.cos(np.radians(lay)) ** 2 / np.cos(np.radians(25.0)) ** 2
+    nu = m["poisson"]
+    scatter = 1 + rng.uniform(-0.29, 0.29)
+    if build == "solid":
+        mass, pull, filament, e, fast, strength = m["density"] * area, area, d, m["modulus"], m["fast_modulus"], m["strength"]
+        free = bonded = lambda e: e * np.pi * d**4 / 64
+        c0 = c1 = m["shear"] * np.pi * d**4 / 32
+        scatter = 1.0
+    elif build == "twisted":
+        mass, pull, filament = m["density"] * area, area, d
+        e, fast, strength = m["modulus"] * twist, m["fast_modulus"] * twist, m["strength"] * np.sqrt(twist)
+        free = bonded = lambda e: e * np.pi * d**4 / 64
+        c0 = c1 = m["shear"] * np.pi * d**4 / 32
+        scatter = 1.0
+    elif build == "strand":
+        count, across, layers = WIRES[core["layout"]]
+        c = np.cos(np.radians(lay))
+        wires = 1 + sum(layers) / c if core["layout"] != "7x7" else 1 + 12 / c + 36 / c**2
+        filament = d / across
+        mass, pull = m["density"] * np.pi / 4 * filament**2 * wires, strand_area(core["layout"], d, lay, nu)
+        e, fast, strength = m["modulus"], m["fast_modulus"], m["strength"]
+        free = lambda e: count * e * np.pi * filament**4 / 64 * c
+        bonded = lambda e: e * pull * d * d / 16 * BONDED[core["layout"]]
+        c0, c1 = count * m["shear"] * np.pi * filament**4 / 32, m["shear"] * np.pi * d**4 / 32
+    else:
+        c = np.cos(np.radians(lay))
+        fill, filament = core["fill"], core["filament_m"]
+        mass, pull = m["density"] * fill * area, fill * area * c * c
+        e, fast, strength = m["modulus"], m["fast_modulus"], m["strength"]
+        free = lambda e: fill * (d / filament) ** 2 * e * np.pi * filament**4 / 64 * c
+        bonded = lambda e: 2 * e * pull * d * d / 16
+        c1 = m["shear"] * fill * np.pi * d**4 / 32
+        c0 = c1 * (filament / d) ** 2
+    if core["class"] == "steel":
+        # EN 10270 rather than Shigley: linear in the logarithm of the diameter.
+        x = min(max(filament * 1e3, 0.1), 6.5)
+        strength = m["strength"] * (2220 - 820 * np.log10(x)) * 1e6
+    if core["class"] == "gut":
+        water = lambda a: np.interp(a, TABLE[:, 0], TABLE[:, 1])
+        mass *= (1 + water(setting["humidity"])) / (1 + water(0.5))
+    else:
+        power = rng.uniform(1.0, 1.6)
+        water = lambda a: m["water"] * (a / 0.6) ** power
+    warm = 1 - m["softening"] * (setting["temperature_c"] - 20)
+    e, fast = e * warm, fast * warm
+    core_mass, outer, tube, winding_mass, inertia = mass, d, 0.0, 0.0, mass * d * d / 8
+    for w in string["windings"]:
+        t = w["thickness_m"] * g["winding_gauge"]
+        rho, modulus = drawn(rng, w["density"]), drawn(rng, w["modulus"]) / (1 + w["gap"])
+        mean = outer - 2 * w["bedding"] * t + t
+        if w["form"] == "round":
+            own = rho * np.pi / 4 * t * t * np.sqrt((np.pi * mean / (t * (1 + w["gap"]))) ** 2 + 1)
+        else:
+            own = rho * np.pi * t * mean / (1 + w["gap"])
+        winding_mass += own
+        tube += modulus * np.pi * ((mean + t) ** 4 - (mean - t) ** 4) / 64
+        inertia += own * mean * mean / 4
+        outer += 2 * t * (1 - w["bedding"])
+    mass += winding_mass
+    # A core whose stress is not quite straight in its stretch.
+    bend = {"steel": 0.0, "gut": rng.uniform(-0.5, 0.5), "polymer": rng.uniform(-2, 2)}[core["class"]]
+    force = lambda x, softer=1.0: pull * e * softer * (x + bend * x * x)
+    pitch = lambda x, l=length, mu=mass, softer=1.0: np.sqrt(max(force(x, softer), 1e-9) * (1 + x) / mu) / (2 * l)
+    # The first stretch that brings it to pitch; a core that would soften past it is taken as straight.
+    steps = np.geomspace(1e-6, 0.6, 400)
+    reached = [s for s in steps if pitch(s) > hz]
+    if not reached:
+        bend = 0.0
+        reached = [s for s in steps if pitch(s) > hz]
+    x = brentq(lambda x: pitch(x) - hz, 1e-7, reached[0])
+    tension, mu = force(x), mass / (1 + x)
+    slope = pull * e * (1 + 2 * bend * x)
+    impedance, stress = np.sqrt(tension * mu), tension / pull
+    if core["key"] == "polyamide":
+        fast += 39 * rng.uniform(0.9, 1.1) * min(max(stress, 2e7), 2e8)
+    wound = bool(string["windings"])
+    low, high = free(fast), bonded(fast)
+    bare = np.exp(rng.uniform(np.log(low), np.log(high))) * scatter if high > low else high
+    bending = bare * (1 + g["winding_stiffening"] if wound else 1)
+    lossy = bare * m["loss"] + tube * g["winding_loss"]
+    b = np.pi**2 * bending / tension / length**2
+    resistance, peak = setting["resistance"] * g["bridge_resistance"], setting["peak"] * g["bridge_resistance"]
+    eta = (air_loss(g["air_density"], g["air_viscosity"], mu, outer, hz) + g["string_loss"] + np.pi**2 * lossy / tension / length**2) / (1 + b)
+    ring = np.log(1000) / (np.pi * hz * (eta + 2 * impedance / np.pi / resistance))
+    torsion = (np.exp(rng.uniform(np.log(c0), np.log(c1))) if c1 > c0 else c1) + g["winding_torsion"] * 0.375 * 2 * tube
+    # Drift: string tuned, then warmed, moved, and pitch computed again.
+    natural = whole / (1 + x)
+    cents = lambda now: 1200 * np.log2(now / hz)
+
+    def moved(grow=0.0, swell=0.0, softer=1.0):
+        longer = 1 + grow
+        n = natural * (1 + swell)
+        return cents(pitch(whole * longer / n - 1, length * longer, mass / (1 + swell), softer))
+
+    dt, dh = setting["temperature_swing_k"], setting["humidity_swing"]
+    warmth = abs(moved(g["body_expansion"] * dt / 2, m["expansion"] * dt / 2, 1 - m["softening"] * dt / 2) - moved(-g["body_expansion"] * dt / 2, -m["expansion"] * dt / 2, 1 + m["softening"] * dt / 2))
+    body = abs(moved(g["body_movement"] * dh / 0.1))
+    ends = [min(max(setting["humidity"] + s * dh / 2, 0.05), 0.95) for s in (-1, 1)]
+    by_mass = 600 * np.log2((1 + water(ends[1])) / (1 + water(ends[0])))
+    moisture = by_mass * m["moisture_left"]
+    ratchet = g["ratchet"] * dh / 0.2 if core["class"] == "gut" else 0.0
+    # Creep: each day's share of a chain of dashpots, until it costs five cents.
+    day = lambda t: 1200 * np.log2(1 + m["creep"] / 2 * (chain(t + 1) - chain(t))) if m["creep"] > 0 else 0.0
+    settled = next((t for t in np.geomspace(1e-3, 100, 400) if day(t) <= 5.0), 100.0)
+    h = setting["height_m"]
+    half = np.hypot(length / 2, h)
+    stopped = 600 * np.log2(force((whole - length + 2 * half) / natural - 1) / tension)
+    share = 0.002 / 0.328
+    glide = 1200 * np.log2(1 + 0.375 * slope / tension * (np.pi * share / 2) ** 2)
+    layer = np.sqrt(bending / tension)
+    swing = fast * filament / 2 * np.pi * share / layer * (1 + 2 * layer / length)
+    friction = rng.normal(1, 0.07)
+    once = g["constructional"] if build == "strand" else 0.0
+    give = slope / tension * once
+    v, beta, dmu, sounding = 0.1, 0.1, 0.5, mu * length
+    attack = beta * 0.9 * (2.6 * 0.8 - 0.3 - 2 * np.sqrt(0.8 * (1.8 * 0.64 - 0.24))) / (0.8 * 2 * sounding)
+    gentle = beta * 0.9 * (2.4 - 0.3 - 2 * np.sqrt(1.28 - 0.24)) / (2 * sounding)
+    greatest = 2 * impedance * v / beta / dmu * friction
+    least = impedance**2 * v / (2 * beta**2 * resistance * dmu) * friction
+    return {
+        "mass_unstretched_kg_m": mass, "mass_at_pitch_kg_m": mu, "tension_n": tension, "core_stress_pa": stress,
+        "breaking_share": stress / strength, "breaking_pitch_hz": np.sqrt(strength * pull / mass) / (2 * length), "stretch": x,
+        "pull_cent_m": KAPPA * (slope / tension + 1) / whole, "peg_cent_deg": KAPPA * (slope / tension + 1) / whole * np.pi * setting["peg_m"] / 360,
+        "lateral_stiffness_n_m": 4 * tension / length, "impedance_kg_s": impedance, "axial_stiffness_n": slope, "bending_stiffness_n_m2": bending,
+        "inharmonicity": b, "outer_diameter_m": outer, "outer_diameter_at_pitch_m": outer - d * nu * x, "winding_mass_share": winding_mass / mass,
+        "brilliance_hz": hz * np.sqrt(g["brilliance_loss"] * tension * length**2 / (np.pi**2 * lossy)), "attack_m_s2_n": attack,
+        "loss_cent_decade": 600 * np.log2(1 + m["creep"] * (chain(10) - chain(1))), "settling_d": max(settled, g["seating"]),
+        "drift_temperature_cent": warmth, "drift_moisture_cent": moisture, "drift_body_cent": body, "drift_ratchet_cent": ratchet,
+        "drift_seats_cent": g["seat_drift"], "drift_transient_cent": by_mass * g["transient"], "drift_cent": warmth + moisture + body + ratchet + g["seat_drift"],
+        "downforce_n": 2 * tension * np.cos(np.radians(setting["angle_deg"] / 2)), "gentlest_attack_m_s2_n": gentle, "bow_force_greatest_n": greatest,
+        "bow_force_least_n": least, "bow_force_least_measured_n": g["least_force"] * impedance**2 / beta**2 * friction,
+        "bow_window_db": 20 * np.log10(greatest / least), "wolf": impedance / (4 * beta * peak), "loss_first": eta, "ring_s": ring,
+        "torsion_speed_m_s": np.sqrt(torsion / inertia), "torsion_ratio": np.sqrt(torsion / inertia) / (2 * length * hz),
+        "torsion_impedance_ratio": np.sqrt(torsion * inertia) / (outer / 2) ** 2 / impedance, "stopping_cent": stopped, "glide_cent": glide,
+        "over_the_nut": e * filament / (2 * setting["nut_radius_m"] + filament) / strength, "fatigue": stress / strength + swing / (g["endurance"] * strength),
+        "constructional_cent": -KAPPA * np.log1p(-min(give, 0.999)),
+    }
+
+
+def main():
+    told = json.load(sys.stdin)
+    rng = np.random.default_rng(told["seed"])
+    truths = [truth(rng, s, s["setting"], told["general"] | {"seating": s["seating"]}) for s in told["strings"]]
+    print(json.dumps([{k: float(v) for k, v in t.items()} for t in truths]))
+
+
+main()
