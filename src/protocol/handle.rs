@@ -40,7 +40,7 @@ pub fn schema() -> serde_json::Value {
 
 /// Reads a request, naming the field where it goes wrong.
 fn read(text: &str) -> Result<Request, Fault> {
-    let asks = "one of: report, fit, tables";
+    let asks = "one of: report, compare, fit, tables";
     let value: serde_json::Value = serde_json::from_str(text)
         .map_err(|e| Fault::new("request", excerpt(text), format!("one JSON object ({e})")))?;
     let serde_json::Value::Object(mut members) = value else {
@@ -55,6 +55,7 @@ fn read(text: &str) -> Result<Request, Fault> {
     }
     match ask.as_str() {
         Some("report") => part(rest).map(|r| Request::Report(Box::new(r))),
+        Some("compare") => part(rest).map(|r| Request::Compare(Box::new(r))),
         Some("fit") => part(rest).map(|r| Request::Fit(Box::new(r))),
         Some("tables") => part(rest).map(Request::Tables),
         _ => Err(Fault::new("ask", ask, asks)),
@@ -164,6 +165,20 @@ pub fn handle(request: &Request) -> Reply {
                 (construction, setting) => refused(
                     [construction.err(), setting.err()].into_iter().flatten().flatten().collect(),
                 ),
+            }
+        }
+        Request::Compare(r) => {
+            let this = convert::construction(&r.this, "this");
+            let other = convert::construction(&r.other, "other");
+            let setting = convert::setting(&r.setting, "setting");
+            match (this, other, setting) {
+                (Ok(this), Ok(other), Ok(setting)) => {
+                    Reply::Compare(Box::new(compare_of(&this, &other, &setting)))
+                }
+                (this, other, setting) => {
+                    let all = [this.err(), other.err(), setting.err()];
+                    refused(all.into_iter().flatten().flatten().collect())
+                }
             }
         }
         Request::Fit(f) => match convert::answers(&f.answers) {
@@ -304,6 +319,21 @@ const fn caveat(c: report::Caveat) -> &'static str {
     }
 }
 
+fn compare_of(
+    this: &strings::construction::Construction,
+    other: &strings::construction::Construction,
+    setting: &strings::setting::Setting,
+) -> reply::Compare {
+    reply::Compare {
+        this: report_of(this, setting),
+        other: report_of(other, setting),
+        comparisons: compare::paired(this, other, setting, &reasons::PROPERTIES)
+            .iter()
+            .map(comparison)
+            .collect(),
+    }
+}
+
 fn fit_of(answers: &fit::answers::Answers) -> reply::Fit {
     let fitting = fit::fit(answers);
     let (set, obstacles) = match &fitting.outcome {
@@ -435,6 +465,13 @@ fn set_of(fitting: &Fitting, best: &Choice, runner_up: Option<&Choice>) -> reply
                 .zip(&problem.strings)
                 .map(|(c, s)| report_of(&c.construction, &s.setting))
                 .collect(),
+            shopping: r
+                .strings
+                .iter()
+                .zip(&problem.strings)
+                .enumerate()
+                .map(|(i, (c, s))| shopping_of(c, problem, i, s))
+                .collect(),
             worth: r.worth,
         }),
         lead,
@@ -510,6 +547,7 @@ fn fitted(
         shopping: shopping_of(chosen, problem, i, string),
         picture: picture(&fitting.found[i].candidates, problem),
         chosen_point: point(chosen, problem),
+        today_point: today.map(|t| point(t, problem)),
         fine_tuner: string.fine_tuner,
     }
 }
@@ -703,6 +741,13 @@ fn tables() -> reply::Tables {
                 key: p.key().to_owned(),
                 evidence: evidence(p.evidence()),
                 source: p.source().key.to_owned(),
+            })
+            .collect(),
+        unverified: strings::unverified::UNVERIFIED
+            .iter()
+            .map(|(formula, why)| reply::Unverified {
+                formula: (*formula).to_owned(),
+                why: (*why).to_owned(),
             })
             .collect(),
     }

@@ -13,6 +13,8 @@ use crate::request;
 pub enum Reply {
     /// Everything about one string.
     Report(Box<Report>),
+    /// Two strings at one place.
+    Compare(Box<Compare>),
     /// A set, or why there is none.
     Fit(Box<Fit>),
     /// The tables.
@@ -124,6 +126,17 @@ pub struct Doubt {
     pub which: String,
     /// Its share of the variance.
     pub share: f64,
+}
+
+/// Two strings at one place.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Compare {
+    /// One string.
+    pub this: Report,
+    /// The other.
+    pub other: Report,
+    /// How they compare in each property that a player notices; what is uncertain in both is shared.
+    pub comparisons: Vec<Comparison>,
 }
 
 /// The answer to a fitting.
@@ -287,6 +300,8 @@ pub struct Step {
 pub struct RunnerUp {
     /// Its strings, highest first.
     pub strings: Vec<Report>,
+    /// What to ask for at the counter, string by string.
+    pub shopping: Vec<Shopping>,
     /// Its worth.
     pub worth: f64,
 }
@@ -328,6 +343,8 @@ pub struct FittedString {
     pub picture: Vec<Point>,
     /// Elasticity and steadiness of the chosen one.
     pub chosen_point: Point,
+    /// Elasticity and steadiness of today's string.
+    pub today_point: Option<Point>,
     /// A fine tuner serves it.
     pub fine_tuner: bool,
 }
@@ -479,6 +496,17 @@ pub struct Tables {
     pub sources: Vec<Source>,
     /// Every property of a report: name, evidence, source.
     pub properties: Vec<PropertyEntry>,
+    /// Formulas that no outside value holds, and why.
+    pub unverified: Vec<Unverified>,
+}
+
+/// A formula that no outside value holds.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Unverified {
+    /// Its name in the model.
+    pub formula: String,
+    /// Why nothing holds it.
+    pub why: String,
 }
 
 /// An instrument.

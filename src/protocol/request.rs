@@ -9,6 +9,8 @@ use serde::{Deserialize, Serialize};
 pub enum Request {
     /// Everything about one string in one setting.
     Report(Box<ReportRequest>),
+    /// Two strings at one place, and whether they differ noticeably.
+    Compare(Box<CompareRequest>),
     /// A set of strings for a person and an instrument.
     Fit(Box<FitRequest>),
     /// The tables: instruments, materials, precedents, words, bounds, sources.
@@ -22,6 +24,18 @@ pub struct ReportRequest {
     /// What the string is made of.
     pub construction: Construction,
     /// Where it works.
+    pub setting: Setting,
+}
+
+/// Two strings at one place.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct CompareRequest {
+    /// One string.
+    pub this: Construction,
+    /// The other.
+    pub other: Construction,
+    /// Where both work.
     pub setting: Setting,
 }
 
@@ -144,6 +158,31 @@ pub struct Setting {
     /// How far the relative humidity swings; 0.25 if left out.
     #[serde(default = "humidity_swing")]
     pub humidity_swing: f64,
+}
+
+impl Setting {
+    /// A setting of that length and pitch, everything else as it is when left out.
+    #[must_use]
+    pub fn of(sounding_length_m: f64, pitch_hz: f64) -> Self {
+        Self {
+            sounding_length_m,
+            pitch_hz,
+            sounding_length_doubt_m: 0.0,
+            afterlength_m: None,
+            nut_to_peg_m: nut_to_peg(),
+            angle_over_bridge_deg: angle(),
+            peg_diameter_m: peg(),
+            gear_ratio: one(),
+            string_height_m: string_height(),
+            nut_radius_m: nut_radius(),
+            bridge_resistance_kg_s: bridge_resistance(),
+            peak_resistance_kg_s: peak_resistance(),
+            temperature_c: temperature(),
+            humidity: humidity(),
+            temperature_swing_k: temperature_swing(),
+            humidity_swing: humidity_swing(),
+        }
+    }
 }
 
 fn nut_to_peg() -> f64 {

@@ -41,7 +41,7 @@ fn main() {
             }
         });
         let best = median(9, || {
-            drop(black_box(choose::best(&fitting.problem, &fitting.shortlists, None)))
+            drop(black_box(choose::best(&fitting.problem, &fitting.shortlists, None)));
         });
         let choice = choose::best(&fitting.problem, &fitting.shortlists, None);
         let string = choice.map(|c| c.strings[1].construction);

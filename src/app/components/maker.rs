@@ -36,6 +36,7 @@ struct Layer {
     form: String,
     thickness_mm: String,
     bedding: f64,
+    gap: f64,
 }
 
 /// A construction as it stands in the form: numbers are texts until they can be read.
@@ -98,6 +99,7 @@ impl Draft {
                     form: w.form.clone(),
                     thickness_mm: text(w.thickness_m),
                     bedding: w.bedding,
+                    gap: w.gap,
                 })
                 .collect(),
         }
@@ -126,6 +128,7 @@ impl Draft {
                 form: layer.form.clone(),
                 thickness_m: take(read(&layer.thickness_mm, WINDING_THICKNESS, i + 1)),
                 bedding: layer.bedding,
+                gap: layer.gap,
             })
             .collect();
         if slips.is_empty() { Ok(Construction { core, windings }) } else { Err(slips) }
@@ -164,6 +167,7 @@ impl Draft {
                 form: "flat".to_owned(),
                 thickness_mm: "0.05".to_owned(),
                 bedding: 0.0,
+                gap: 0.0,
             });
         }
         if let Some(layer) = self.layers.get_mut(at) {

@@ -90,24 +90,12 @@ fn of_violin() -> Start {
         form: "flat".to_owned(),
         thickness_m: mm / 1000.0,
         bedding: 0.0,
+        gap: 0.0,
     };
     Start {
         name: "A".to_owned(),
         place: "Violin 4/4, 328\u{a0}mm at 440\u{a0}Hz".to_owned(),
-        setting: Setting {
-            sounding_length_m: 0.328,
-            pitch_hz: 440.0,
-            sounding_length_doubt_m: 0.0,
-            afterlength_m: None,
-            nut_to_peg_m: 0.05,
-            angle_over_bridge_deg: 158.0,
-            peg_diameter_m: 0.007,
-            gear_ratio: 1.0,
-            temperature_c: 20.0,
-            humidity: 0.5,
-            temperature_swing_k: 6.0,
-            humidity_swing: 0.25,
-        },
+        setting: Setting::of(0.328, 440.0),
         sides: [
             Construction {
                 core: Core {

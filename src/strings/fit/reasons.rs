@@ -37,7 +37,8 @@ pub struct Case {
     pub costs: Vec<Reason>,
 }
 
-const PROPERTIES: [Property; 9] = [
+/// The properties that a player notices, and in which strings are compared.
+pub const PROPERTIES: [Property; 9] = [
     Property::Feel,
     Property::Stretch,
     Property::SettlingDays,
