@@ -9,7 +9,9 @@ const D: KilogramPerSecond = KilogramPerSecond::new(0.25);
 
 /// Bow speed in m/s; the greatest force times beta over speed, and its scatter, kg/s; the least force times beta squared
 /// over speed, and its scatter, g/s; the difference of the frictions.
-const TABLE: [(f64, (f64, f64), (f64, f64), f64); 4] = [
+type Measured = (f64, (f64, f64), (f64, f64), f64);
+
+const TABLE: [Measured; 4] = [
     (0.05, (1.0, 0.24), (7.0, 1.0), 0.51),
     (0.10, (0.73, 0.05), (4.2, 0.4), 0.69),
     (0.15, (0.75, 0.04), (2.3, 0.3), 0.67),
