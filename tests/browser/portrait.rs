@@ -24,6 +24,7 @@ fn winding(form: &str, thickness_mm: f64, bedding: f64) -> Winding {
         form: form.to_owned(),
         thickness_m: thickness_mm / 1000.0,
         bedding,
+        gap: 0.0,
     }
 }
 

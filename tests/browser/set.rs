@@ -4,9 +4,9 @@ use std::rc::Rc;
 use std::time::Duration;
 
 use app::pages::set::SetPage;
-use app::words::{naming, plan, property, reasons, set as words};
+use app::words::{doubt, naming, plan, property, reasons, set as words};
 use gloo::utils::document;
-use protocol::reply::{Fit, Point, Reply};
+use protocol::reply::{Doubt, Fit, Point, Reply};
 use protocol::request::{Answers, FitRequest, Request, StringAnswer};
 use wasm_bindgen_test::wasm_bindgen_test;
 use yew::prelude::*;
@@ -125,6 +125,24 @@ fn every_key_of_the_model_has_its_words() {
         assert!(property::of(&entry.key).is_some(), "no words for {}", entry.key);
         assert_ne!(app::units::scale(&entry.key).unit, "", "no unit for {}", entry.key);
     }
+    // The parts of drift stand right under it, and no property stands twice.
+    let keys: Vec<&str> = property::all().map(|p| p.key).collect();
+    let drift = keys.iter().position(|k| *k == "drift_cent").unwrap();
+    assert_eq!(keys[drift + 1..][..5], property::PARTS_OF_DRIFT);
+    assert!(keys.iter().all(|k| keys.iter().filter(|l| l == &k).count() == 1));
+    assert_eq!(keys.len(), tables.properties.len());
+    let cause = |owner: &str, which: &str| {
+        doubt::cause(&Doubt { owner: owner.to_owned(), which: which.to_owned(), share: 1.0 })
+    };
+    for which in tables.constants.keys().map(String::as_str).chain(["seating", "sounding_length"]) {
+        // Every seating time is called by one name.
+        let which = if which.starts_with("seating") { "seating" } else { which };
+        assert_ne!(cause("", which), which, "no words for {which}");
+    }
+    for which in tables.core_materials[0].constants.keys() {
+        assert!(!cause("gut", which).contains('_'), "no words for {which}");
+        assert_ne!(cause("gut", which), format!("{which} of gut"));
+    }
     for attribute in tables.base_weights.keys() {
         assert_ne!(reasons::attribute_means(attribute), "", "no words for {attribute}");
     }
@@ -139,6 +157,28 @@ fn every_key_of_the_model_has_its_words() {
     }
     for key in strings::fit::plan::FirstLook::ALL {
         assert_ne!(plan::first_look(key.key()).0, key.key());
+    }
+}
+
+#[wasm_bindgen_test]
+fn a_doubt_says_what_to_measure() {
+    let doubt = |owner: &str, which: &str, share: f64| Doubt {
+        owner: owner.to_owned(),
+        which: which.to_owned(),
+        share,
+    };
+    let doubts = [
+        doubt("", "core_gauge", 0.6),
+        doubt("spring-steel", "density", 0.3),
+        doubt("silver", "density", 0.01),
+    ];
+    let said = doubt::sentence("tension_n", &doubts).unwrap();
+    let wanted = "The diameter of the core decides 60\u{a0}% of the doubt about tension, the density of spring steel 30\u{a0}%.";
+    assert!(said.starts_with(wanted), "{said}");
+    assert!(said.contains("micrometer"), "{said}");
+    assert_eq!(doubt::sentence("tension_n", &[]), None);
+    for caveat in ["stress-not-measured", "wire-not-tabled", "breaks"] {
+        assert!(doubt::caveat(caveat).ends_with('.'));
     }
 }
 

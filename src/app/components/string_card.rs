@@ -7,7 +7,7 @@ use yew::prelude::*;
 
 use super::balance::Balance;
 use super::portrait::{Portrait, ScaleBar};
-use super::table::{Numbers, Scroll};
+use super::table::{Doubts, Numbers, Scroll};
 use crate::units;
 use crate::words::naming::{
     a, a_letter, capital, core, family, family_is, picture_note, portrait, windings,
@@ -102,6 +102,7 @@ pub fn StringCard(props: &StringCardProps) -> Html {
             <details>
                 <summary>{ format!("Every number of the {name}, with its range and source") }</summary>
                 <Numbers report={Rc::new(report.clone())} name={format!("the {name} string")} />
+                <Doubts report={Rc::new(report.clone())} />
             </details>
             <details>
                 <summary>{ format!("What each wish was worth for the {name}") }</summary>

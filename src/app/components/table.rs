@@ -5,10 +5,11 @@ use std::rc::Rc;
 use protocol::reply::{Quantity, Report};
 use yew::prelude::*;
 
+use super::bar::RangeBar;
 use super::evidence::Evidence;
 use crate::route::Route;
 use crate::units;
-use crate::words::property;
+use crate::words::{doubt, property};
 
 /// Properties of [`Scroll`].
 #[derive(Clone, PartialEq, Properties)]
@@ -48,9 +49,9 @@ pub struct NumbersProps {
 #[component]
 pub fn Numbers(props: &NumbersProps) -> Html {
     let label = format!("Every number of {}", props.name);
-    let known = property::ALL.iter().map(|p| p.key);
-    let rest =
-        props.report.numbers.keys().map(String::as_str).filter(|k| property::of(k).is_none());
+    let numbers = &props.report.numbers;
+    let rest: Vec<&str> =
+        numbers.keys().map(String::as_str).filter(|k| property::of(k).is_none()).collect();
     html! {
         <Scroll label={label.clone()}>
             <table class="numbers">
@@ -64,19 +65,85 @@ pub fn Numbers(props: &NumbersProps) -> Html {
                         <th scope="col">{ "Source" }</th>
                     </tr>
                 </thead>
-                <tbody>
-                    { for known.chain(rest).filter_map(|key| Some(row(key, props.report.numbers.get(key)?))) }
-                </tbody>
+                { for property::GROUPS.iter().map(|group| html! {
+                    <tbody>
+                        { group_row(group, 5) }
+                        { for group.properties.iter().filter_map(|p| match p.key {
+                            LEAST_BY_THEORY => disputed(&props.report),
+                            LEAST_AS_MEASURED => None,
+                            key => Some(row(key, numbers.get(key)?)),
+                        }) }
+                    </tbody>
+                }) }
+                if !rest.is_empty() {
+                    <tbody>{ for rest.into_iter().filter_map(|key| Some(row(key, numbers.get(key)?))) }</tbody>
+                }
             </table>
         </Scroll>
     }
 }
 
+/// The row that heads a group of numbers.
+pub fn group_row(group: &property::Group, columns: usize) -> Html {
+    html! {
+        <tr class="group">
+            <th scope="rowgroup" colspan={columns.to_string()}>
+                { group.name }
+                <span class="means">{ group.asks }</span>
+            </th>
+        </tr>
+    }
+}
+
+/// The least bow force as the theory has it, and as it was measured.
+pub const LEAST_BY_THEORY: &str = "bow_force_least_n";
+/// The same as it was measured.
+pub const LEAST_AS_MEASURED: &str = "bow_force_least_measured_n";
+
+/// The least bow force, about which theory and measurement disagree: one band with both values.
+fn disputed(report: &Report) -> Option<Html> {
+    let theory = report.numbers.get(LEAST_BY_THEORY)?;
+    let measured = report.numbers.get(LEAST_AS_MEASURED)?;
+    let most = 1.1 * theory.high.max(measured.high);
+    let (low, high) = (theory.low.min(measured.low), theory.high.max(measured.high));
+    let band = units::write(low, (low, high), "N", 3, 2, true);
+    let line = |word: &str, key: &str, q: &Quantity| {
+        let w = units::written(key, q, 2);
+        let said = format!("{word}: {}", if w.unknown { w.plain() } else { range_with_unit(&w) });
+        html! {
+            <div class="bar-line">
+                <p><span class="which">{ word.to_owned() }</span>{ " " }{ w.plain() }</p>
+                <RangeBar label={said} most={most} value={q.value} range={(q.low, q.high)} unknown={q.unknown} />
+            </div>
+        }
+    };
+    Some(html! {
+        <tr class="disputed">
+            <th scope="row">
+                { "Least bow force: disputed" }
+                <span class="means">{ "how hard the bow must press at the same stroke. By the one theory it grows with the speed of the bow; the one measurement found no such thing" }</span>
+            </th>
+            <td class="figure" colspan="2">
+                { format!("somewhere within {}", units::with_unit(&band.range(), "N")) }
+                { line("By theory", LEAST_BY_THEORY, theory) }
+                { line("As measured", LEAST_AS_MEASURED, measured) }
+            </td>
+            <td><Evidence grade={theory.evidence.clone()} /></td>
+            <td>{ source_link(&theory.source) }{ ", " }{ source_link(&measured.source) }</td>
+        </tr>
+    })
+}
+
+fn range_with_unit(w: &units::Written) -> String {
+    format!("{}, within {}", w.plain(), units::with_unit(&w.range(), w.unit))
+}
+
 fn row(key: &str, q: &Quantity) -> Html {
     let w = units::written(key, q, 2);
     let means = property::of(key).map(|p| p.means).unwrap_or_default();
+    let part = property::PARTS_OF_DRIFT.contains(&key);
     html! {
-        <tr>
+        <tr class={classes!(part.then_some("part"))}>
             <th scope="row">
                 { property::name(key) }
                 <span class="means">{ means }</span>
@@ -85,10 +152,36 @@ fn row(key: &str, q: &Quantity) -> Html {
                 if w.unknown { { "unknown within" } } else { { units::with_unit(&w.value, w.unit) } }
             </td>
             <td class="figure">
-                if w.exact { { "as specified" } } else { { units::with_unit(&w.range(), w.unit) } }
+                if w.exact { { "none" } } else { { units::with_unit(&w.range(), w.unit) } }
             </td>
             <td><Evidence grade={q.evidence.clone()} /></td>
             <td>{ source_link(&q.source) }</td>
         </tr>
+    }
+}
+
+/// Properties of [`Doubts`].
+#[derive(Clone, PartialEq, Properties)]
+pub struct DoubtsProps {
+    /// The report.
+    pub report: Rc<Report>,
+}
+
+/// Where the numbers stand on ground that was not measured, and what to measure to know more.
+#[component]
+pub fn Doubts(props: &DoubtsProps) -> Html {
+    let report = &props.report;
+    let sentences: Vec<String> =
+        property::all().filter_map(|p| doubt::sentence(p.key, report.doubts.get(p.key)?)).collect();
+    html! {
+        <>
+            { for report.caveats.iter().map(|key| html! { <p class="caution">{ doubt::caveat(key) }</p> }) }
+            if !sentences.is_empty() {
+                <div class="doubts">
+                    <h4>{ "What to measure to know more" }</h4>
+                    <ul>{ for sentences.into_iter().map(|s| html! { <li>{ s }</li> }) }</ul>
+                </div>
+            }
+        </>
     }
 }

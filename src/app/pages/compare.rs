@@ -359,7 +359,7 @@ fn numbers(reports: &[Rc<Report>; 2]) -> Html {
                         </tr>
                     </thead>
                     <tbody>
-                        { for property::ALL.iter().filter_map(|p| {
+                        { for property::all().filter_map(|p| {
                             let (one, other) = both(reports, p.key)?;
                             let cell = |q: &Quantity| {
                                 let w = units::written(p.key, q, 2);

@@ -8,7 +8,7 @@ use yew::platform::spawn_local;
 use yew::prelude::*;
 
 use crate::components::evidence::Evidence;
-use crate::components::table::{Scroll, source_link};
+use crate::components::table::{Scroll, group_row, source_link};
 use crate::hooks::use_model;
 use crate::platform::view;
 use crate::words::property;
@@ -91,12 +91,14 @@ pub fn Bibliography(props: &BibliographyProps) -> Html {
         <>
             <section aria-labelledby="formulas">
                 <h2 id="formulas">{ "How each number is computed" }</h2>
-                <p>{ "L is the sounding length, f the pitch, μ the mass a length (μ₀ unstretched), EA the stiffness of the core along the string, T the tension, D and d the outer and the core diameter, κ/2 = 865.6 cents." }</p>
+                <p>{ "L is the sounding length, f the pitch, μ the mass a length (μ₀ unstretched), EA the stiffness of the core along the string, T the tension, D and d the outer and the core diameter, K the stiffness in bending, κ/2 = 865.6 cents. Z = √(T μ) is the impedance, R what the bridge resists, β = 0.1 where the bow touches, v = 0.1 m/s its speed, μs and μd the friction of standing and of sliding hair, η a loss, C the stiffness to a twist, J the inertia of one." }</p>
                 <Scroll label="Table of formulas">
                     <table>
                         <thead><tr><th scope="col">{ "Number" }</th><th scope="col">{ "Formula" }</th><th scope="col">{ "Known at best" }</th><th scope="col">{ "Source" }</th></tr></thead>
+                        { for property::GROUPS.iter().map(|group| html! {
                         <tbody>
-                            { for property::ALL.iter().filter_map(|p| {
+                            { group_row(group, 4) }
+                            { for group.properties.iter().filter_map(|p| {
                                 let entry = tables.properties.iter().find(|e| e.key == p.key)?;
                                 Some(html! {
                                     <tr>
@@ -108,6 +110,7 @@ pub fn Bibliography(props: &BibliographyProps) -> Html {
                                 })
                             }) }
                         </tbody>
+                        }) }
                     </table>
                 </Scroll>
             </section>

@@ -1,5 +1,6 @@
 //! What the page says, apart from how it is laid out.
 
+pub mod doubt;
 pub mod naming;
 pub mod plan;
 pub mod property;
