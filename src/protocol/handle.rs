@@ -14,7 +14,7 @@ use strings::fit::{self, Fitting, plan, reasons};
 use strings::instrument;
 use strings::material::{self, Class};
 use strings::precedent::{self, Grade};
-use strings::report::{self, Property};
+use strings::report::{self, Moves, Property};
 use strings::source::{self, Evidence};
 
 use crate::convert;
@@ -220,7 +220,7 @@ fn numbers(report: &report::Report) -> BTreeMap<String, reply::Quantity> {
                 high: e.high,
                 evidence: evidence(p.evidence()),
                 source: p.source().key.to_owned(),
-                unknown: e.is_unknown(),
+                unknown: report.is_unknown(*p),
             };
             (p.key().to_owned(), quantity)
         })
@@ -231,22 +231,23 @@ fn report_of(
     construction: &strings::construction::Construction,
     setting: &strings::setting::Setting,
 ) -> reply::Report {
-    reply_report(construction, setting, &report::report(construction, setting))
+    reply_report(construction, setting, &Moves::of(construction, setting))
 }
 
 fn reply_report(
     c: &strings::construction::Construction,
     setting: &strings::setting::Setting,
-    report: &report::Report,
+    moves: &Moves,
 ) -> reply::Report {
+    let report = moves.report();
     reply::Report {
         construction: convert::construction_back(c),
         setting: convert::setting_back(setting),
         family: c.family().key().to_owned(),
-        numbers: numbers(report),
+        numbers: numbers(&report),
         partials: report::partials(c, setting, PARTIALS).iter().map(partial).collect(),
-        nights: report::nights(c, setting, NIGHTS).iter().map(night).collect(),
-        doubts: DOUBTFUL.iter().map(|p| (p.key().to_owned(), doubts(c, setting, *p))).collect(),
+        nights: report::nights(c, &report, NIGHTS).iter().map(night).collect(),
+        doubts: DOUBTFUL.iter().map(|p| (p.key().to_owned(), doubts(moves, *p))).collect(),
         caveats: report::caveats(c, setting).into_iter().map(|c| caveat(c).to_owned()).collect(),
     }
 }
@@ -295,12 +296,9 @@ fn night(n: &report::Night) -> reply::Night {
     }
 }
 
-fn doubts(
-    c: &strings::construction::Construction,
-    setting: &strings::setting::Setting,
-    property: Property,
-) -> Vec<reply::Doubt> {
-    report::doubts(c, setting, property)
+fn doubts(moves: &Moves, property: Property) -> Vec<reply::Doubt> {
+    moves
+        .doubts(property)
         .into_iter()
         .take(DOUBTS)
         .map(|d| reply::Doubt {
@@ -424,13 +422,14 @@ const CLOSE_CALL: f64 = 1.05;
 
 fn set_of(fitting: &Fitting, best: &Choice, runner_up: Option<&Choice>) -> reply::Set {
     let problem = &fitting.problem;
-    let reports: Vec<report::Report> = best
+    let moves: Vec<Moves> = best
         .strings
         .iter()
         .zip(&problem.strings)
-        .map(|(c, s)| report::report(&c.construction, &s.setting))
+        .map(|(c, s)| Moves::of(&c.construction, &s.setting))
         .collect();
-    let strings = (0..best.strings.len()).map(|i| fitted(fitting, best, &reports[i], i)).collect();
+    let reports: Vec<report::Report> = moves.iter().map(Moves::report).collect();
+    let strings = (0..best.strings.len()).map(|i| fitted(fitting, best, &moves[i], i)).collect();
     let sum = |property: Property| {
         let all: Vec<report::Estimate> = reports.iter().map(|r| r.get(property)).collect();
         // Ranges of one instrument move together (its length above all), so their ends add.
@@ -491,12 +490,7 @@ fn set_of(fitting: &Fitting, best: &Choice, runner_up: Option<&Choice>) -> reply
     }
 }
 
-fn fitted(
-    fitting: &Fitting,
-    best: &Choice,
-    report: &report::Report,
-    i: usize,
-) -> reply::FittedString {
+fn fitted(fitting: &Fitting, best: &Choice, moves: &Moves, i: usize) -> reply::FittedString {
     let problem = &fitting.problem;
     let (chosen, string) = (&best.strings[i], &problem.strings[i]);
     let rival = fitting.rival(best, i);
@@ -513,7 +507,7 @@ fn fitted(
     reply::FittedString {
         note: string.note.name(),
         position: string.position.key.to_owned(),
-        report: reply_report(&chosen.construction, &string.setting, report),
+        report: reply_report(&chosen.construction, &string.setting, moves),
         grade: grade(chosen.grade),
         bands: bands.map_or_else(
             || bands_of(string),

@@ -128,11 +128,11 @@ pub const AIR_VISCOSITY: Constant =
 
 /// Loss factor of a string in its own pull, whatever the partial.
 pub const STRING_LOSS: Constant = Constant::new(
-    1.5e-4,
-    2.0e-5,
-    6.0e-4,
+    4.0e-4,
+    5.0e-5,
+    2.0e-3,
     "1",
-    "range of measured guitar strings and one cello string",
+    "guitar strings, one cello string and one bass string; wound basses measure highest",
     Published,
     source::WOODHOUSE_2004,
 );
@@ -158,11 +158,11 @@ pub const WINDING_GAUGE: Constant = Constant::new(
 
 /// Constructional stretch of a strand, given once, within hours.
 pub const CONSTRUCTIONAL: Constant = Constant::new(
-    3.0e-3,
     1.0e-3,
-    5.0e-3,
+    3.0e-4,
+    3.0e-3,
     "1",
-    "strand or rope, first pull",
+    "strand or rope, first pull; less than the 1e-3 to 5e-3 of ropes, for strings are pulled when wound",
     Guessed,
     source::HANDBOOK,
 );
@@ -226,8 +226,19 @@ pub const AMPLITUDE: f64 = 0.002 / 0.328;
 /// Humidity at which the water of a polymer is stated.
 pub const WATER_HUMIDITY: f64 = 0.60;
 
-/// Static friction of a rosined bow, and the friction of fast sliding.
-pub const FRICTION: (f64, f64) = (0.8, 0.3);
+/// Friction of a rosined bow in fast sliding.
+pub const SLIDING_FRICTION: f64 = 0.3;
+
+/// How much friction falls from rest to fast sliding.
+pub const FRICTION_DROP: Constant = Constant::new(
+    0.60,
+    0.45,
+    0.72,
+    "1",
+    "rosined bow on steel; 0.51 to 0.69 in the source at four speeds",
+    Published,
+    source::SCHOONDERWALDT_2008,
+);
 
 /// Bowing place at which the attack is stated, as a share of the sounding length.
 pub const BOWING_PLACE: f64 = 0.1;
@@ -278,6 +289,7 @@ pub const ALL: &[(&str, Constant)] = &[
     ("bridge_resistance", BRIDGE_RESISTANCE),
     ("least_force", LEAST_FORCE),
     ("endurance", ENDURANCE),
+    ("friction_drop", FRICTION_DROP),
     ("seating_plain_wire", SEATING[0]),
     ("seating_wound_wire", SEATING[1]),
     ("seating_strand", SEATING[2]),

@@ -75,6 +75,8 @@ pub enum Which {
     LeastForce,
     /// Endurance of a wire.
     Endurance,
+    /// Fall of friction from rest to sliding.
+    FrictionDrop,
 }
 
 impl Which {
@@ -115,6 +117,7 @@ impl Which {
             Self::BridgeResistance => "bridge_resistance",
             Self::LeastForce => "least_force",
             Self::Endurance => "endurance",
+            Self::FrictionDrop => "friction_drop",
         }
     }
 }
@@ -153,7 +156,7 @@ pub const OF_CORE: [Which; 12] = [
 pub const OF_METAL: [Which; 2] = [Which::Density, Which::Modulus];
 
 /// What belongs to no material.
-pub const GENERAL: [Which; 21] = [
+pub const GENERAL: [Which; 22] = [
     Which::BodyExpansion,
     Which::BodyMovement,
     Which::BrillianceLoss,
@@ -175,6 +178,7 @@ pub const GENERAL: [Which; 21] = [
     Which::BridgeResistance,
     Which::LeastForce,
     Which::Endurance,
+    Which::FrictionDrop,
 ];
 
 impl Draw {

@@ -6,10 +6,6 @@
 /// Functions of [`crate::physics`] by module and name, each with why it is unverified.
 pub const UNVERIFIED: &[(&str, &str)] = &[
     (
-        "damping::air",
-        "gives twice the loss of a cylinder in air by Stokes, with which it is compared in the tests",
-    ),
-    (
         "strength::gut_twist_factor",
         "that strength falls with twist is measured, how fast is a guess",
     ),

@@ -181,7 +181,7 @@ mod tests {
         let service_worker = fs::read_to_string(folder.join("sw.js")).unwrap();
         let list = service_worker.split_once("FILES = ").unwrap().1.trim_end_matches(";\n");
         let files: Vec<String> = serde_json::from_str(list).unwrap();
-        assert_eq!(files.len(), 6, "{list}");
+        assert_eq!(files.len(), 7, "{list}");
         for file in &files {
             assert!(folder.join(file).exists(), "{file}");
         }

@@ -4,7 +4,7 @@ use strings::construction::{Construction, MOST_WINDINGS};
 use strings::draw::Draw;
 use strings::report::{self, Property};
 use strings::setting::Setting;
-use support::{Seeded, known_failure};
+use support::Seeded;
 
 use crate::any_string;
 
@@ -93,14 +93,12 @@ fn every_report_is_finite_ordered_and_positive_where_it_must_be() {
 
 #[test]
 fn a_bow_window_lies_within_its_range_even_where_no_force_is_right() {
-    known_failure("ranges are held above zero, and decibels fall below it", || {
-        each(31, |case, construction, setting| {
-            let window = report::report(construction, setting).get(Property::BowWindow);
-            assert!(
-                window.low <= window.value && window.value <= window.high,
-                "case {case}: {window:?}"
-            );
-        });
+    each(31, |case, construction, setting| {
+        let window = report::report(construction, setting).get(Property::BowWindow);
+        assert!(
+            window.low <= window.value && window.value <= window.high,
+            "case {case}: {window:?}"
+        );
     });
 }
 

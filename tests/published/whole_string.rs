@@ -7,8 +7,8 @@ use std::f64::consts::PI;
 
 use strings::constant::{
     AIR_DENSITY, AIR_VISCOSITY, BODY_EXPANSION, BODY_MOVEMENT, BRILLIANCE_LOSS, CONSTRUCTIONAL,
-    ENDURANCE, LEAST_FORCE, RATCHET, SEAT_DRIFT, SEATING, STRING_LOSS, TRANSIENT, WINDING_LOSS,
-    WINDING_STIFFENING, WINDING_TORSION,
+    ENDURANCE, FRICTION_DROP, LEAST_FORCE, RATCHET, SEAT_DRIFT, SEATING, STRING_LOSS, TRANSIENT,
+    WINDING_LOSS, WINDING_STIFFENING, WINDING_TORSION,
 };
 use strings::construction::{Build, Construction, Core, Form, Layout, Winding};
 use strings::draw::Draw;
@@ -130,8 +130,8 @@ fn every_number_of_a_wound_strand() {
     let z = (t * mu).sqrt();
     let inharmonic = PI * PI * bending / (t * l * l);
     let m = outer / 4.0 * (2.0 * PI * f / AIR_VISCOSITY.value).sqrt();
-    let air =
-        AIR_DENSITY.value * PI * outer * outer / 4.0 / mu * (8.0_f64.sqrt() * m + 1.0) / (m * m);
+    let air = AIR_DENSITY.value * PI * outer * outer / 4.0 / mu * (8.0_f64.sqrt() * m + 1.0)
+        / (2.0 * m * m);
     let bent = (PI / l).powi(2) * lossy / t;
     let loss = (air + STRING_LOSS.value + bent) / (1.0 + inharmonic);
     let bridge = 2.0 * z / (PI * 25.0);
@@ -139,7 +139,8 @@ fn every_number_of_a_wound_strand() {
     let swing = PI * 0.002 / 0.328;
     let alternating = fast * wire / 2.0 * swing * (t / bending).sqrt();
 
-    let (b, s, d): (f64, f64, f64) = (0.1, 0.8, 0.3);
+    let (b, d): (f64, f64) = (0.1, 0.3);
+    let s = d + FRICTION_DROP.value;
     let root = ((1.0 - 2.0 * b) * (2.0 * (1.0 - b) * s * s - s * d)).sqrt();
     let gentlest =
         b * (1.0 - b) * (3.0 * s - d - 2.0 * (2.0 * s * s - s * d).sqrt()) / (2.0 * mu * l);
@@ -178,8 +179,8 @@ fn every_number_of_a_wound_strand() {
         (Property::Drift, warmth + body + SEAT_DRIFT.value),
         (Property::Downforce, 2.0 * t * 11.0_f64.to_radians().sin()),
         (Property::GentlestAttack, gentlest),
-        (Property::GreatestForce, 2.0 * z * 0.1 / (0.1 * 0.5)),
-        (Property::LeastForce, z * z * 0.1 / (2.0 * 0.01 * 25.0 * 0.5)),
+        (Property::GreatestForce, 2.0 * z * 0.1 / (0.1 * (s - d))),
+        (Property::LeastForce, z * z * 0.1 / (2.0 * 0.01 * 25.0 * (s - d))),
         (Property::LeastForceMeasured, LEAST_FORCE.value * z * z / 0.01),
         (Property::BowWindow, 20.0 * (4.0 * 0.1 * 25.0 / z).log10()),
         (Property::Wolf, z / (4.0 * 0.1 * 8.0)),
@@ -190,9 +191,12 @@ fn every_number_of_a_wound_strand() {
         (Property::TorsionImpedance, (twist * inertia).sqrt() / (outer / 2.0).powi(2) / z),
         (Property::Stopping, cents * ea / t * 2.0 * 0.0035 * 0.0035 / (l * whole)),
         (Property::Glide, 2.0 * cents * 0.375 * ea / t * (swing / 2.0).powi(2)),
-        (Property::OverTheNut, steel.modulus.value * warm * wire / (2.0 * 0.0015) / strength),
+        (
+            Property::OverTheNut,
+            steel.modulus.value * warm * wire / (2.0 * 0.0015 + wire) / strength,
+        ),
         (Property::Fatigue, t / area / strength + alternating / (ENDURANCE.value * strength)),
-        (Property::Constructional, cents * ea / t * CONSTRUCTIONAL.value),
+        (Property::Constructional, -cents * (1.0 - ea / t * CONSTRUCTIONAL.value).ln()),
     ];
     assert_eq!(
         expected.map(|(property, _)| property),

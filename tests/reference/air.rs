@@ -1,7 +1,7 @@
 //! Loss to the air, against Stokes' cylinder in a viscous fluid, solved with Bessel functions.
 
 use strings::quantity::{Hertz, KilogramPerCubicMetre, KilogramPerMetre, Metre};
-use support::{Authority, Grade, Within, check, known_failure, physics, row};
+use support::{Authority, Grade, Within, check, physics, row};
 
 use crate::python::{list, number, output_of, word};
 
@@ -33,5 +33,5 @@ fn a_string_drags_the_air_as_stokes_says() {
         }),
     );
     };
-    known_failure("the model's loss to the air is twice that of Stokes", compare);
+    compare();
 }

@@ -47,9 +47,11 @@ STRANDS = {
 BONDED_STRAND = {"1x7": 55 / 63, "1x19": 403 / 475, "7x7": 3409 / 3969}
 
 # The bow: its place on the string, the frictions, its speed.
-BETA, MU_S, MU_D, BOW_SPEED = 0.1, 0.8, 0.3, 0.1
+BETA, MU_D, BOW_SPEED = 0.1, 0.3, 0.1
 # The amplitude of the string over its length.
 AMPLITUDE = 0.002 / 0.328
+# Share of its tension that a strand can lose while its wires find their places, at the most.
+NEARLY_SLACK = 0.95
 
 # The properties whose doubts a report lists, and how many constants it names for each at the most.
 DOUBTED = ("bow_window_db", "breaking_share", "brilliance_hz", "drift_cent", "settling_d", "tension_n")
@@ -345,7 +347,7 @@ class String:
         m = self.gauge / 4 * math.sqrt(2 * math.pi * frequency / self.general("air_viscosity"))
         rho_s = self.mu / circle(self.gauge)
         losses = {
-            "air": self.general("air_density") / rho_s * (2 * math.sqrt(2) * m + 1) / m**2,
+            "air": self.general("air_density") / rho_s * (2 * math.sqrt(2) * m + 1) / (2 * m**2),
             "string": self.general("string_loss"),
             "bending": (math.pi * n / self.length) ** 2 * self.lossy_stiffness / self.tension,
             "bridge": 2 * self.z / (math.pi * n * self.resistance),
@@ -405,11 +407,12 @@ class String:
         """The limits of bowing."""
         m = self.mu * self.length
         across = BETA * (1 - BETA)
-        root = math.sqrt((1 - 2 * BETA) * (2 * (1 - BETA) * MU_S**2 - MU_S * MU_D))
-        highest = across * ((3 - 4 * BETA) * MU_S - MU_D - 2 * root) / ((1 - 2 * BETA) * 2 * m)
-        lowest = across * (3 * MU_S - MU_D - 2 * math.sqrt(2 * MU_S**2 - MU_S * MU_D)) / (2 * m)
-        greatest = 2 * self.z * BOW_SPEED / (BETA * (MU_S - MU_D))
-        least = self.z**2 * BOW_SPEED / (2 * BETA**2 * self.resistance * (MU_S - MU_D))
+        mu_s = MU_D + self.general("friction_drop")
+        root = math.sqrt((1 - 2 * BETA) * (2 * (1 - BETA) * mu_s**2 - mu_s * MU_D))
+        highest = across * ((3 - 4 * BETA) * mu_s - MU_D - 2 * root) / ((1 - 2 * BETA) * 2 * m)
+        lowest = across * (3 * mu_s - MU_D - 2 * math.sqrt(2 * mu_s**2 - mu_s * MU_D)) / (2 * m)
+        greatest = 2 * self.z * BOW_SPEED / (BETA * (mu_s - MU_D))
+        least = self.z**2 * BOW_SPEED / (2 * BETA**2 * self.resistance * (mu_s - MU_D))
         return {
             "attack_m_s2_n": highest,
             "gentlest_attack_m_s2_n": lowest,
@@ -442,7 +445,7 @@ class String:
         return {
             "stopping_cent": KAPPA / 2 / self.stretch * 2 * height**2 / (self.length * self.whole),
             "glide_cent": KAPPA * 3 / 8 / self.stretch * (math.pi * AMPLITUDE / 2) ** 2,
-            "over_the_nut": self.e * x / (2 * self.setting["nut_radius_m"] * self.strength),
+            "over_the_nut": self.e * x / ((2 * self.setting["nut_radius_m"] + x) * self.strength),
             "fatigue": self.sigma / self.strength + to_and_fro / (self.general("endurance") * self.strength),
         }
 
@@ -451,10 +454,11 @@ class String:
         k_c = KAPPA / 2 * self.own("creep")
         creeping = 1 / (10 ** (SETTLED_CENT / k_c) - 1) if k_c > 0 else 0.0
         strand = self.build == "strand"
+        lost = min(self.general("constructional") / self.stretch, NEARLY_SLACK)
         return {
             "loss_cent_decade": k_c,
             "settling_d": max(creeping, self.seating),
-            "constructional_cent": KAPPA / 2 / self.stretch * self.general("constructional") if strand else 0.0,
+            "constructional_cent": -KAPPA / 2 * math.log(1 - lost) if strand else 0.0,
         }
 
     def drift(self):
@@ -509,7 +513,7 @@ class Report:
         self.numbers = {
             name: (
                 value,
-                max(0.0, value - math.hypot(*down[name].values())),
+                max(-math.inf if name == "bow_window_db" else 0.0, value - math.hypot(*down[name].values())),
                 value + math.hypot(*up[name].values()),
             )
             for name, value in central.items()
@@ -542,8 +546,10 @@ def chance_under(limit, quantity):
     return normal((limit - value) * 2 * HALF_RANGE / (high - low))
 
 
-def unknown(low, high):
+def unknown(name, low, high):
     """Whether a range is too wide to say anything within it; a range of nothing but zero is not."""
+    if name == "bow_window_db":
+        return high - low > 20 * math.log10(3)
     return high > 3 * low
 
 
@@ -609,7 +615,7 @@ class Checker:
             for end, number in zip(("value", "low", "high"), expected[name]):
                 self.number(f"{where}: {name} {end}", found[name][end], number)
             _, low, high = expected[name]
-            self.same(f"{where}: {name} unknown", found[name]["unknown"], unknown(low, high))
+            self.same(f"{where}: {name} unknown", found[name]["unknown"], unknown(name, low, high))
         self.partials(where, report["partials"], own.partials)
         self.nights(where, report["nights"], own.nights)
         self.doubts(where, report["doubts"], own.doubts)

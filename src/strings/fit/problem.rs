@@ -331,7 +331,8 @@ fn ends(usual: (f64, f64), setting: &Setting, feel: f64, power: f64, hand_pain: 
     let low = usual.0 - desirability::TARGET_REACH * width;
     let high = usual.1 + desirability::TARGET_REACH * width;
     let lf2 = 2.0 * setting.sounding_length.get() * setting.pitch.get();
-    let (static_friction, sliding_friction) = constant::FRICTION;
+    let sliding_friction = constant::SLIDING_FRICTION;
+    let static_friction = sliding_friction + constant::FRICTION_DROP.value;
     let attack = |tension: f64| {
         // m = μ L with μ = T/(2 L f)²
         let mass = Kilogram::new(tension / (lf2 * lf2) * setting.sounding_length.get());

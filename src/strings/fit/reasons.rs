@@ -72,7 +72,7 @@ pub fn case(
             .property()
             .and_then(|p| comparisons.iter().find(|c| c.property == p).copied());
         let holds = match (comparison, attribute.property()) {
-            (Some(c), Some(p)) => c.verdict() != 0 && !ranges.iter().any(|r| r.get(p).is_unknown()),
+            (Some(c), Some(p)) => c.verdict() != 0 && !ranges.iter().any(|r| r.is_unknown(p)),
             _ => true,
         };
         if holds && gain.abs() > 1e-9 {

@@ -22,12 +22,17 @@ pub fn days(loss_per_decade: Cent, within: Cent, seated: Day) -> Day {
     Day::new(creep.max(seated.get()))
 }
 
-/// Pitch lost once while a strand's wires find their places: (600/ln 2)(EA/T) times the constructional stretch.
+/// Share of its tension that a string can lose in this formula at the most.
+pub const NEARLY_SLACK: f64 = 0.95;
+
+/// Pitch lost once while a strand's wires find their places: −(600/ln 2) ln(1 − x), x = (EA/T) times the stretch.
 ///
+/// The string is not retuned meanwhile; x is held below [`NEARLY_SLACK`], where next to nothing of the tension is left.
 /// It happens within hours and never again: no part of creep. Derived from Hooke's law at fixed length.
 #[must_use]
 pub fn constructional(axial_stiffness: Newton, tension: Newton, stretch: Ratio) -> Cent {
-    Cent::new(CENTS_PER_NEPER / 2.0 * axial_stiffness.get() / tension.get() * stretch.get())
+    let x = (axial_stiffness.get() / tension.get() * stretch.get()).min(NEARLY_SLACK);
+    Cent::new(-CENTS_PER_NEPER / 2.0 * libm::log1p(-x))
 }
 
 /// Pitch lost in the day after `days` since fitting, retuned each evening: K log₁₀((t + 1)/t).

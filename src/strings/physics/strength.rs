@@ -49,12 +49,14 @@ pub fn breaking_index(strength: Pascal, density: crate::quantity::KilogramPerCub
     0.5 * (strength.get() / density.get()).sqrt()
 }
 
-/// Bending stress over the nut, over the strength: E d/(2 R σ_b). Above one a solid wire takes a set.
+/// Bending stress over the nut, over the strength: E d/((2 R + d) σ_b). Above one a solid wire takes a set.
 ///
-/// d is the diameter of one wire or filament: those of a strand or bundle slide. Textbook bending.
+/// d is the diameter of one wire or filament: those of a strand or bundle slide; its middle lies on R + d/2. Textbook bending.
 #[must_use]
 pub fn over_the_nut(modulus: Pascal, filament: Metre, radius: Metre, strength: Pascal) -> Ratio {
-    Ratio::new(modulus.get() * filament.get() / (2.0 * radius.get()) / strength.get())
+    Ratio::new(
+        modulus.get() * filament.get() / (2.0 * radius.get() + filament.get()) / strength.get(),
+    )
 }
 
 /// Bending to and fro where a swinging string meets the bridge: E (d/2)(π a/L) √(T/EI).

@@ -1,6 +1,6 @@
 //! Where the doubt comes from, and the same ranges by sampling.
 
-use super::{COUNT, Estimate, Property, Report, Values, uncertain, values};
+use super::{COUNT, Estimate, Moves, Property, Report, Values, values};
 use crate::construction::Construction;
 use crate::draw::{self, Draw, Which};
 use crate::setting::Setting;
@@ -42,26 +42,26 @@ pub struct Doubt {
     pub share: f64,
 }
 
-/// What the doubt about a property comes from, the largest share first.
-#[must_use]
-pub fn doubts(construction: &Construction, setting: &Setting, property: Property) -> Vec<Doubt> {
-    let mut all: Vec<Doubt> = uncertain(construction)
-        .into_iter()
-        .map(|(owner, which)| {
-            let ends = [-1.0, 1.0].map(|t| {
-                values(construction, setting, &Draw::shifted(owner, which, t)).get(property)
-            });
-            let half = (ends[1] - ends[0]) / 2.0;
-            Doubt { owner, which, share: half * half }
-        })
-        .collect();
-    let total: f64 = all.iter().map(|d| d.share).sum();
-    if total > 0.0 {
-        for doubt in &mut all {
-            doubt.share /= total;
+impl Moves {
+    /// What the doubt about a property comes from, the largest share first.
+    #[must_use]
+    pub fn doubts(&self, property: Property) -> Vec<Doubt> {
+        let mut all: Vec<Doubt> = self
+            .ends
+            .iter()
+            .map(|(owner, which, ends)| {
+                let half = (ends[1].get(property) - ends[0].get(property)) / 2.0;
+                Doubt { owner, which: *which, share: half * half }
+            })
+            .collect();
+        let total: f64 = all.iter().map(|d| d.share).sum();
+        if total > 0.0 {
+            for doubt in &mut all {
+                doubt.share /= total;
+            }
         }
+        all.retain(|d| d.share > 0.0);
+        all.sort_by(|a, b| b.share.total_cmp(&a.share));
+        all
     }
-    all.retain(|d| d.share > 0.0);
-    all.sort_by(|a, b| b.share.total_cmp(&a.share));
-    all
 }

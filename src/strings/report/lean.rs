@@ -76,7 +76,8 @@ impl LeanCore {
         let draw = Draw::CENTRAL;
         let core: CoreState = core_state(construction, setting, &draw);
         let axial = crate::physics::stiffness::axial(core.modulus, core.area);
-        let (rest, slide) = constant::FRICTION;
+        let slide = constant::SLIDING_FRICTION;
+        let rest = slide + constant::FRICTION_DROP.value;
         let loss_per_decade = settling::loss_per_decade(Ratio::new(draw.core(m, Which::Creep)));
         let settled = |wound| {
             settling::days(

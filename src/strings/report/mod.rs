@@ -13,7 +13,7 @@ mod partials;
 mod values;
 
 pub use caveat::{Caveat, caveats};
-pub use doubt::{Doubt, doubts, sampled};
+pub use doubt::{Doubt, sampled};
 pub use lean::{Lean, LeanCore};
 pub use nights::{Night, nights};
 pub use partials::{Partial, partials};
@@ -148,6 +148,14 @@ properties! {
     Constructional = "constructional_cent", Guessed, HANDBOOK;
 }
 
+impl Property {
+    /// Whether it is a level in decibels, which may fall below zero.
+    #[must_use]
+    pub const fn is_level(self) -> bool {
+        matches!(self, Self::BowWindow)
+    }
+}
+
 /// How many properties a report has.
 pub const COUNT: usize = Property::ALL.len();
 
@@ -191,6 +199,14 @@ impl Estimate {
 pub struct Report(Vec<Estimate>);
 
 impl Report {
+    /// Whether a property is unknown: its range spans more than a factor of three, or for decibels as much.
+    #[must_use]
+    pub fn is_unknown(&self, property: Property) -> bool {
+        let e = self.get(property);
+        // Three times, in decibels.
+        if property.is_level() { e.high - e.low > 9.542_425_094_393_248 } else { e.is_unknown() }
+    }
+
     /// The estimate of one property.
     #[must_use]
     pub fn get(&self, property: Property) -> Estimate {
@@ -216,33 +232,56 @@ pub fn uncertain(construction: &Construction) -> Vec<(draw::Owner, Which)> {
     all
 }
 
+/// A string's properties with every uncertain constant moved to either end of its range, one at a time.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Moves {
+    central: Values,
+    ends: Vec<(draw::Owner, Which, [Values; 2])>,
+}
+
+impl Moves {
+    /// Works the string out with each constant at its value, at its low end and at its high end.
+    #[must_use]
+    pub fn of(construction: &Construction, setting: &Setting) -> Self {
+        let ends = uncertain(construction)
+            .into_iter()
+            .map(|(owner, which)| {
+                (
+                    owner,
+                    which,
+                    [-1.0, 1.0]
+                        .map(|t| values(construction, setting, &Draw::shifted(owner, which, t))),
+                )
+            })
+            .collect();
+        Self { central: values(construction, setting, &Draw::CENTRAL), ends }
+    }
+
+    /// Every property with the range that the moves make.
+    #[must_use]
+    pub fn report(&self) -> Report {
+        let (mut down, mut up) = ([0.0; COUNT], [0.0; COUNT]);
+        for (_, _, ends) in &self.ends {
+            for i in 0..COUNT {
+                let deltas = [ends[0].0[i] - self.central.0[i], ends[1].0[i] - self.central.0[i]];
+                let (low, high) =
+                    (deltas[0].min(deltas[1]).min(0.0), deltas[0].max(deltas[1]).max(0.0));
+                down[i] += low * low;
+                up[i] += high * high;
+            }
+        }
+        let estimate = |i: usize| {
+            let value = self.central.0[i];
+            // Only a level can be negative, so no other range may be.
+            let floor = if Property::ALL[i].is_level() { f64::NEG_INFINITY } else { 0.0 };
+            Estimate { value, low: (value - down[i].sqrt()).max(floor), high: value + up[i].sqrt() }
+        };
+        Report((0..COUNT).map(estimate).collect())
+    }
+}
+
 /// Every property of a string in a setting, each with its 90 % range.
 #[must_use]
 pub fn report(construction: &Construction, setting: &Setting) -> Report {
-    let central = values(construction, setting, &Draw::CENTRAL);
-    let (mut down, mut up) = ([0.0; COUNT], [0.0; COUNT]);
-    for (owner, which) in uncertain(construction) {
-        let ends =
-            [-1.0, 1.0].map(|t| values(construction, setting, &Draw::shifted(owner, which, t)));
-        for i in 0..COUNT {
-            let deltas = ends.map(|v| v.0[i] - central.0[i]);
-            let (low, high) =
-                (deltas[0].min(deltas[1]).min(0.0), deltas[0].max(deltas[1]).max(0.0));
-            down[i] += low * low;
-            up[i] += high * high;
-        }
-    }
-    Report(
-        (0..COUNT)
-            .map(|i| {
-                let value = central.0[i];
-                // None of these properties can be negative, so a range may not be either.
-                Estimate {
-                    value,
-                    low: (value - down[i].sqrt()).max(0.0),
-                    high: value + up[i].sqrt(),
-                }
-            })
-            .collect(),
-    )
+    Moves::of(construction, setting).report()
 }

@@ -1,12 +1,11 @@
 //! The days after fitting: what each costs in pitch, and how likely it is little.
 
 use super::at_pitch::seating;
-use super::{DEVIATIONS, Estimate, Property, report};
+use super::{DEVIATIONS, Estimate, Property, Report};
 use crate::constant::SETTLED_WITHIN;
 use crate::construction::Construction;
 use crate::physics::settling;
 use crate::quantity::{Cent, Day};
-use crate::setting::Setting;
 
 /// A day after fitting.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -35,8 +34,8 @@ fn chance_under(estimate: &Estimate, limit: f64) -> f64 {
 
 /// The days after fitting, each with what it costs in pitch: log-time creep, retuned every evening.
 #[must_use]
-pub fn nights(construction: &Construction, setting: &Setting, days: u32) -> Vec<Night> {
-    let loss = report(construction, setting).get(Property::LossPerDecade);
+pub fn nights(construction: &Construction, report: &Report, days: u32) -> Vec<Night> {
+    let loss = report.get(Property::LossPerDecade);
     let seat = seating(&construction.core, construction.is_wound());
     let seated = Estimate { value: seat.value, low: seat.low, high: seat.high };
     (1..=days)

@@ -88,7 +88,8 @@ fn put_sound(
     s: &AtPitch,
 ) {
     let limit = Ratio::new(draw.general(Which::BrillianceLoss, &constant::BRILLIANCE_LOSS));
-    let (rest, slide) = constant::FRICTION;
+    let slide = constant::SLIDING_FRICTION;
+    let rest = slide + draw.general(Which::FrictionDrop, &constant::FRICTION_DROP);
     let (beta, speed) = (constant::BOWING_PLACE, constant::BOW_SPEED);
     let sounding = bowing::sounding_mass(s.mass, s.length);
     out.put(Property::Impedance, s.impedance.get());
