@@ -95,9 +95,18 @@ impl Page {
     }
 
     /// Loads the page anew and waits until it has started.
+    ///
+    /// By script, not by the driver's own command: that one waits for a load of its own and can miss it for good
+    /// when the page reloads itself in the same moment, as it does when a newer build takes over.
     pub(crate) async fn reload(&self) {
-        self.client.refresh().await.unwrap();
-        self.started().await;
+        self.script("window.before = true; setTimeout(() => location.reload(), 0)").await;
+        let start = Instant::now();
+        let anew = "return window.before === undefined && !!window.wasmBindings && !!document.querySelector('h1')";
+        // Between two pages a script finds neither and fails: it is asked again.
+        while !self.client.execute(anew, Vec::new()).await.is_ok_and(|is| is == Value::Bool(true)) {
+            assert!(start.elapsed() < PATIENCE, "waited in vain until the page has started anew");
+            tokio::time::sleep(Duration::from_millis(30)).await;
+        }
     }
 
     async fn started(&self) {
