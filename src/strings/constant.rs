@@ -223,6 +223,20 @@ pub const BOW_SPEED: f64 = 0.10;
 /// Amplitude at mid-string, over the sounding length, at which glide and fatigue are stated: 2 mm on a violin.
 pub const AMPLITUDE: f64 = 0.002 / 0.328;
 
+/// Q of torsional waves, whatever the partial.
+pub const TORSION_Q: Constant = Constant::new(
+    30.0,
+    17.0,
+    57.0,
+    "1",
+    "steel cello and bass strings, on instruments and monochords",
+    Published,
+    source::BAVU_2005,
+);
+
+/// Speed at which friction has fallen half-way, by the hyperbolic law, m/s.
+pub const FRICTION_SPEED: f64 = 0.20;
+
 /// Humidity at which the water of a polymer is stated.
 pub const WATER_HUMIDITY: f64 = 0.60;
 
@@ -290,6 +304,7 @@ pub const ALL: &[(&str, Constant)] = &[
     ("least_force", LEAST_FORCE),
     ("endurance", ENDURANCE),
     ("friction_drop", FRICTION_DROP),
+    ("torsion_q", TORSION_Q),
     ("seating_plain_wire", SEATING[0]),
     ("seating_wound_wire", SEATING[1]),
     ("seating_strand", SEATING[2]),

@@ -77,6 +77,8 @@ pub enum Which {
     Endurance,
     /// Fall of friction from rest to sliding.
     FrictionDrop,
+    /// Q of torsional waves.
+    TorsionQ,
 }
 
 impl Which {
@@ -118,6 +120,7 @@ impl Which {
             Self::LeastForce => "least_force",
             Self::Endurance => "endurance",
             Self::FrictionDrop => "friction_drop",
+            Self::TorsionQ => "torsion_q",
         }
     }
 }
@@ -156,7 +159,7 @@ pub const OF_CORE: [Which; 12] = [
 pub const OF_METAL: [Which; 2] = [Which::Density, Which::Modulus];
 
 /// What belongs to no material.
-pub const GENERAL: [Which; 22] = [
+pub const GENERAL: [Which; 23] = [
     Which::BodyExpansion,
     Which::BodyMovement,
     Which::BrillianceLoss,
@@ -179,6 +182,7 @@ pub const GENERAL: [Which; 22] = [
     Which::LeastForce,
     Which::Endurance,
     Which::FrictionDrop,
+    Which::TorsionQ,
 ];
 
 impl Draw {

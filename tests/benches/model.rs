@@ -4,10 +4,11 @@
 use std::hint::black_box;
 use std::time::Instant;
 
+use strings::construction::{Construction, Winding};
 use strings::fit::answers::Answers;
 use strings::fit::{self, candidates, choose, problem};
 use strings::instrument;
-use strings::report;
+use strings::report::{self, LeanCore};
 
 /// Median seconds of `times` runs.
 fn median(times: usize, mut run: impl FnMut()) -> f64 {
@@ -22,7 +23,35 @@ fn median(times: usize, mut run: impl FnMut()) -> f64 {
     all[all.len() / 2]
 }
 
+/// Microseconds a construction takes on the lean path: every core of the search's candidates met once, every stack wound.
+fn lean() -> f64 {
+    let posed = problem::pose(&Answers::default());
+    let string = &posed.strings[1];
+    let found = candidates::search(&posed, string);
+    let mut blocks: Vec<(LeanCore, Vec<Vec<Winding>>)> = Vec::new();
+    let mut last = None;
+    for candidate in &found.candidates {
+        let core = candidate.construction.core;
+        if last != Some(core) {
+            blocks.push((LeanCore::new(&Construction::of(core, &[]), &string.setting), Vec::new()));
+            last = Some(core);
+        }
+        if let Some((_, stacks)) = blocks.last_mut() {
+            stacks.push(candidate.construction.windings().copied().collect());
+        }
+    }
+    let seconds = median(99, || {
+        for (core, stacks) in &blocks {
+            for windings in stacks {
+                black_box(core.wound(black_box(windings)));
+            }
+        }
+    });
+    seconds * 1e6 / found.candidates.len() as f64
+}
+
 fn main() {
+    println!("lean path {:.3} us a construction", lean());
     for kind in instrument::ALL {
         let answers = Answers { instrument: Some(kind), ..Answers::default() };
         let posed = problem::pose(&answers);

@@ -10,6 +10,7 @@ mod portrait;
 mod questions;
 mod serviceworker;
 mod set;
+mod speed;
 mod storage;
 mod units;
 mod worker;

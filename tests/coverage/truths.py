@@ -179,9 +179,10 @@ def truth(rng, string, setting, general):
     friction = rng.normal(1, 0.07)
     once = g["constructional"] if build == "strand" else 0.0
     give = slope / tension * once
-    v, beta, dmu, sounding = 0.1, 0.1, 0.5, mu * length
-    attack = beta * 0.9 * (2.6 * 0.8 - 0.3 - 2 * np.sqrt(0.8 * (1.8 * 0.64 - 0.24))) / (0.8 * 2 * sounding)
-    gentle = beta * 0.9 * (2.4 - 0.3 - 2 * np.sqrt(1.28 - 0.24)) / (2 * sounding)
+    v, beta, dmu, sounding = 0.1, 0.1, g["friction_drop"], mu * length
+    slide, rest = 0.3, 0.3 + dmu
+    attack = beta * 0.9 * (2.6 * rest - slide - 2 * np.sqrt(0.8 * (1.8 * rest**2 - rest * slide))) / (0.8 * 2 * sounding)
+    gentle = beta * 0.9 * (3 * rest - slide - 2 * np.sqrt(2 * rest**2 - rest * slide)) / (2 * sounding)
     greatest = 2 * impedance * v / beta / dmu * friction
     least = impedance**2 * v / (2 * beta**2 * resistance * dmu) * friction
     return {
@@ -195,7 +196,8 @@ def truth(rng, string, setting, general):
         "drift_temperature_cent": warmth, "drift_moisture_cent": moisture, "drift_body_cent": body, "drift_ratchet_cent": ratchet,
         "drift_seats_cent": g["seat_drift"], "drift_transient_cent": by_mass * g["transient"], "drift_cent": warmth + moisture + body + ratchet + g["seat_drift"],
         "downforce_n": 2 * tension * np.cos(np.radians(setting["angle_deg"] / 2)), "gentlest_attack_m_s2_n": gentle, "bow_force_greatest_n": greatest,
-        "bow_force_least_n": least, "bow_force_least_measured_n": g["least_force"] * impedance**2 / beta**2 * friction,
+        "bow_force_greatest_falling_n": greatest * 1.2, "torsion_q": g["torsion_q"],
+        "over_the_peg": e * filament / (setting["peg_m"] + filament) / strength, "bow_force_least_n": least, "bow_force_least_measured_n": g["least_force"] * impedance**2 / beta**2 * friction,
         "bow_window_db": 20 * np.log10(greatest / least), "wolf": impedance / (4 * beta * peak), "loss_first": eta, "ring_s": ring,
         "torsion_speed_m_s": np.sqrt(torsion / inertia), "torsion_ratio": np.sqrt(torsion / inertia) / (2 * length * hz),
         "torsion_impedance_ratio": np.sqrt(torsion * inertia) / (outer / 2) ** 2 / impedance, "stopping_cent": stopped, "glide_cent": glide,

@@ -18,19 +18,11 @@ const STRINGS: usize = 500;
 
 /// What a property misses, and why; said beside its count.
 const KNOWN: &[(Property, &str)] = &[
-    (Property::Loss, "the model's loss to the air is twice that of Stokes"),
     (
         Property::Constructional,
-        "the model's loss is straight in the stretch, the truth its logarithm",
+        "the logarithm is steep near slack, where the range is made from its two ends",
     ),
-    (
-        Property::GreatestForce,
-        "measured forces scatter by 7 %, and the model's friction has no range",
-    ),
-    (
-        Property::OverTheNut,
-        "the middle of a wire bends over the edge's radius and half its own thickness",
-    ),
+    (Property::GreatestForce, "measured forces scatter by 7 % besides what friction does"),
     (
         Property::Stopping,
         "ranges of steel are narrow, and the formula is of first order in the rise",

@@ -7,8 +7,8 @@ use std::f64::consts::PI;
 
 use strings::constant::{
     AIR_DENSITY, AIR_VISCOSITY, BODY_EXPANSION, BODY_MOVEMENT, BRILLIANCE_LOSS, CONSTRUCTIONAL,
-    ENDURANCE, FRICTION_DROP, LEAST_FORCE, RATCHET, SEAT_DRIFT, SEATING, STRING_LOSS, TRANSIENT,
-    WINDING_LOSS, WINDING_STIFFENING, WINDING_TORSION,
+    ENDURANCE, FRICTION_DROP, LEAST_FORCE, RATCHET, SEAT_DRIFT, SEATING, STRING_LOSS, TORSION_Q,
+    TRANSIENT, WINDING_LOSS, WINDING_STIFFENING, WINDING_TORSION,
 };
 use strings::construction::{Build, Construction, Core, Form, Layout, Winding};
 use strings::draw::Draw;
@@ -180,6 +180,7 @@ fn every_number_of_a_wound_strand() {
         (Property::Downforce, 2.0 * t * 11.0_f64.to_radians().sin()),
         (Property::GentlestAttack, gentlest),
         (Property::GreatestForce, 2.0 * z * 0.1 / (0.1 * (s - d))),
+        (Property::GreatestForceFalling, 2.0 * z * 0.12 / (0.1 * (s - d))),
         (Property::LeastForce, z * z * 0.1 / (2.0 * 0.01 * 25.0 * (s - d))),
         (Property::LeastForceMeasured, LEAST_FORCE.value * z * z / 0.01),
         (Property::BowWindow, 20.0 * (4.0 * 0.1 * 25.0 / z).log10()),
@@ -189,11 +190,16 @@ fn every_number_of_a_wound_strand() {
         (Property::TorsionSpeed, torsional),
         (Property::TorsionRatio, torsional / (2.0 * l * f)),
         (Property::TorsionImpedance, (twist * inertia).sqrt() / (outer / 2.0).powi(2) / z),
+        (Property::TorsionQ, TORSION_Q.value),
         (Property::Stopping, cents * ea / t * 2.0 * 0.0035 * 0.0035 / (l * whole)),
         (Property::Glide, 2.0 * cents * 0.375 * ea / t * (swing / 2.0).powi(2)),
         (
             Property::OverTheNut,
             steel.modulus.value * warm * wire / (2.0 * 0.0015 + wire) / strength,
+        ),
+        (
+            Property::OverThePeg,
+            steel.modulus.value * warm * wire / (setting.peg_diameter.get() + wire) / strength,
         ),
         (Property::Fatigue, t / area / strength + alternating / (ENDURANCE.value * strength)),
         (Property::Constructional, -cents * (1.0 - ea / t * CONSTRUCTIONAL.value).ln()),

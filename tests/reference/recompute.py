@@ -417,6 +417,7 @@ class String:
             "attack_m_s2_n": highest,
             "gentlest_attack_m_s2_n": lowest,
             "bow_force_greatest_n": greatest,
+            "bow_force_greatest_falling_n": greatest * (BOW_SPEED + 0.2 * BETA) / BOW_SPEED,
             "bow_force_least_n": least,
             "bow_force_least_measured_n": self.general("least_force") * self.z**2 / BETA**2,
             "bow_window_db": 20 * math.log10(greatest / least),
@@ -433,6 +434,7 @@ class String:
         speed = math.sqrt(self.c / self.j)
         return {
             "torsion_speed_m_s": speed,
+            "torsion_q": self.general("torsion_q"),
             "torsion_ratio": speed / (2 * self.length * self.f),
             "torsion_impedance_ratio": math.sqrt(self.c * self.j) / (self.gauge / 2) ** 2 / self.z,
         }
@@ -445,6 +447,7 @@ class String:
         return {
             "stopping_cent": KAPPA / 2 / self.stretch * 2 * height**2 / (self.length * self.whole),
             "glide_cent": KAPPA * 3 / 8 / self.stretch * (math.pi * AMPLITUDE / 2) ** 2,
+            "over_the_peg": self.e * x / ((self.setting["peg_diameter_m"] + x) * self.strength),
             "over_the_nut": self.e * x / ((2 * self.setting["nut_radius_m"] + x) * self.strength),
             "fatigue": self.sigma / self.strength + to_and_fro / (self.general("endurance") * self.strength),
         }

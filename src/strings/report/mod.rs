@@ -118,6 +118,8 @@ properties! {
     GentlestAttack = "gentlest_attack_m_s2_n", Computed, GUETTLER_2002;
     /// Largest bow force for clean motion, at the stated place and speed.
     GreatestForce = "bow_force_greatest_n", Computed, SCHELLENG_1973;
+    /// Largest bow force with friction that falls with speed.
+    GreatestForceFalling = "bow_force_greatest_falling_n", Computed, SCHOONDERWALDT_2008;
     /// Least bow force by theory.
     LeastForce = "bow_force_least_n", Judged, SCHELLENG_1973;
     /// Least bow force as measured.
@@ -136,12 +138,16 @@ properties! {
     TorsionRatio = "torsion_ratio", Judged, WOODHOUSE_LOACH_1999;
     /// Torsional over transverse impedance.
     TorsionImpedance = "torsion_impedance_ratio", Judged, WOODHOUSE_LOACH_1999;
+    /// Q of torsional waves.
+    TorsionQ = "torsion_q", Published, BAVU_2005;
     /// Pitch rise when stopped at the octave.
     Stopping = "stopping_cent", Computed, ANDERSON_2024;
     /// Pitch rise at a swing of the stated amplitude.
     Glide = "glide_cent", Computed, STATICS;
     /// Bending stress over the nut, over the strength.
     OverTheNut = "over_the_nut", Computed, STATICS;
+    /// Bending stress round the peg, over the strength.
+    OverThePeg = "over_the_peg", Computed, STATICS;
     /// Share of fatigue strength at the stated amplitude.
     Fatigue = "fatigue", Judged, SHIGLEY;
     /// Pitch lost once, within hours, by a strand finding its place.

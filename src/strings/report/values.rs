@@ -74,6 +74,11 @@ fn put_pull(
         )
         .get(),
     );
+    let peg = Metre::new(setting.peg_diameter.get() / 2.0);
+    out.put(
+        Property::OverThePeg,
+        strength::over_the_nut(s.core.modulus, s.core.filament, peg, s.core.strength).get(),
+    );
     let swing = strength::swing_stress(s.fast, s.core.filament, amplitude, s.tension, s.bending);
     let fatigue = strength::fatigue(share, swing, s.core.strength, endurance);
     out.put(Property::Fatigue, fatigue.get());
@@ -106,6 +111,12 @@ fn put_sound(
     let coefficient = draw.general(Which::LeastForce, &constant::LEAST_FORCE);
     let peak = setting.peak_resistance.get()
         * draw.general(Which::BridgeResistance, &constant::BRIDGE_RESISTANCE);
+    let falling = bowing::effective_speed(speed, beta, constant::FRICTION_SPEED);
+    out.put(
+        Property::GreatestForceFalling,
+        bowing::greatest_force(s.impedance, falling, beta, rest, slide).get(),
+    );
+    out.put(Property::TorsionQ, draw.general(Which::TorsionQ, &constant::TORSION_Q));
     out.put(Property::GreatestForce, greatest.get());
     out.put(Property::LeastForce, least.get());
     out.put(
