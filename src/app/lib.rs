@@ -10,6 +10,7 @@ pub mod fields;
 pub mod hooks;
 pub mod pages;
 pub mod platform;
+pub mod report_sheet;
 pub mod route;
 pub mod sheet;
 pub mod state;

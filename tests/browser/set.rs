@@ -4,9 +4,10 @@ use std::rc::Rc;
 use std::time::Duration;
 
 use app::pages::set::SetPage;
-use app::words::{doubt, naming, plan, property, reasons, set as words};
+use app::report_sheet::ReportPaper;
+use app::words::{days, doubt, naming, partials, plan, property, reasons, set as words};
 use gloo::utils::document;
-use protocol::reply::{Doubt, Fit, Point, Reply};
+use protocol::reply::{Doubt, Fit, FittedString, Night, Partial, Point, Problem, Range, Reply};
 use protocol::request::{Answers, FitRequest, Request, StringAnswer};
 use wasm_bindgen_test::wasm_bindgen_test;
 use yew::prelude::*;
@@ -74,6 +75,17 @@ async fn a_violin_gets_its_set_with_everything_said() {
     for wrong in ["NaN", "inf", "undefined", "_cent", "_n_m", "wishes."] {
         assert!(!text.contains(wrong), "the page says {wrong:?}");
     }
+    for (drawing, each) in [(".nights", 1), (".partials", 1), (".disputed", 1), (".balance", 1)] {
+        assert_eq!(count(&host, drawing), 4 * each, "{drawing}");
+    }
+    assert_eq!(count(&host, ".nights .band"), 4 * 14);
+    assert_eq!(count(&host, ".partials > svg .bar"), 4 * 16);
+    assert_eq!(count(&host, ".balance .today"), 0, "nobody said what is on it now");
+    for word in
+        ["What to measure to know more", "somewhere within", "five cents", "of the doubt about"]
+    {
+        assert!(text.contains(word), "the page should say {word:?}");
+    }
     assert_eq!(count(&host, "[style]"), 0, "the content policy forbids style attributes");
     // The sheet hangs in the body and has a row for every string.
     let body: web_sys::Element = document().body().unwrap().into();
@@ -113,6 +125,8 @@ async fn old_strings_and_a_wolf_are_looked_at_first() {
         (text.find("Before you buy").unwrap(), text.find("We took for granted").unwrap());
     assert!(looks < set, "what may make a set needless comes before the set");
     assert!(text.contains("From today’s A to this one"));
+    assert_eq!(count(&host, ".balance .today"), 4, "today’s string is a mark in every picture");
+    assert!(text.contains("(today’s)"));
     page.destroy();
     host.remove();
 }
@@ -215,4 +229,105 @@ fn the_picture_says_what_its_points_say() {
     assert!(title.contains("no balance to strike"), "{title}");
     assert_eq!(words::frontier(&level).len(), 1);
     assert_eq!(words::overlap(&level), None);
+}
+
+#[derive(Clone, PartialEq, Properties)]
+struct PaperProps {
+    string: Rc<FittedString>,
+    problem: Rc<Problem>,
+}
+
+#[component]
+fn Paper(props: &PaperProps) -> Html {
+    html! { <ReportPaper string={props.string.clone()} problem={props.problem.clone()} name="A" label="Desk 3" /> }
+}
+
+#[wasm_bindgen_test]
+async fn the_report_of_a_string_has_every_number_day_and_partial() {
+    let fit = fit(Answers { instrument: Some("cello".to_owned()), ..Answers::default() });
+    let string = fit.set.unwrap().strings.swap_remove(0);
+    let report = string.report.clone();
+    let host = document().create_element("div").unwrap();
+    document().body().unwrap().append_child(&host).unwrap();
+    let props = PaperProps { string: Rc::new(string), problem: Rc::new(fit.problem) };
+    let page = yew::Renderer::<Paper>::with_root_and_props(host.clone(), props).render();
+    yew::platform::time::sleep(Duration::from_millis(50)).await;
+    let rows = |selector: &str| count(&host, selector) as usize;
+    assert_eq!(rows(".report-numbers tbody tr"), report.numbers.len());
+    assert_eq!(rows(".report-curves tbody tr"), report.nights.len() + report.partials.len());
+    let text = host.text_content().unwrap_or_default();
+    for (key, q) in &report.numbers {
+        assert!(text.contains(property::name(key)), "{key}");
+        assert!(text.contains(&q.source), "{key} rests on {}", q.source);
+    }
+    for wrong in ["NaN", "inf ", "undefined", "_cent"] {
+        assert!(!text.contains(wrong), "the report says {wrong:?}");
+    }
+    assert_eq!(rows("[style]"), 0);
+    page.destroy();
+    host.remove();
+}
+
+#[wasm_bindgen_test]
+fn days_are_called_likely_as_their_chances_are() {
+    for (chance, word) in [
+        (1.0, "very likely"),
+        (0.85, "very likely"),
+        (0.84, "likely"),
+        (0.65, "likely"),
+        (0.5, "a close call"),
+        (0.3, "unlikely"),
+        (0.1, "very unlikely"),
+    ] {
+        assert_eq!(days::likely(chance), word, "{chance}");
+    }
+    assert_eq!(days::of_hundred(1.0), "over 99 of 100");
+    assert_eq!(days::of_hundred(0.0), "under 1 of 100");
+    let night = |day: u32, chance: f64| Night {
+        day,
+        lost_cent: Range { value: 4.0, low: 3.0, high: 6.0 },
+        chance,
+    };
+    let title = |chances: &[f64]| {
+        let nights: Vec<Night> =
+            (1..).zip(chances).map(|(day, chance)| night(day, *chance)).collect();
+        days::title(&nights, "A")
+    };
+    assert_eq!(title(&[0.9, 0.95]), "The A has very likely settled on the first day");
+    assert_eq!(title(&[0.2, 0.7, 0.9]), "The A has likely settled on day 2, very likely on day 3");
+    assert_eq!(title(&[0.1, 0.5]), "That the A has settled within 2 days is a close call");
+    assert!(title(&[0.1, 0.7]).contains("but not even after 2 days very likely"));
+    let nights = [night(1, 0.2), night(2, 0.9), night(3, 1.0)];
+    assert_eq!(days::runs(&nights), [("unlikely", 1, 1), ("very likely", 2, 3)]);
+    let unknown = Range { value: 2.0, low: 1.0, high: 6.0 };
+    assert!(days::lost(&unknown).starts_with("unknown within"), "{}", days::lost(&unknown));
+}
+
+#[wasm_bindgen_test]
+fn partials_are_told_by_what_takes_most() {
+    let partial = |n: u32, most: &str| Partial {
+        n,
+        frequency_hz: 440.0 * f64::from(n),
+        sharpness_cent: 0.0,
+        loss_air: 0.0,
+        loss_string: 0.0,
+        loss_bending: 0.0,
+        loss_bridge: 0.001,
+        q: 1000.0,
+        ring_s: 1.0,
+        most: most.to_owned(),
+    };
+    let all = |most: &[&str]| -> Vec<Partial> {
+        (1..).zip(most).map(|(n, most)| partial(n, most)).collect()
+    };
+    let same = all(&["bridge", "bridge"]);
+    assert_eq!(
+        partials::title(&same, "A"),
+        "Each of the first 2 partials of the A goes mostly to the bridge"
+    );
+    let mixed = all(&["bridge", "bridge", "air", "bending"]);
+    assert_eq!(
+        partials::title(&mixed, "A"),
+        "Of the A’s partials go 1 to 2 mostly to the bridge, 3 mostly to the air and 4 mostly into bending"
+    );
 }

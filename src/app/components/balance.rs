@@ -75,13 +75,10 @@ fn families(points: &[Point]) -> Vec<&str> {
 #[component]
 pub fn Balance(props: &BalanceProps) -> Html {
     let string = &props.string;
-    let today = string
-        .today
-        .as_ref()
-        .and_then(|t| Some((t.family.clone(), t.numbers.get("stretch")?.value * 100.0)));
+    let today = string.today_point.as_ref();
     let chosen = &string.chosen_point;
     let mut more = vec![chosen.stretch * 100.0];
-    more.extend(today.iter().map(|t| t.1));
+    more.extend(today.map(|t| t.stretch * 100.0));
     let span = span(&string.picture, &more);
     let name = &props.name;
     let title = set::picture_title(&string.picture, name);
@@ -89,7 +86,6 @@ pub fn Balance(props: &BalanceProps) -> Html {
     let at = |p: &Point| {
         (percent(across(p.stretch * 100.0, span)), format!("{:.1}", down(p.steadiness)))
     };
-    let chosen_at = at(chosen);
     html! {
         <figure class="balance">
             <figcaption>
@@ -111,16 +107,10 @@ pub fn Balance(props: &BalanceProps) -> Html {
                         </svg>
                     }
                 }) }
-                if let Some((_, stretch)) = &today {
-                    <line class="today" x1={percent(across(*stretch, span))} x2={percent(across(*stretch, span))}
-                        y1={TOP.to_string()} y2={(HEIGHT - BOTTOM).to_string()} />
-                    <text class="note" x={percent(across(*stretch, span))} y={(TOP - 3.0).to_string()} text-anchor="middle">{ "today’s" }</text>
+                if let Some(today) = today {
+                    { special(today, at(today), "today", "today’s", 24.0) }
                 }
-                <svg x={chosen_at.0} y={chosen_at.1} overflow="visible" width="1" height="1">
-                    <circle class="chosen" r="10" />
-                    <path class={classes!("mark", "taken", format!("family-{}", chosen.family))} fill-rule="evenodd" d={mark(&chosen.family)} />
-                    <text class="note" y="-15" text-anchor="middle">{ "chosen" }</text>
-                </svg>
+                { special(chosen, at(chosen), "chosen", "chosen", -15.0) }
             </svg>
             <ul class="legend">
                 { for families(&string.picture).into_iter().map(|key| html! {
@@ -132,10 +122,12 @@ pub fn Balance(props: &BalanceProps) -> Html {
                     </li>
                 }) }
             </ul>
-            if let Some((key, stretch)) = &today {
+            if let Some(today) = today {
                 <p class="aside">
-                    { format!("Today’s {name} was taken for {}, the most usual one: it stretches {}.",
-                        a(family(key)), units::with_unit(&units::significant(*stretch, 2), "%")) }
+                    { format!("Today’s {name} was taken for {}, the most usual one: it stretches {} and holds its pitch {} of 100.",
+                        a(&format!("{} string", family(&today.family))),
+                        units::with_unit(&units::significant(today.stretch * 100.0, 2), "%"),
+                        units::of_hundred(today.steadiness)) }
                 </p>
             }
             <details>
@@ -146,6 +138,23 @@ pub fn Balance(props: &BalanceProps) -> Html {
                 { parts(string, name) }
             </details>
         </figure>
+    }
+}
+
+/// A mark with a ring about it and a word beside it.
+fn special(
+    p: &Point,
+    (x, y): (String, String),
+    ring: &'static str,
+    word: &'static str,
+    dy: f64,
+) -> Html {
+    html! {
+        <svg x={x} y={y} overflow="visible" width="1" height="1">
+            <circle class={ring} r="10" />
+            <path class={classes!("mark", (ring == "chosen").then_some("taken"), format!("family-{}", p.family))} fill-rule="evenodd" d={mark(&p.family)} />
+            <text class="note" y={dy.to_string()} text-anchor="middle">{ word }</text>
+        </svg>
     }
 }
 
@@ -173,9 +182,12 @@ fn axes(span: (f64, f64)) -> Html {
 }
 
 fn parts(string: &FittedString, name: &str) -> Html {
-    let mut points: Vec<(&Point, bool)> = string.picture.iter().map(|p| (p, false)).collect();
+    let mut points: Vec<(&Point, &str)> = string.picture.iter().map(|p| (p, "")).collect();
     points.sort_by(|a, b| a.0.family.cmp(&b.0.family).then(a.0.stretch.total_cmp(&b.0.stretch)));
-    points.insert(0, (&string.chosen_point, true));
+    if let Some(today) = &string.today_point {
+        points.insert(0, (today, " (today’s)"));
+    }
+    points.insert(0, (&string.chosen_point, " (chosen)"));
     let label = format!("Strings that would do for the {name}");
     html! {
         <Scroll label={label.clone()}>
@@ -192,9 +204,9 @@ fn parts(string: &FittedString, name: &str) -> Html {
                     </tr>
                 </thead>
                 <tbody>
-                    { for points.into_iter().map(|(p, chosen)| html! {
-                        <tr class={chosen.then_some("chosen")}>
-                            <th scope="row">{ capital(family(&p.family)) }{ if chosen { " (chosen)" } else { "" } }</th>
+                    { for points.into_iter().map(|(p, which)| html! {
+                        <tr class={(!which.is_empty()).then_some("chosen")}>
+                            <th scope="row">{ capital(family(&p.family)) }{ which }</th>
                             <td class="figure">{ units::significant(p.stretch * 100.0, 2) }</td>
                             <td class="figure">{ units::of_hundred(p.steadiness) }</td>
                             <td class="figure">{ units::significant(p.settling_d, 2) }</td>

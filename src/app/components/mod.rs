@@ -6,6 +6,8 @@ pub mod evidence;
 pub mod faults;
 pub mod field;
 pub mod maker;
+pub mod nights;
+pub mod partials;
 pub mod portrait;
 pub mod question;
 pub mod section;

@@ -6,6 +6,8 @@ use protocol::reply::{Caution, FittedString, Problem, Reason};
 use yew::prelude::*;
 
 use super::balance::Balance;
+use super::nights::Nights;
+use super::partials::Partials;
 use super::portrait::{Portrait, ScaleBar};
 use super::table::{Doubts, Numbers, Scroll};
 use crate::units;
@@ -29,6 +31,8 @@ pub struct StringCardProps {
     pub cautions: Vec<Caution>,
     /// The person wants it beside its rival.
     pub on_compare: Callback<()>,
+    /// The person wants its report on paper.
+    pub on_print: Callback<()>,
 }
 
 /// One string of the set.
@@ -39,6 +43,7 @@ pub fn StringCard(props: &StringCardProps) -> Html {
     let construction = &report.construction;
     let full = a_letter(name);
     let id = format!("string-{}", name.to_lowercase().replace(' ', "-"));
+    let print = props.on_print.reform(|_: MouseEvent| ());
     let compare = props.on_compare.reform(|_: MouseEvent| ());
     html! {
         <section class="string" aria-labelledby={id.clone()}>
@@ -72,13 +77,16 @@ pub fn StringCard(props: &StringCardProps) -> Html {
                     <ul class="facts">
                         { for set::plain_facts(string).into_iter().map(|fact| html! { <li>{ fact }</li> }) }
                     </ul>
-                    if string.rival.is_some() {
-                        <p>
+                    <p class="actions">
+                        if string.rival.is_some() {
                             <button type="button" class="button quiet" onclick={compare}>
                                 { format!("Compare {full} of either kind") }
                             </button>
-                        </p>
-                    }
+                        }
+                        <button type="button" class="button quiet" onclick={print} aria-label={format!("Print this string’s report: {name}")}>
+                            { "Print this string’s report" }
+                        </button>
+                    </p>
                 </div>
             </div>
             if !string.changes.is_empty() {
@@ -100,9 +108,11 @@ pub fn StringCard(props: &StringCardProps) -> Html {
                 </dl>
             </details>
             <details>
-                <summary>{ format!("Every number of the {name}, with its range and source") }</summary>
+                <summary>{ format!("Every number of the {name}, with ranges and sources; its days, its partials") }</summary>
                 <Numbers report={Rc::new(report.clone())} name={format!("the {name} string")} />
                 <Doubts report={Rc::new(report.clone())} />
+                <Nights nights={report.nights.clone()} name={name.clone()} />
+                <Partials partials={report.partials.clone()} ring={report.numbers.get("ring_s").cloned()} name={name.clone()} />
             </details>
             <details>
                 <summary>{ format!("What each wish was worth for the {name}") }</summary>

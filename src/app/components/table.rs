@@ -143,7 +143,7 @@ fn row(key: &str, q: &Quantity) -> Html {
     let means = property::of(key).map(|p| p.means).unwrap_or_default();
     let part = property::PARTS_OF_DRIFT.contains(&key);
     html! {
-        <tr class={classes!(part.then_some("part"))}>
+        <tr class={classes!(part.then_some("of-drift"))}>
             <th scope="row">
                 { property::name(key) }
                 <span class="means">{ means }</span>

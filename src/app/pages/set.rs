@@ -11,9 +11,10 @@ use crate::components::portrait::{Portrait, ScaleBar, magnification};
 use crate::components::string_card::StringCard;
 use crate::components::table::Scroll;
 use crate::platform::print;
+use crate::report_sheet::ReportSheet;
 use crate::sheet::Sheet;
 use crate::units;
-use crate::words::naming::{a_letter, capital, family, list, portrait, short};
+use crate::words::naming::{a_letter, capital, list, portrait, short};
 use crate::words::{plan, reasons, set as words};
 
 /// Properties of [`SetPage`].
@@ -38,7 +39,10 @@ pub struct SetPageProps {
 /// How wide the thickest string of a set is drawn, in pixels: four of them stand beside each other on a laptop.
 const WIDEST_PX: f64 = 132.0;
 /// The same where two sets stand beside each other.
-const WIDEST_OF_TWO_PX: f64 = 96.0;
+const WIDEST_OF_TWO_PX: f64 = 80.0;
+
+/// What is said where there is no printing.
+const NO_PRINTING: &str = "This browser does not print. Download makes a file of the same.";
 
 /// The answer.
 #[component]
@@ -100,6 +104,24 @@ struct ChosenProps {
 #[component]
 fn Chosen(props: &ChosenProps) -> Html {
     let (set, problem) = (&props.set, Rc::new(props.fit.problem.clone()));
+    // Which string's report takes the place of the sheet, while it is printed.
+    let report = use_state(|| None::<usize>);
+    let printless = use_state(|| false);
+    {
+        let report = report.setter();
+        use_effect_with((), move |()| {
+            let watch = print::watch_end(move || report.set(None));
+            move || drop(watch)
+        });
+    }
+    {
+        let printless = printless.setter();
+        use_effect_with(*report, move |report| {
+            if report.is_some() {
+                printless.set(!print::print());
+            }
+        });
+    }
     let names = words::names(set);
     let px_per_mm = magnification(set.strings.iter().map(|s| &s.report.construction), WIDEST_PX);
     let urgent: Vec<_> = set
@@ -108,6 +130,11 @@ fn Chosen(props: &ChosenProps) -> Html {
         .iter()
         .filter(|c| c.string.is_none() && plan::is_urgent(&c.caution))
         .collect();
+    let on_print = |i: usize| {
+        let report = report.clone();
+        Callback::from(move |()| report.set(Some(i)))
+    };
+    let printed = report.and_then(|i| Some((set.strings.get(i)?, names.get(i)?)));
     html! {
         <>
             if !urgent.is_empty() {
@@ -130,14 +157,21 @@ fn Chosen(props: &ChosenProps) -> Html {
                     let cautions = set.plan.cautions.iter().filter(|c| c.string == Some(i)).cloned().collect::<Vec<_>>();
                     html! {
                         <StringCard key={i} string={Rc::new(s.clone())} problem={problem.clone()} name={names[i].clone()}
-                            px_per_mm={px_per_mm} cautions={cautions} on_compare={props.page.on_compare.reform(move |()| i)} />
+                            px_per_mm={px_per_mm} cautions={cautions} on_compare={props.page.on_compare.reform(move |()| i)} on_print={on_print(i)} />
                     }
                 }) }
             </section>
             { the_plan(set, &problem, &names) }
             { counted(&problem, set, &names) }
             <Actions page={props.page.clone()} />
-            <Sheet fit={props.fit.clone()} label={props.page.label.clone()} />
+            if *printless {
+                <p class="amiss" role="alert">{ NO_PRINTING }</p>
+            }
+            if let Some((string, name)) = printed {
+                <ReportSheet string={Rc::new(string.clone())} problem={problem} name={name.clone()} label={props.page.label.clone()} />
+            } else {
+                <Sheet fit={props.fit.clone()} label={props.page.label.clone()} />
+            }
         </>
     }
 }
@@ -179,17 +213,31 @@ fn level(set: &Set, names: &[String], on_compare: &Callback<usize>) -> Html {
     let chosen = words::chosen_families(set);
     let other = words::other_families(set);
     let differ = words::differing(&chosen, &other);
-    let one = |title: &str, families: &[&str], strings: Vec<(&Construction, &str)>| {
+    let metal = |c: &Construction| c.windings.last().map(|w| w.metal.clone());
+    let other_metal = |i: usize| {
+        let second = set.runner_up.as_ref().and_then(|r| r.strings.get(i));
+        let first = set.strings.get(i);
+        first.zip(second).is_some_and(|(first, second)| {
+            metal(&first.report.construction) != metal(&second.construction)
+        })
+    };
+    let one = |title: &str,
+               families: &[&str],
+               gauges: &[&str],
+               strings: Vec<(&Construction, &str)>| {
+        let many = (strings.len() > 4).then_some("of-five");
         html! {
             <section class="equal">
                 <h3>{ title }</h3>
-                <p>{ capital(&words::families(families, names)) }{ "." }</p>
-                <ol class="portraits">
+                <p>{ capital(&words::families(families, names)) }{ ", " }{ words::gauges(gauges, names) }{ "." }</p>
+                <ol class={classes!("portraits", many)}>
                     { for strings.into_iter().enumerate().map(|(i, (construction, key))| html! {
                         <li class={classes!(differ.contains(&i).then_some("differs"))}>
                             { likeness(construction, &names[i], key, px_per_mm) }
                             if differ.contains(&i) {
                                 <span class="differs-mark">{ "differs" }</span>
+                            } else if other_metal(i) {
+                                <span class="kind">{ "(another metal)" }</span>
                             }
                         </li>
                     }) }
@@ -209,8 +257,8 @@ fn level(set: &Set, names: &[String], on_compare: &Callback<usize>) -> Html {
         <section class="level" aria-labelledby="level">
             <h2 id="level">{ words::lead(set) }</h2>
             <div class="equals">
-                { one("First set", &chosen, first) }
-                { one("Second set", &other, second) }
+                { one("First set", &chosen, &words::chosen_gauges(set), first) }
+                { one("Second set", &other, &words::other_gauges(set), second) }
             </div>
             <ScaleBar px_per_mm={px_per_mm} />
             <p>
@@ -264,7 +312,7 @@ fn Actions(props: &ActionsProps) -> Html {
                 <button type="button" class="button quiet" onclick={then(&page.on_change)}>{ "Change answers" }</button>
             </p>
             if *printless {
-                <p class="amiss" role="alert">{ "This browser does not print. Download makes a file of the same." }</p>
+                <p class="amiss" role="alert">{ NO_PRINTING }</p>
             }
         </>
     }
@@ -427,8 +475,7 @@ fn counted(problem: &Problem, set: &Set, names: &[String]) -> Html {
                     { " " }{ words::lead(set) }
                 }
                 if let (Some(lead), true) = (set.lead, set.close_call) {
-                    { format!(" On the scale below the first set leads the second by {}, which is no difference to speak of.",
-                        units::with_unit(&units::fixed((lead - 1.0) * 100.0, 1), "%")) }
+                    { " " }{ words::close(lead) }
                 }
             </p>
             <details>
@@ -516,18 +563,4 @@ fn obstacle(o: &Obstacle) -> Html {
             }
         </div>
     }
-}
-
-/// The families of a fit in a few words, for lists of fittings; none if nothing fitted.
-#[must_use]
-pub fn in_short(fit: &Fit) -> Option<String> {
-    let set = fit.set.as_ref()?;
-    let names = words::names(set);
-    let parts: Vec<String> = set
-        .strings
-        .iter()
-        .zip(&names)
-        .map(|(s, name)| format!("{name} {}", family(&s.report.family)))
-        .collect();
-    Some(parts.join(", "))
 }

@@ -11,6 +11,7 @@ use crate::components::evidence::Evidence;
 use crate::components::table::{Scroll, group_row, source_link};
 use crate::hooks::use_model;
 use crate::platform::view;
+use crate::words::naming::capital;
 use crate::words::property;
 
 /// Properties of [`SourcesPage`].
@@ -113,6 +114,22 @@ pub fn Bibliography(props: &BibliographyProps) -> Html {
                         }) }
                     </table>
                 </Scroll>
+            </section>
+            <section aria-labelledby="unverified">
+                <h2 id="unverified">{ "Formulas that nothing outside holds yet, and why" }</h2>
+                if tables.unverified.is_empty() {
+                    <p>{ "There are none: every formula is held by a published value or an independent solution." }</p>
+                } else {
+                    <p>{ "Every other formula is tested against a published value or an independent solution. These are not; their names are those in the model." }</p>
+                    <dl class="works unverified">
+                        { for tables.unverified.iter().map(|u| html! {
+                            <div class="work">
+                                <dt>{ property::formula(&u.formula) }<span class="means">{ &u.formula }</span></dt>
+                                <dd>{ capital(&u.why) }{ "." }</dd>
+                            </div>
+                        }) }
+                    </dl>
+                }
             </section>
             <section aria-labelledby="works">
                 <h2 id="works">{ "The works" }</h2>

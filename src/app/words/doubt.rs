@@ -106,18 +106,32 @@ fn about(property: &str) -> &str {
     }
 }
 
+/// What most of the doubt about a property comes from, in a short sentence; none if there is no doubt.
+#[must_use]
+pub fn in_short(property: &str, doubts: &[Doubt]) -> Option<String> {
+    let first = doubts.first().filter(|d| d.share >= WORTH_NAMING)?;
+    Some(format!(
+        "{} decides {} of the doubt about {}.",
+        capital(&cause(first)),
+        share(first),
+        about(property)
+    ))
+}
+
+/// A share of a doubt.
+fn share(d: &Doubt) -> String {
+    if d.share >= 0.995 {
+        "nearly all".to_owned()
+    } else {
+        units::with_unit(&units::fixed(d.share * 100.0, 0), "%")
+    }
+}
+
 /// What the doubt about a property comes from, as a sentence; none if there is no doubt.
 #[must_use]
 pub fn sentence(property: &str, doubts: &[Doubt]) -> Option<String> {
     let named: Vec<&Doubt> = doubts.iter().filter(|d| d.share >= WORTH_NAMING).collect();
     let (first, rest) = named.split_first()?;
-    let share = |d: &Doubt| {
-        if d.share >= 0.995 {
-            "nearly all".to_owned()
-        } else {
-            units::with_unit(&units::fixed(d.share * 100.0, 0), "%")
-        }
-    };
     let more: Vec<String> = rest.iter().map(|d| format!("{} {}", cause(d), share(d))).collect();
     let more = if more.is_empty() { String::new() } else { format!(", {}", list(&more)) };
     let remedy = remedy(&first.which).map(|r| format!(" {r}")).unwrap_or_default();

@@ -1,7 +1,9 @@
 //! What the page says, apart from how it is laid out.
 
+pub mod days;
 pub mod doubt;
 pub mod naming;
+pub mod partials;
 pub mod plan;
 pub mod property;
 pub mod questions;

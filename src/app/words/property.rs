@@ -485,6 +485,17 @@ pub fn name(key: &str) -> &str {
     of(key).map_or(key, |p| p.name)
 }
 
+/// What a formula of the model that nothing outside holds is about.
+#[must_use]
+pub fn formula(key: &str) -> &str {
+    match key {
+        "damping::air" => "Loss to the air",
+        "strength::gut_twist_factor" => "Strength of gut against its twist",
+        "climate::polymer_water" => "Water in synthetic cores",
+        other => other,
+    }
+}
+
 /// What an evidence grade means, in a sentence.
 #[must_use]
 pub fn evidence_means(key: &str) -> &'static str {

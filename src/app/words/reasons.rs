@@ -136,6 +136,9 @@ fn judged(reason: &Reason, is_cost: bool) -> String {
     }
 }
 
+/// Above this pitch nobody hears, in hertz.
+const HEARING: f64 = 20_000.0;
+
 fn compared(attribute_key: &str, c: &Comparison, is_cost: bool) -> String {
     let (this, other) = units::pair(&c.property, c.this, c.other);
     let above = c.verdict == "above";
@@ -151,7 +154,10 @@ fn compared(attribute_key: &str, c: &Comparison, is_cost: bool) -> String {
         "feel" => format!("{word} under the hand, and {wanted}: {this}, the other {other}."),
         "power" => format!("{word}, and {wanted}: {this} at the bridge, the other {other}."),
         "brightness" => {
-            format!("{word}, and {wanted}: its shine ends at {this}, that of the other at {other}.")
+            let both = if c.this.min(c.other) > HEARING { ", both above hearing" } else { "" };
+            format!(
+                "{word}, and {wanted}: its shine ends at {this}, that of the other at {other}{both}."
+            )
         }
         "tuning" => {
             let cents = |text: &str| text.replace("cents/degree", "cents");

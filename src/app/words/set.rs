@@ -48,9 +48,8 @@ pub fn families(keys: &[&str], names: &[String]) -> String {
 
 /// The gauge classes of a set: `medium gauge`, or which string has which: `with a heavy A and medium D, G and C`.
 #[must_use]
-pub fn gauges(set: &Set, names: &[String]) -> String {
-    let classes: Vec<&str> = set.strings.iter().map(|s| s.shopping.gauge_class.as_str()).collect();
-    let groups = groups(&classes, names);
+pub fn gauges(classes: &[&str], names: &[String]) -> String {
+    let groups = groups(classes, names);
     match groups.as_slice() {
         [(only, _)] => format!("{only} gauge"),
         groups => {
@@ -64,6 +63,21 @@ pub fn gauges(set: &Set, names: &[String]) -> String {
             format!("with {}", list(&parts))
         }
     }
+}
+
+/// Gauge classes of the chosen set.
+#[must_use]
+pub fn chosen_gauges(set: &Set) -> Vec<&str> {
+    set.strings.iter().map(|s| s.shopping.gauge_class.as_str()).collect()
+}
+
+/// Gauge classes of the runner-up.
+#[must_use]
+pub fn other_gauges(set: &Set) -> Vec<&str> {
+    set.runner_up
+        .as_ref()
+        .map(|r| r.shopping.iter().map(|s| s.gauge_class.as_str()).collect())
+        .unwrap_or_default()
 }
 
 /// Families of the chosen set.
@@ -99,7 +113,14 @@ pub fn answer(fit: &Fit) -> String {
     if set.close_call
         && let [i] = differ.as_slice()
     {
-        return format!("Your {instrument} wants {}.", either(&chosen, &other, &names, *i));
+        // One word for the gauge of all strings of both sets; where they are of several, the sets themselves say so.
+        let gauge = match (chosen_gauges(set).as_slice(), other_gauges(set).as_slice()) {
+            ([first, rest @ ..], others) if rest.iter().chain(others).all(|g| g == first) => {
+                format!(", {first} gauge")
+            }
+            _ => String::new(),
+        };
+        return format!("Your {instrument} wants {}{gauge}.", either(&chosen, &other, &names, *i));
     }
     if set.close_call && !differ.is_empty() {
         return format!(
@@ -108,7 +129,11 @@ pub fn answer(fit: &Fit) -> String {
             families(&other, &names)
         );
     }
-    format!("Your {instrument} wants {}, {}.", families(&chosen, &names), gauges(set, &names))
+    format!(
+        "Your {instrument} wants {}, {}.",
+        families(&chosen, &names),
+        gauges(&chosen_gauges(set), &names)
+    )
 }
 
 /// What two sets share, and the one string in which either will do.
@@ -176,6 +201,20 @@ pub fn lead(set: &Set) -> String {
             units::with_unit(&units::fixed((lead - 1.0) * 100.0, 0), "%")
         ),
         _ => "No other kind of set would do here.".to_owned(),
+    }
+}
+
+/// By how little the first of two sets leads in a close call.
+#[must_use]
+pub fn close(lead: f64) -> String {
+    let by = units::fixed((lead - 1.0) * 100.0, 1);
+    if by == "0.0" {
+        "On the scale below neither set leads the other.".to_owned()
+    } else {
+        format!(
+            "On the scale below the first set leads the second by {}, which is no difference to speak of.",
+            units::with_unit(&by, "%")
+        )
     }
 }
 

@@ -1,0 +1,156 @@
+//! The partials of a plucked string: how long each rings, and what takes most of it.
+
+use protocol::reply::{Partial, Quantity};
+use yew::prelude::*;
+
+use super::table::Scroll;
+use crate::units;
+use crate::words::partials as words;
+
+/// Properties of [`Partials`].
+#[derive(Clone, PartialEq, Properties)]
+pub struct PartialsProps {
+    /// The partials.
+    pub partials: Vec<Partial>,
+    /// How long the first one rings, with its range.
+    #[prop_or_default]
+    pub ring: Option<Quantity>,
+    /// What the string is called.
+    pub name: AttrValue,
+}
+
+/// Height of one bar with the room about it, and of the bar alone, in pixels.
+const ROW: f64 = 22.0;
+const BAR: f64 = 13.0;
+/// Room for the number to the left, and for the words to the right, in per cent of the width.
+const LEFT: f64 = 7.0;
+const RIGHT: f64 = 36.0;
+
+fn percent(x: f64) -> String {
+    format!("{x:.2}%")
+}
+
+/// What may take most, in the order of the legend.
+const CAUSES: [&str; 4] = ["bridge", "air", "bending", "string"];
+
+/// The filling of a bar by what takes most: full, empty, hatched or dotted, so that no colour is needed.
+fn filling(id: &str, most: &str) -> String {
+    match most {
+        "bridge" | "air" => String::new(),
+        most => format!("url(#{id}-{most})"),
+    }
+}
+
+fn patterns(id: &str) -> Html {
+    html! {
+        <defs>
+            <pattern id={format!("{id}-bending")} width="5" height="5" patternUnits="userSpaceOnUse">
+                <path class="hatch" d="M-1 6L6 -1M-1 1L1 -1M4 6L6 4" />
+            </pattern>
+            <pattern id={format!("{id}-string")} width="5" height="5" patternUnits="userSpaceOnUse">
+                <circle class="dot" cx="2.5" cy="2.5" r="1.3" />
+            </pattern>
+        </defs>
+    }
+}
+
+/// The picture and its table.
+#[component]
+pub fn Partials(props: &PartialsProps) -> Html {
+    let (partials, name) = (&props.partials, &props.name);
+    if partials.is_empty() {
+        return Html::default();
+    }
+    let id = format!("loss-{}", name.to_lowercase().replace([' ', '♯', '♭'], "-"));
+    let longest = partials.iter().map(|p| p.ring_s).fold(1e-9, f64::max);
+    let title = words::title(partials, name);
+    let height = ROW * partials.len() as f64 + 4.0;
+    let fill = |most: &str| {
+        let filling = filling(&id, most);
+        (!filling.is_empty()).then_some(filling)
+    };
+    let here = |cause: &&str| partials.iter().any(|p| p.most == *cause);
+    html! {
+        <figure class="partials">
+            <figcaption>
+                <p class="takeaway">{ title.clone() }{ "." }</p>
+                <p class="how-to-read">
+                    { "Each bar is one partial of the plucked string, counted from the lowest: its length is the seconds in which it falls by 60 dB, its filling what takes most of it." }
+                    if let Some(ring) = &props.ring {
+                        { format!(" How easily the bridge gives is little known, and all bars lengthen or shorten with it: the first is {}.", units::plainly("ring_s", ring)) }
+                    }
+                </p>
+            </figcaption>
+            <svg role="img" aria-label={format!("{title}. The table below has every partial.")} width="100%" height={height.to_string()}>
+                { patterns(&id) }
+                { for partials.iter().enumerate().map(|(i, p)| {
+                    let top = ROW * i as f64 + 4.0;
+                    let long = (100.0 - LEFT - RIGHT) * p.ring_s / longest;
+                    let foot = (top + BAR - 1.5).to_string();
+                    html! {
+                        <>
+                            <text x={percent(LEFT - 1.5)} y={foot.clone()} text-anchor="end">{ p.n }</text>
+                            <rect class={classes!("bar", format!("most-{}", p.most))} fill={fill(&p.most)} x={percent(LEFT)} width={percent(long)} y={top.to_string()} height={BAR.to_string()} />
+                            <text x={percent(LEFT + long + 1.2)} y={foot}>{ words::label(p) }</text>
+                        </>
+                    }
+                }) }
+            </svg>
+            <ul class="legend">
+                { for CAUSES.into_iter().filter(here).map(|cause| html! {
+                    <li>
+                        <svg aria-hidden="true" width="26" height="14">
+                            <rect class={classes!("bar", format!("most-{cause}"))} fill={fill(cause)} x="1" y="1" width="24" height="12" />
+                        </svg>
+                        { words::takes(cause) }
+                    </li>
+                }) }
+            </ul>
+            <details>
+                <summary>{ "The partials as a table" }</summary>
+                { table(partials, name) }
+            </details>
+        </figure>
+    }
+}
+
+/// The partials as a table, with every loss.
+fn table(partials: &[Partial], name: &str) -> Html {
+    let label = format!("Partials of the {name}: losses in thousandths of the swing");
+    let loss = |x: f64| units::significant(x * 1e3, 2);
+    html! {
+        <Scroll label={label.clone()}>
+            <table>
+                <caption>{ label }</caption>
+                <thead>
+                    <tr>
+                        <th scope="col">{ "Partial" }</th>
+                        <th scope="col">{ "Frequency" }</th>
+                        <th scope="col">{ "Sharp by, cents" }</th>
+                        <th scope="col">{ "Rings, s" }</th>
+                        <th scope="col">{ "To the bridge" }</th>
+                        <th scope="col">{ "To the air" }</th>
+                        <th scope="col">{ "In bending" }</th>
+                        <th scope="col">{ "In the string’s pull" }</th>
+                        <th scope="col">{ "Q on firm ends" }</th>
+                    </tr>
+                </thead>
+                <tbody>
+                    { for partials.iter().map(|p| html! {
+                        <tr>
+                            <th scope="row">{ p.n }</th>
+                            <td class="figure">{ units::hertz(libm::round(p.frequency_hz)) }</td>
+                            <td class="figure">{ words::sharp(p) }</td>
+                            <td class="figure">{ units::significant(p.ring_s, 2) }</td>
+                            <td class="figure">{ loss(p.loss_bridge) }</td>
+                            <td class="figure">{ loss(p.loss_air) }</td>
+                            <td class="figure">{ loss(p.loss_bending) }</td>
+                            <td class="figure">{ loss(p.loss_string) }</td>
+                            <td class="figure">{ units::fixed(p.q, -1) }</td>
+                        </tr>
+                    }) }
+                </tbody>
+            </table>
+        </Scroll>
+    }
+}

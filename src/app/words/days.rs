@@ -1,0 +1,108 @@
+//! How a string settles from day to day, in words.
+
+use protocol::reply::{Night, Range};
+
+use super::naming::capital;
+use crate::units;
+
+/// From here a chance is called very likely.
+pub const VERY_LIKELY: f64 = 0.85;
+/// From here it is called likely; under it, and as far above its opposite, it is a close call.
+pub const LIKELY: f64 = 0.65;
+
+/// How likely something is, on the page's scale.
+#[must_use]
+pub fn likely(chance: f64) -> &'static str {
+    if chance >= VERY_LIKELY {
+        "very likely"
+    } else if chance >= LIKELY {
+        "likely"
+    } else if chance > 1.0 - LIKELY {
+        "a close call"
+    } else if chance > 1.0 - VERY_LIKELY {
+        "unlikely"
+    } else {
+        "very unlikely"
+    }
+}
+
+/// Neighbouring days whose chances have one word: the word, the first day and the last.
+#[must_use]
+pub fn runs(nights: &[Night]) -> Vec<(&'static str, u32, u32)> {
+    let mut runs: Vec<(&'static str, u32, u32)> = Vec::new();
+    for night in nights {
+        let word = likely(night.chance);
+        match runs.last_mut() {
+            Some(last) if last.0 == word => last.2 = night.day,
+            _ => runs.push((word, night.day, night.day)),
+        }
+    }
+    runs
+}
+
+/// A chance as so many of a hundred: never nought and never all.
+#[must_use]
+pub fn of_hundred(chance: f64) -> String {
+    if chance >= 0.995 {
+        "over 99 of 100".to_owned()
+    } else if chance < 0.005 {
+        "under 1 of 100".to_owned()
+    } else {
+        format!("{} of 100", units::of_hundred(chance))
+    }
+}
+
+/// A chance in per cent, where there is no room for words.
+#[must_use]
+pub fn percent(chance: f64) -> String {
+    let number = if chance >= 0.995 {
+        "over 99".to_owned()
+    } else if chance < 0.005 {
+        "under 1".to_owned()
+    } else {
+        units::of_hundred(chance)
+    };
+    units::with_unit(&number, "%")
+}
+
+/// What a day costs, in cents.
+#[must_use]
+pub fn cents(range: &Range) -> units::Written {
+    let unknown = range.high > 3.0 * range.low && range.high > 0.0;
+    units::write(range.value, (range.low, range.high), "cents", 0, 2, unknown)
+}
+
+/// What a day costs, with its range.
+#[must_use]
+pub fn lost(range: &Range) -> String {
+    let w = cents(range);
+    if w.unknown || w.exact { w.plain() } else { format!("{}, within {}", w.plain(), w.range()) }
+}
+
+/// The takeaway of the days: from which one on the string has settled, and how likely.
+#[must_use]
+pub fn title(nights: &[Night], name: &str) -> String {
+    let first = |chance: f64| nights.iter().find(|n| n.chance >= chance).map(|n| n.day);
+    let within = nights.len();
+    let day = |day: u32| match day {
+        1 => "on the first day".to_owned(),
+        n => format!("on day {n}"),
+    };
+    let said = match (first(LIKELY), first(VERY_LIKELY)) {
+        (Some(likely), Some(very)) if likely == very => {
+            format!("the {name} has very likely settled {}", day(very))
+        }
+        (Some(likely), Some(very)) => {
+            format!("the {name} has likely settled {}, very likely {}", day(likely), day(very))
+        }
+        (Some(likely), None) => format!(
+            "the {name} has likely settled {}, but not even after {within} days very likely",
+            day(likely)
+        ),
+        (None, _) => format!(
+            "that the {name} has settled within {within} days is {}",
+            nights.last().map_or("unknown", |n| likely(n.chance))
+        ),
+    };
+    capital(&said)
+}
