@@ -1,7 +1,7 @@
 //! A construction as a person writes it: which core, how thick, wound with what.
 
 use protocol::request::{Construction, Core, Winding};
-use strings::error::{Bound, CORE_DIAMETER, WINDING_THICKNESS};
+use strings::error::{Bound, CORE_DIAMETER, GAP, WINDING_THICKNESS};
 use strings::material::METALS;
 use strings::quantity::Metre;
 use yew::prelude::*;
@@ -36,7 +36,7 @@ struct Layer {
     form: String,
     thickness_mm: String,
     bedding: f64,
-    gap: f64,
+    gap_percent: String,
 }
 
 /// A construction as it stands in the form: numbers are texts until they can be read.
@@ -80,6 +80,27 @@ fn read(text: &str, bound: Bound, place: usize) -> Result<f64, Slip> {
     }
 }
 
+/// A share in per cent, as it stands in a field.
+fn percent_text(share: f64) -> String {
+    let text = units::fixed(share * 100.0, 2);
+    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+}
+
+fn read_gap(text: &str, place: usize) -> Result<f64, Slip> {
+    let share = text.trim().replace(',', ".").parse::<f64>().map(|percent| percent / 100.0);
+    match share {
+        Ok(share) if (GAP.min..=GAP.max).contains(&share) => Ok(share),
+        _ => Err(Slip {
+            place,
+            message: format!(
+                "Put a number of per cent here, from {} to {}.",
+                units::fixed(GAP.min * 100.0, 0),
+                units::fixed(GAP.max * 100.0, 0)
+            ),
+        }),
+    }
+}
+
 fn text_of(metres: f64) -> String {
     text(metres)
 }
@@ -99,7 +120,7 @@ impl Draft {
                     form: w.form.clone(),
                     thickness_mm: text(w.thickness_m),
                     bedding: w.bedding,
-                    gap: w.gap,
+                    gap_percent: percent_text(w.gap),
                 })
                 .collect(),
         }
@@ -128,7 +149,7 @@ impl Draft {
                 form: layer.form.clone(),
                 thickness_m: take(read(&layer.thickness_mm, WINDING_THICKNESS, i + 1)),
                 bedding: layer.bedding,
-                gap: layer.gap,
+                gap: take(read_gap(&layer.gap_percent, i + 1)),
             })
             .collect();
         if slips.is_empty() { Ok(Construction { core, windings }) } else { Err(slips) }
@@ -167,7 +188,7 @@ impl Draft {
                 form: "flat".to_owned(),
                 thickness_mm: "0.05".to_owned(),
                 bedding: 0.0,
-                gap: 0.0,
+                gap_percent: "0".to_owned(),
             });
         }
         if let Some(layer) = self.layers.get_mut(at) {
@@ -236,7 +257,7 @@ pub fn Maker(props: &MakerProps) -> Html {
                 </select>
             </p>
             { number(&format!("{id}-gauge"), "Core gauge, mm", &draft.gauge_mm, slip(0), on_gauge) }
-            { for (0..rows).map(|i| layer(props, i, slip(i + 1))) }
+            { for (0..rows).map(|i| layer(props, i)) }
             { for props.faults.iter().map(|fault| html! { <p class="amiss" role="alert">{ fault }</p> }) }
         </div>
     }
@@ -263,7 +284,7 @@ fn number(
     }
 }
 
-fn layer(props: &MakerProps, at: usize, slip: Option<String>) -> Html {
+fn layer(props: &MakerProps, at: usize) -> Html {
     let id = format!("{}-winding-{at}", props.id);
     let layer = props.draft.layers.get(at);
     let changed = |set: fn(&mut Layer, String)| {
@@ -277,6 +298,12 @@ fn layer(props: &MakerProps, at: usize, slip: Option<String>) -> Html {
     let on_metal = changed(|layer, text| layer.metal = text);
     let on_form = changed(|layer, text| layer.form = text);
     let on_thickness = changed(|layer, text| layer.thickness_mm = text);
+    let on_gap = changed(|layer, text| layer.gap_percent = text);
+    let gap_slip = layer.and_then(|l| read_gap(&l.gap_percent, at + 1).err()).map(|s| s.message);
+    // Each field shows what is wrong with it alone.
+    let slip = layer
+        .and_then(|l| read(&l.thickness_mm, WINDING_THICKNESS, at + 1).err())
+        .map(|s| s.message);
     let title = ["First winding", "Second winding", "Third winding"][at.min(2)];
     html! {
         <fieldset class="winding">
@@ -300,6 +327,8 @@ fn layer(props: &MakerProps, at: usize, slip: Option<String>) -> Html {
                 </p>
                 { number(&format!("{id}-thickness"), "Thickness, mm", &layer.thickness_mm, slip,
                     Callback::from(move |e: InputEvent| on_thickness(field::text(&e)))) }
+                { number(&format!("{id}-gap"), "Gap between turns, % of their width", &layer.gap_percent, gap_slip,
+                    Callback::from(move |e: InputEvent| on_gap(field::text(&e)))) }
             }
         </fieldset>
     }

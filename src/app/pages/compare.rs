@@ -3,8 +3,8 @@
 use std::cell::Cell;
 use std::rc::Rc;
 
-use protocol::reply::{Fit, Quantity, Refused, Reply, Report};
-use protocol::request::{Construction, Core, ReportRequest, Request, Setting, Winding};
+use protocol::reply::{Compare, Fit, Quantity, Refused, Reply, Report};
+use protocol::request::{CompareRequest, Construction, Core, Request, Setting, Winding};
 use yew::platform::spawn_local;
 use yew::prelude::*;
 
@@ -12,12 +12,12 @@ use crate::components::bar::RangeBar;
 use crate::components::evidence::Evidence;
 use crate::components::maker::{Draft, Maker};
 use crate::components::portrait::{Portrait, ScaleBar, magnification};
-use crate::components::table::Scroll;
+use crate::components::table::{Scroll, group_row, source_link};
 use crate::hooks::use_model;
 use crate::route::Route;
 use crate::units;
 use crate::words::naming::{capital, family, letters, portrait, short};
-use crate::words::property;
+use crate::words::{days, property};
 
 /// Properties of [`ComparePage`].
 #[derive(Clone, PartialEq, Properties)]
@@ -121,7 +121,7 @@ const WIDEST_PX: f64 = 120.0;
 /// What the model said of two drafts.
 #[derive(Clone, PartialEq, Default)]
 struct Said {
-    reports: Option<[Rc<Report>; 2]>,
+    found: Option<Rc<Compare>>,
     faults: [Vec<AttrValue>; 2],
     broke: Option<String>,
 }
@@ -149,36 +149,24 @@ fn Side(props: &SideProps) -> Html {
                 latest.set(latest.get() + 1);
                 let turn = latest.get();
                 spawn_local(async move {
-                    let ask = |construction: Construction| {
-                        let request = Request::Report(Box::new(ReportRequest {
-                            construction,
-                            setting: setting.clone(),
-                        }));
-                        let model = model.clone();
-                        async move { model.ask(&request).await }
-                    };
-                    let replies = [ask(one).await, ask(other).await];
+                    let request =
+                        Request::Compare(Box::new(CompareRequest { this: one, other, setting }));
+                    let reply = model.ask(&request).await;
                     // A later change has been asked about in the meantime.
                     if latest.get() != turn {
                         return;
                     }
-                    let mut next = Said { reports: said.reports.clone(), ..Said::default() };
-                    let mut reports = Vec::new();
-                    for (i, reply) in replies.into_iter().enumerate() {
-                        match reply {
-                            Ok(Reply::Report(report)) => reports.push(Rc::new(*report)),
-                            Ok(Reply::Refused(Refused { faults })) => {
-                                next.faults[i] = faults
-                                    .into_iter()
-                                    .map(|f| AttrValue::from(f.message))
-                                    .collect();
+                    let mut next = Said { found: said.found.clone(), ..Said::default() };
+                    match reply {
+                        Ok(Reply::Compare(found)) => next.found = Some(Rc::new(*found)),
+                        Ok(Reply::Refused(Refused { faults })) => {
+                            for fault in faults {
+                                let side = usize::from(fault.field.starts_with("other"));
+                                next.faults[side].push(AttrValue::from(fault.message));
                             }
-                            Ok(_) => next.broke = Some("another kind of answer came".to_owned()),
-                            Err(error) => next.broke = Some(error.to_string()),
                         }
-                    }
-                    if let Ok(reports) = <[Rc<Report>; 2]>::try_from(reports) {
-                        next.reports = Some(reports);
+                        Ok(_) => next.broke = Some("another kind of answer came".to_owned()),
+                        Err(error) => next.broke = Some(error.to_string()),
                     }
                     said.set(next);
                 });
@@ -193,8 +181,10 @@ fn Side(props: &SideProps) -> Html {
             drafts.set(next);
         })
     };
-    let reports = said.reports.as_ref();
-    let px_per_mm = reports.map(|r| magnification(r.iter().map(|r| &r.construction), WIDEST_PX));
+    let found = said.found.as_ref();
+    let px_per_mm = found.map(|f| {
+        magnification([&f.this, &f.other].into_iter().map(|r| &r.construction), WIDEST_PX)
+    });
     html! {
         <article class="compare">
             <header class="answer-head">
@@ -206,8 +196,8 @@ fn Side(props: &SideProps) -> Html {
                 { for (0..2).map(|side| html! {
                     <section class="side" aria-label={["First string", "Second string"][side]}>
                         <h2>{ ["First", "Second"][side] }</h2>
-                        if let (Some(reports), Some(px_per_mm)) = (reports, px_per_mm) {
-                            { likeness(&reports[side], &start.name, px_per_mm) }
+                        if let (Some(found), Some(px_per_mm)) = (found, px_per_mm) {
+                            { likeness([&found.this, &found.other][side], &start.name, px_per_mm) }
                         }
                     </section>
                 }) }
@@ -232,8 +222,8 @@ fn Side(props: &SideProps) -> Html {
             if let Some(broke) = &said.broke {
                 <p class="amiss" role="alert">{ format!("It could not be computed: {broke}.") }</p>
             }
-            { match reports {
-                Some(reports) => html! { <>{ bars(reports) }{ numbers(reports) }</> },
+            { match found {
+                Some(found) => html! { <>{ bars(found) }{ numbers(found) }</> },
                 None => html! { <p role="status">{ "Computing…" }</p> },
             } }
         </article>
@@ -270,36 +260,70 @@ fn likeness(report: &Report, name: &str, px_per_mm: f64) -> Html {
 const DRAWN: [&str; 6] =
     ["tension_n", "stretch", "attack_m_s2_n", "brilliance_hz", "settling_d", "drift_cent"];
 
-/// How the first compares with the second, as far as their ranges tell.
-fn verdict(key: &str, one: &Quantity, other: &Quantity) -> &'static str {
-    if one.unknown || other.unknown {
-        return "cannot be told: one is unknown";
+/// How the first compares with the second.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Verdict {
+    /// More or less of it: the word, and how likely.
+    Apart(&'static str, &'static str),
+    /// No just-noticeable difference is sure enough.
+    Alike,
+    /// Nothing a player notices by itself: the ranges alone tell.
+    Ranges(&'static str),
+}
+
+impl Verdict {
+    fn words(self) -> String {
+        match self {
+            Self::Apart(word, "") => word.to_owned(),
+            Self::Apart(word, likely) => format!("{likely} {word}"),
+            Self::Alike => "no difference we can compute".to_owned(),
+            Self::Ranges(words) => words.to_owned(),
+        }
+    }
+}
+
+/// The property whose comparison decides: that of tension is that of the firmness it makes at one length.
+fn decided_by(key: &str) -> &str {
+    if key == "tension_n" { "lateral_stiffness_n_m" } else { key }
+}
+
+/// How the first compares with the second: from paired draws where a player notices the property, else by the ranges.
+fn verdict(found: &Compare, key: &str) -> Option<Verdict> {
+    let (one, other) = both(found, key)?;
+    let words = property::of(key);
+    let (more, less) = words.map_or(("more", "less"), |p| (p.more, p.less));
+    let overlap = one.low <= other.high && other.low <= one.high;
+    // From a range over a factor of three no word is drawn, unless the other lies wholly outside it.
+    if (one.unknown || other.unknown) && overlap {
+        return Some(Verdict::Ranges("cannot be told: it is unknown"));
+    }
+    if let Some(c) = found.comparisons.iter().find(|c| c.property == decided_by(key)) {
+        return Some(match c.verdict.as_str() {
+            "above" => Verdict::Apart(more, days::likely(c.chance_above)),
+            "below" => Verdict::Apart(less, days::likely(c.chance_below)),
+            _ => Verdict::Alike,
+        });
     }
     let same = (one.value - other.value).abs() <= 1e-9 * one.value.abs().max(other.value.abs());
-    if same {
-        return "the same";
-    }
-    if one.low <= other.high && other.low <= one.high {
-        return "about the same, within the ranges";
-    }
-    let words = property::of(key);
-    if one.value > other.value {
-        words.map_or("more", |p| p.more)
+    Some(if same {
+        Verdict::Ranges("the same")
+    } else if overlap {
+        Verdict::Ranges("the ranges overlap")
     } else {
-        words.map_or("less", |p| p.less)
-    }
+        Verdict::Apart(if one.value > other.value { more } else { less }, "")
+    })
 }
 
-fn both<'a>(reports: &'a [Rc<Report>; 2], key: &str) -> Option<(&'a Quantity, &'a Quantity)> {
-    Some((reports[0].numbers.get(key)?, reports[1].numbers.get(key)?))
+fn both<'a>(found: &'a Compare, key: &str) -> Option<(&'a Quantity, &'a Quantity)> {
+    Some((found.this.numbers.get(key)?, found.other.numbers.get(key)?))
 }
 
-fn bars(reports: &[Rc<Report>; 2]) -> Html {
+fn bars(found: &Compare) -> Html {
     html! {
         <section aria-labelledby="six">
-            <h2 id="six">{ title(reports) }</h2>
+            <h2 id="six">{ title(found) }</h2>
             { for DRAWN.into_iter().filter_map(|key| {
-                let (one, other) = both(reports, key)?;
+                let (one, other) = both(found, key)?;
                 let most = 1.1 * one.high.max(other.high);
                 let line = |word: &str, q: &Quantity| {
                     let w = units::written(key, q, 2);
@@ -315,7 +339,7 @@ fn bars(reports: &[Rc<Report>; 2]) -> Html {
                         <h3>{ property::name(key) }<span class="means">{ property::of(key).map(|p| p.means).unwrap_or_default() }</span></h3>
                         { line("First", one) }
                         { line("Second", other) }
-                        <p class="verdict">{ "The first: " }{ verdict(key, one, other) }{ "." }</p>
+                        <p class="verdict">{ "The first: " }{ verdict(found, key)?.words() }{ "." }</p>
                     </div>
                 })
             }) }
@@ -324,29 +348,28 @@ fn bars(reports: &[Rc<Report>; 2]) -> Html {
 }
 
 /// The takeaway of the bars: where the two can be told apart.
-fn title(reports: &[Rc<Report>; 2]) -> String {
+fn title(found: &Compare) -> String {
     let apart: Vec<&str> = DRAWN
         .into_iter()
-        .filter_map(|key| {
-            let (one, other) = both(reports, key)?;
-            let word = verdict(key, one, other);
-            let plain = property::of(key).is_some_and(|p| p.more == word || p.less == word);
-            plain.then_some(word)
+        .filter_map(|key| match verdict(found, key)? {
+            Verdict::Apart(word, _) => Some(word),
+            _ => None,
         })
         .collect();
-    let (one, other) = (family(&reports[0].family), family(&reports[1].family));
+    let (one, other) = (family(&found.this.family), family(&found.other.family));
     if apart.is_empty() {
-        "Nothing that we compute tells the two apart".to_owned()
+        "No difference we can compute".to_owned()
     } else {
         let (one, other) = if one == other { ("first", "second") } else { (one, other) };
         format!("{} against {other}: {}", capital(one), apart.join("; "))
     }
 }
 
-fn numbers(reports: &[Rc<Report>; 2]) -> Html {
+fn numbers(found: &Compare) -> Html {
     html! {
         <section aria-labelledby="numbers">
             <h2 id="numbers">{ "Every number" }</h2>
+            <p class="how-to-read">{ "“Likely” and “very likely” come from the two strings in the same draws of all that is uncertain, so that what they share cancels out: from 80 and from 85 of 100. The other numbers are told apart by their ranges alone." }</p>
             <Scroll label="Every number of both strings">
                 <table class="numbers">
                     <thead>
@@ -356,11 +379,14 @@ fn numbers(reports: &[Rc<Report>; 2]) -> Html {
                             <th scope="col">{ "Second" }</th>
                             <th scope="col">{ "The first is or has" }</th>
                             <th scope="col">{ "How known" }</th>
+                            <th scope="col">{ "Source" }</th>
                         </tr>
                     </thead>
+                    { for property::GROUPS.iter().map(|group| html! {
                     <tbody>
-                        { for property::all().filter_map(|p| {
-                            let (one, other) = both(reports, p.key)?;
+                        { group_row(group, 6) }
+                        { for group.properties.iter().filter_map(|p| {
+                            let (one, other) = both(found, p.key)?;
                             let cell = |q: &Quantity| {
                                 let w = units::written(p.key, q, 2);
                                 html! {
@@ -375,12 +401,14 @@ fn numbers(reports: &[Rc<Report>; 2]) -> Html {
                                     <th scope="row">{ p.name }</th>
                                     { cell(one) }
                                     { cell(other) }
-                                    <td>{ verdict(p.key, one, other) }</td>
+                                    <td>{ verdict(found, p.key)?.words() }</td>
                                     <td><Evidence grade={one.evidence.clone()} /></td>
+                                    <td>{ source_link(&one.source) }</td>
                                 </tr>
                             })
                         }) }
                     </tbody>
+                    }) }
                 </table>
             </Scroll>
         </section>
