@@ -218,6 +218,10 @@ pub fn plan(problem: &Problem, strings: &[Candidate], reports: &[Report]) -> Pla
     if problem.tuning.extension {
         checks.push(Check::LongString);
     }
+    if problem.set_up == SetUp::Historical {
+        // A historical tailpiece takes none, and gut is tuned with patience.
+        checks.retain(|check| *check != Check::FineTuner);
+    }
     checks.sort();
     checks.dedup();
     cautions.sort();
