@@ -65,7 +65,7 @@ pub fn ReportPaper(props: &ReportSheetProps) -> Html {
                 { for property::GROUPS.iter().map(|group| html! {
                     <table>
                         <thead>
-                            <tr><th scope="col">{ group.name }</th><th scope="col">{ "Value" }</th><th scope="col">{ "Range" }</th><th scope="col">{ "Known" }</th><th scope="col">{ "From" }</th></tr>
+                            <tr><th scope="col">{ group.name }</th><th scope="col">{ "Value" }</th><th scope="col">{ "Range" }</th><th scope="col">{ "Known" }</th><th scope="col">{ "Src" }</th></tr>
                         </thead>
                         <tbody>{ for group.properties.iter().filter_map(|p| number(p, report, &works)) }</tbody>
                     </table>

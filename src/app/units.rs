@@ -48,15 +48,17 @@ pub fn scale(property: &str) -> Scale {
         "outer_diameter_m" | "outer_diameter_at_pitch_m" => scale_of(1e3, "mm", 3),
         "brilliance_hz" => scale_of(1e-3, "kHz", 1),
         "attack_m_s2_n" | "gentlest_attack_m_s2_n" => scale_of(1.0, "m/s² per N", 1),
-        "bow_force_greatest_n" | "bow_force_least_n" | "bow_force_least_measured_n" => {
-            scale_of(1.0, "N", 3)
-        }
+        "bow_force_greatest_n"
+        | "bow_force_greatest_falling_n"
+        | "bow_force_least_n"
+        | "bow_force_least_measured_n" => scale_of(1.0, "N", 3),
         "bow_window_db" => scale_of(1.0, "dB", 0),
-        "wolf" | "over_the_nut" | "fatigue" => scale_of(1e2, "%", 0),
+        "wolf" | "over_the_nut" | "over_the_peg" | "fatigue" => scale_of(1e2, "%", 0),
         "loss_first" => scale_of(1e3, "thousandths", 2),
         "ring_s" => scale_of(1.0, "s", 1),
         "torsion_speed_m_s" => scale_of(1.0, "m/s", 0),
         "torsion_ratio" | "torsion_impedance_ratio" => scale_of(1.0, "times", 2),
+        "torsion_q" => scale_of(1.0, "swings", 0),
         "loss_cent_decade" => scale_of(1.0, "cents", 1),
         "settling_d" => scale_of(1.0, "days", 1),
         key if key.ends_with("_cent") => scale_of(1.0, "cents", 0),

@@ -1,11 +1,10 @@
 //! How long does the lean path take in the browser? A number for the console, no gate: machines differ and are noisy.
 
-use gloo::console::log;
 use strings::construction::{Construction, Winding};
 use strings::fit::answers::Answers;
 use strings::fit::{candidates, problem};
 use strings::report::LeanCore;
-use wasm_bindgen_test::wasm_bindgen_test;
+use wasm_bindgen_test::{console_log, wasm_bindgen_test};
 
 #[wasm_bindgen_test]
 fn the_lean_path_is_timed() {
@@ -40,7 +39,7 @@ fn the_lean_path_is_timed() {
     let examined: usize =
         posed.strings.iter().map(|s| candidates::search(&posed, s).examined).sum();
     let search = now() - start;
-    log!(format!(
+    console_log!(
         "lean path {each:.3} us a construction; a violin's search {search:.0} ms for {examined} constructions"
-    ));
+    );
 }

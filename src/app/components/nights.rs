@@ -102,7 +102,7 @@ pub fn Nights(props: &NightsProps) -> Html {
                 }) }
                 <line class="enough" x1={percent(LEFT)} x2={percent(100.0 - RIGHT)} y1={down(ENOUGH, most).to_string()} y2={down(ENOUGH, most).to_string()} />
                 <text class="note" x={percent(100.0 - RIGHT)} y={(down(ENOUGH, most) - 6.0).to_string()} text-anchor="end">{ "five cents" }</text>
-                <text class="axis-name" x={percent(LEFT)} y={(HEIGHT + 14.0).to_string()}>{ "that it costs no more than five cents, and has seated, is" }</text>
+                <text class="axis-name" x={percent(LEFT)} y={(HEIGHT + 14.0).to_string()}>{ "that it has settled is" }</text>
                 { for runs.iter().enumerate().map(|(i, (word, from, to))| {
                     let y = HEIGHT + WORDS * (i + 2) as f64 - 3.0;
                     let (start, end) = (across(*from, nights.len()) - wide / 2.0, across(*to, nights.len()) + wide / 2.0);
