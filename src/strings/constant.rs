@@ -118,6 +118,17 @@ pub const BONDING: Constant = Constant::new(
     source::COSTELLO_1997,
 );
 
+/// How far the fast modulus goes on rising beyond the stress to which it was measured: not at all, up to wholly.
+pub const BEYOND_MEASURED: Constant = Constant::new(
+    0.0,
+    0.0,
+    1.0,
+    "1",
+    "polyamide under more stress than harp strings bear",
+    Judged,
+    source::WOODHOUSE_LYNCH_AIRD_2019,
+);
+
 /// Density of air.
 pub const AIR_DENSITY: Constant =
     Constant::new(1.20, 1.15, 1.25, "kg/m³", "20 °C", Published, source::HANDBOOK);
@@ -290,6 +301,7 @@ pub const ALL: &[(&str, Constant)] = &[
     ("winding_loss", WINDING_LOSS),
     ("winding_stiffening", WINDING_STIFFENING),
     ("bonding", BONDING),
+    ("beyond_measured", BEYOND_MEASURED),
     ("air_density", AIR_DENSITY),
     ("air_viscosity", AIR_VISCOSITY),
     ("string_loss", STRING_LOSS),

@@ -79,6 +79,8 @@ pub enum Which {
     FrictionDrop,
     /// Q of torsional waves.
     TorsionQ,
+    /// Fast modulus beyond the measured stress.
+    BeyondMeasured,
 }
 
 impl Which {
@@ -121,6 +123,7 @@ impl Which {
             Self::Endurance => "endurance",
             Self::FrictionDrop => "friction_drop",
             Self::TorsionQ => "torsion_q",
+            Self::BeyondMeasured => "beyond_measured",
         }
     }
 }
@@ -159,7 +162,7 @@ pub const OF_CORE: [Which; 12] = [
 pub const OF_METAL: [Which; 2] = [Which::Density, Which::Modulus];
 
 /// What belongs to no material.
-pub const GENERAL: [Which; 23] = [
+pub const GENERAL: [Which; 24] = [
     Which::BodyExpansion,
     Which::BodyMovement,
     Which::BrillianceLoss,
@@ -183,6 +186,7 @@ pub const GENERAL: [Which; 23] = [
     Which::Endurance,
     Which::FrictionDrop,
     Which::TorsionQ,
+    Which::BeyondMeasured,
 ];
 
 impl Draw {

@@ -9,7 +9,10 @@ const DRAWS: usize = 2000;
 
 /// Properties that hang on constants of uneven range: their middle draw is not the value with every constant at its middle, and
 /// what is held at an end in one draw is not in the derivative. Up to 20 % of the value, and 60 % of the width.
-const UNEVEN: [Property; 6] = [
+const UNEVEN: [Property; 8] = [
+    // A stress beyond the measured one can only stiffen.
+    Property::BendingStiffness,
+    Property::Inharmonicity,
     Property::TorsionSpeed,
     Property::TorsionRatio,
     Property::TorsionImpedance,

@@ -308,7 +308,8 @@ class String:
 
     def bend(self):
         """The modulus of bending, K, the bending stiffness and the inharmonicity."""
-        self.e_v += self.material["fast_slope"] * between(20e6, self.sigma, 200e6)
+        held = between(20e6, self.sigma, 200e6)
+        self.e_v += self.material["fast_slope"] * (held + self.general("beyond_measured") * (self.sigma - held))
         bonded = self.e_v * self.a_e * self.d**2 / 16
         self.k = bonded
         if self.build in ("strand", "multifilament"):

@@ -212,7 +212,10 @@ pub(super) fn at_pitch(construction: &Construction, setting: &Setting, draw: &Dr
     let stretch = tension::stretch(tension, axial);
     let mass = mass::stretched(unstretched, stretch);
     let stress = tension::stress(tension, core.area);
-    let slope_stress = stress.get().clamp(FAST_SLOPE_STRESS.0, FAST_SLOPE_STRESS.1);
+    // Held at the ends of the measured range; the range of the answer reaches to where it would go unheld.
+    let measured = stress.get().clamp(FAST_SLOPE_STRESS.0, FAST_SLOPE_STRESS.1);
+    let beyond = draw.general(Which::BeyondMeasured, &constant::BEYOND_MEASURED);
+    let slope_stress = measured + beyond * (stress.get() - measured);
     let fast = Pascal::new(core.fast_modulus.get() + m.fast_slope * slope_stress);
     let bare = core_bending(construction, &core, fast, draw);
     let stiffening = if construction.is_wound() {
