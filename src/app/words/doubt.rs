@@ -70,6 +70,7 @@ fn general(which: &str) -> &str {
         "sounding_length" => "the sounding length",
         "string_loss" => "the string’s loss in its pull",
         "torsion_q" => "how long a twist rings",
+        "beyond_measured" => "how a polymer stiffens beyond the stress at which it was measured",
         "transient" => "what passes in the first hours",
         "winding_gauge" => "the thickness of the winding",
         "winding_loss" => "the friction between windings",
