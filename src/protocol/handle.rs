@@ -2,8 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use strings::constant;
-use strings::error::{self, Fault};
+use strings::error::Fault;
 use strings::fit::candidates::Candidate;
 use strings::fit::choose::{Choice, Obstacle, Outcome};
 use strings::fit::compare;
@@ -11,15 +10,14 @@ use strings::fit::desirability::Attribute;
 use strings::fit::problem::{BASE_WEIGHTS, Problem, StringProblem};
 use strings::fit::shopping::{self, End, GaugeClass};
 use strings::fit::{self, Fitting, plan, reasons};
-use strings::instrument;
-use strings::material::{self, Class};
 use strings::precedent::{self, Grade};
 use strings::report::{self, Moves, Property};
-use strings::source::{self, Evidence};
+use strings::source::Evidence;
 
 use crate::convert;
 use crate::reply::{self, Reply};
 use crate::request::Request;
+use crate::tables;
 
 /// Answers one request given as JSON text with one reply as JSON text; never fails.
 #[must_use]
@@ -185,11 +183,11 @@ pub fn handle(request: &Request) -> Reply {
             Ok(answers) => Reply::Fit(Box::new(fit_of(&answers))),
             Err(faults) => refused(faults),
         },
-        Request::Tables(_) => Reply::Tables(Box::new(tables())),
+        Request::Tables(_) => Reply::Tables(Box::new(tables::tables())),
     }
 }
 
-fn evidence(e: Evidence) -> String {
+pub(crate) fn evidence(e: Evidence) -> String {
     match e {
         Evidence::Measured => "measured",
         Evidence::Published => "published",
@@ -200,7 +198,7 @@ fn evidence(e: Evidence) -> String {
     .to_owned()
 }
 
-fn grade(g: Grade) -> String {
+pub(crate) fn grade(g: Grade) -> String {
     match g {
         Grade::Everyday => "everyday",
         Grade::Sometimes => "sometimes",
@@ -647,207 +645,4 @@ fn point(c: &Candidate, problem: &Problem) -> reply::Point {
         drift_cent: c.drift,
         fitters_judgement: c.desirabilities[Attribute::FittersJudgement as usize],
     }
-}
-
-fn constant_of(c: &constant::Constant) -> reply::Constant {
-    reply::Constant {
-        value: c.value,
-        low: c.low,
-        high: c.high,
-        unit: c.unit.to_owned(),
-        at: c.at.to_owned(),
-        evidence: evidence(c.evidence),
-        source: c.source.key.to_owned(),
-    }
-}
-
-fn tables() -> reply::Tables {
-    let named = |pairs: &[(&str, &constant::Constant)]| {
-        pairs.iter().map(|(k, c)| ((*k).to_owned(), constant_of(c))).collect()
-    };
-    reply::Tables {
-        instruments: instrument::ALL.iter().map(|kind| instrument_of(kind)).collect(),
-        core_materials: material::CORES
-            .iter()
-            .map(|m| reply::CoreMaterial {
-                key: m.key.to_owned(),
-                name: m.name.to_owned(),
-                class: match m.class {
-                    Class::Gut => "gut",
-                    Class::Steel => "steel",
-                    Class::Polymer => "polymer",
-                }
-                .to_owned(),
-                constants: named(&[
-                    ("density", &m.density),
-                    ("modulus", &m.modulus),
-                    ("fast_modulus", &m.fast_modulus),
-                    ("strength", &m.strength),
-                    ("poisson", &m.poisson),
-                    ("loss", &m.loss),
-                    ("creep", &m.creep),
-                    ("expansion", &m.expansion),
-                    ("water", &m.water),
-                    ("moisture_left", &m.moisture_left),
-                    ("shear", &m.shear),
-                    ("softening", &m.softening),
-                ]),
-                fast_slope: m.fast_slope,
-                climate_judgement: m.climate_judgement,
-                animal: m.animal,
-            })
-            .collect(),
-        winding_metals: material::METALS
-            .iter()
-            .map(|m| reply::WindingMetal {
-                key: m.key.to_owned(),
-                name: m.name.to_owned(),
-                density: constant_of(&m.density),
-                modulus: constant_of(&m.modulus),
-                nickel_free: m.nickel_free,
-                outer: m.outer,
-            })
-            .collect(),
-        constants: constant::ALL.iter().map(|(k, c)| ((*k).to_owned(), constant_of(c))).collect(),
-        precedents: precedents(),
-        words: convert::words()
-            .into_iter()
-            .map(|(k, v)| (k.to_owned(), v.into_iter().map(str::to_owned).collect()))
-            .collect(),
-        bounds: bounds(),
-        base_weights: Attribute::ALL
-            .iter()
-            .map(|a| (a.key().to_owned(), BASE_WEIGHTS[*a as usize]))
-            .collect(),
-        sources: source::ALL
-            .iter()
-            .map(|s| reply::Source {
-                key: s.key.to_owned(),
-                authors: s.authors.to_owned(),
-                title: s.title.to_owned(),
-                place: s.place.to_owned(),
-                remark: s.remark.to_owned(),
-            })
-            .collect(),
-        properties: Property::ALL
-            .iter()
-            .map(|p| reply::PropertyEntry {
-                key: p.key().to_owned(),
-                evidence: evidence(p.evidence()),
-                source: p.source().key.to_owned(),
-            })
-            .collect(),
-        unverified: strings::unverified::UNVERIFIED
-            .iter()
-            .map(|(formula, why)| reply::Unverified {
-                formula: (*formula).to_owned(),
-                why: (*why).to_owned(),
-            })
-            .collect(),
-    }
-}
-
-fn instrument_of(kind: &instrument::Kind) -> reply::Instrument {
-    let mm = |x: f64| x / 1000.0;
-    reply::Instrument {
-        key: kind.key.to_owned(),
-        name: kind.name.to_owned(),
-        full_length_m: kind.full_length,
-        angle_over_bridge_deg: kind.angle,
-        nut_to_peg_m: kind.nut_to_peg,
-        peg_diameter_m: kind.peg,
-        string_height_m: kind.height,
-        nut_radius_m: kind.nut_radius,
-        bridge_resistance_kg_s: kind.resistance,
-        usual_load_n: kind.usual_load,
-        sizes: kind
-            .sizes
-            .iter()
-            .map(|s| reply::Size {
-                key: s.key.to_owned(),
-                sounding_length_m: mm(s.length_mm.0),
-                range_m: (mm(s.length_mm.1), mm(s.length_mm.2)),
-                fraction: s.fraction,
-            })
-            .collect(),
-        tunings: kind
-            .tunings
-            .iter()
-            .map(|t| reply::Tuning {
-                key: t.key.to_owned(),
-                name: t.name.to_owned(),
-                notes: t.strings.iter().map(|(note, _)| (*note).to_owned()).collect(),
-                positions: t.strings.iter().map(|(_, position)| (*position).to_owned()).collect(),
-                extension: t.extension,
-            })
-            .collect(),
-    }
-}
-
-fn precedents() -> Vec<reply::Precedent> {
-    precedent::POSITIONS
-        .iter()
-        .flat_map(|p| {
-            p.rows.iter().map(|row| reply::Precedent {
-                position: p.key.to_owned(),
-                note: p.note.to_owned(),
-                usual_tension_n: p.tension,
-                brilliance_hz: p.brilliance,
-                family: row.family.key().to_owned(),
-                grade: grade(row.grade),
-                tension_n: row.tension,
-                gauge_m: (row.gauge.0 / 1000.0, row.gauge.1 / 1000.0),
-                stretch: precedent::stretch_band(row.family),
-                winding_mass_share: precedent::winding_band(row.family),
-                breaking_share: precedent::working_share(row.family, false),
-            })
-        })
-        .collect()
-}
-
-fn bounds() -> BTreeMap<String, reply::Bound> {
-    [
-        ("sounding_length_m", error::SOUNDING_LENGTH),
-        ("afterlength_m", error::AFTERLENGTH),
-        ("nut_to_peg_m", error::NUT_TO_PEG),
-        ("pitch_hz", error::PITCH),
-        ("a4_hz", error::A4),
-        ("temperature_c", error::TEMPERATURE),
-        ("humidity", error::HUMIDITY),
-        ("temperature_swing_k", error::TEMPERATURE_SWING),
-        ("humidity_swing", error::HUMIDITY_SWING),
-        ("angle_over_bridge_deg", error::ANGLE_OVER_BRIDGE),
-        ("sounding_length_doubt_m", error::LENGTH_DOUBT),
-        ("string_height_m", error::STRING_HEIGHT),
-        ("nut_radius_m", error::NUT_RADIUS),
-        ("bridge_resistance_kg_s", error::RESISTANCE),
-        ("peak_resistance_kg_s", error::RESISTANCE),
-        ("gap", error::GAP),
-        ("peg_diameter_m", error::PEG_DIAMETER),
-        ("gear_ratio", error::GEAR_RATIO),
-        ("core_diameter_m", error::CORE_DIAMETER),
-        ("winding_thickness_m", error::WINDING_THICKNESS),
-        ("bedding", error::BEDDING),
-        ("lay_deg", error::LAY_ANGLE),
-        ("twist_deg", error::TWIST_ANGLE),
-        ("fill", error::FILL),
-        ("filament_m", error::FILAMENT_DIAMETER),
-        ("concert_days", error::DAYS),
-        ("wish", error::WISH),
-        ("age_months", error::AGE_MONTHS),
-        ("weight", error::WEIGHT),
-    ]
-    .into_iter()
-    .map(|(k, b)| {
-        (
-            k.to_owned(),
-            reply::Bound {
-                what: b.what.to_owned(),
-                min: b.min,
-                max: b.max,
-                unit: b.unit.to_owned(),
-            },
-        )
-    })
-    .collect()
 }

@@ -8,5 +8,6 @@ pub mod document;
 mod handle;
 pub mod reply;
 pub mod request;
+mod tables;
 
 pub use handle::{answer, handle, schema};
