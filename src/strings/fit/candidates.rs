@@ -320,6 +320,10 @@ fn admit(found: &mut Found, place: &At, core: &LeanCore, of: Core, windings: &[W
     let covering = windings.last().map_or(Grade::Everyday, |w| {
         precedent::metal_grade(place.string.position, construction.family(), w.metal)
     });
+    // An unusual metal on a family that is itself made only sometimes: nobody we know of makes that.
+    if place.bands.grade == Grade::Sometimes && covering == Grade::Sometimes {
+        return found.exclude(Exclusion::NobodyMakesIt);
+    }
     found.examined += 1;
     found.candidates.push(candidate(
         construction,

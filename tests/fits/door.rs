@@ -1,0 +1,173 @@
+//! The door as its page describes it: the examples work, and what is wrong is named.
+
+use serde_json::{Value, json};
+
+const PAGE: &str = include_str!("../../src/protocol/README.md");
+
+fn answer(request: &Value) -> Value {
+    serde_json::from_str(&protocol::answer(&request.to_string())).unwrap()
+}
+
+/// The JSON blocks of the page, in order.
+fn examples() -> Vec<Value> {
+    let blocks = PAGE.split("```json").skip(1).filter_map(|rest| rest.split("```").next());
+    blocks
+        .map(|text| serde_json::from_str(text).unwrap_or_else(|e| panic!("{e}: {text}")))
+        .collect()
+}
+
+#[test]
+fn the_examples_of_the_page_are_answered_as_it_says() {
+    let examples = examples();
+    assert_eq!(examples.len(), 4);
+    assert_eq!(answer(&examples[0])["reply"], "report");
+    let fit = answer(&examples[1]);
+    assert_eq!(fit["reply"], "fit");
+    assert!(fit["set"]["strings"].as_array().unwrap().len() == 4);
+    assert_eq!(answer(&examples[2]), examples[3], "the refusal reads as printed");
+}
+
+#[test]
+fn every_fault_names_field_value_and_what_is_allowed() {
+    let core = |build: &str| json!({"material": "gut", "build": build, "diameter_m": 0.001, "twist_deg": 25});
+    let cases = [
+        (
+            json!({"ask": "fit", "answers": {"sounding_length_m": 3.0}}),
+            "answers.sounding_length_m",
+            "3",
+            "m (sounding length)",
+        ),
+        (
+            json!({"ask": "fit", "answers": {"instrument": "cello", "size": "15 in"}}),
+            "answers.size",
+            "15 in",
+            "4/4",
+        ),
+        (
+            json!({"ask": "fit", "answers": {"wishes": {"colour": 3}}}),
+            "answers.wishes.colour",
+            "3",
+            "-2 to 2",
+        ),
+        (
+            json!({"ask": "fit", "answers": {"bothers": ["squeaks"]}}),
+            "answers.bothers[0]",
+            "squeaks",
+            "whistles",
+        ),
+        (
+            json!({"ask": "fit", "answers": {"strings": [{"note": "H4"}]}}),
+            "answers.strings[0].note",
+            "H4",
+            "scientific pitch",
+        ),
+        (
+            json!({"ask": "fit", "answers": {"weights": {"beauty": 1}}}),
+            "answers.weights",
+            "beauty",
+            "elasticity",
+        ),
+        (
+            json!({"ask": "fit", "answers": {"concert_days": "soon"}}),
+            "answers.concert_days",
+            "soon",
+            "a number",
+        ),
+        (json!({"ask": "fit", "answers": {"colour": 1}}), "answers.colour", "1", "instrument"),
+        (json!({"ask": "fit", "answers": []}), "answers", "a list", "object"),
+        (json!({"ask": "sing"}), "ask", "sing", "report, compare, fit, tables"),
+        (json!({"construction": {}}), "ask", "nothing", "report, compare, fit, tables"),
+        (json!("fit"), "request", "fit", "one JSON object"),
+        (
+            json!({"ask": "report", "construction": {"core": core("solid")}, "setting": {"sounding_length_m": 0.3, "pitch_hz": 440}}),
+            "construction.core.build",
+            "solid for gut",
+            "gut: twisted",
+        ),
+        (
+            json!({"ask": "report", "construction": {"core": core("twisted")}, "setting": {"pitch_hz": 440}}),
+            "setting.sounding_length_m",
+            "nothing",
+            "must be given",
+        ),
+        (
+            json!({"ask": "report", "construction": {"core": core("twisted"), "windings": [{"metal": "lead", "form": "flat", "thickness_m": 0.0001}]},
+                "setting": {"sounding_length_m": 0.3, "pitch_hz": 440}}),
+            "construction.windings[0].metal",
+            "lead",
+            "tungsten",
+        ),
+    ];
+    for (request, field, value, allowed) in cases {
+        let reply = answer(&request);
+        assert_eq!(reply["reply"], "refused", "{request}");
+        let fault = &reply["faults"][0];
+        assert_eq!(fault["field"], field, "{request}: {fault}");
+        assert!(fault["value"].as_str().unwrap().contains(value), "{request}: {fault}");
+        assert!(fault["allowed"].as_str().unwrap().contains(allowed), "{request}: {fault}");
+        let message = fault["message"].as_str().unwrap();
+        assert!(
+            message.contains(field) && message.contains(value) && message.contains(allowed),
+            "{message}"
+        );
+    }
+}
+
+#[test]
+fn text_that_is_no_request_is_refused_and_nothing_panics() {
+    for text in [
+        "",
+        "{",
+        "null",
+        "[]",
+        "{\"ask\":",
+        "\u{0}",
+        "{\"ask\":\"fit\",\"answers\":{\"a4_hz\":1e999}}",
+        "{\"ask\":7}",
+        "𝄞",
+    ] {
+        let reply: Value = serde_json::from_str(&protocol::answer(text)).unwrap();
+        assert_eq!(reply["reply"], "refused", "{text}");
+    }
+    let deep = "[".repeat(10_000);
+    assert!(protocol::answer(&deep).contains("refused"));
+}
+
+#[test]
+fn the_schema_is_written_for_requests_and_replies() {
+    let schema = protocol::schema();
+    for part in ["request", "reply"] {
+        assert!(schema[part]["oneOf"].as_array().is_some_and(|all| all.len() >= 4), "{part}");
+    }
+}
+
+#[test]
+fn a_saved_file_that_is_broken_keeps_what_can_be_read() {
+    let text = json!({
+        "format": "ropewalk-fitting", "version": 1, "label": "Desk 3 viola, 15 in",
+        "answers": {"instrument": "viola", "size": 15, "a4_hz": 442, "colour": "blue"},
+        "drafts": {"sounding_length_m": "0.3", "age_months": 7},
+        "fittings": [{"at": "2026-11-25T10:00:00Z", "answers": {}}, {"answers": {}}],
+    })
+    .to_string();
+    let (document, notes) = protocol::document::restore(&text);
+    assert_eq!(document.label, "Desk 3 viola, 15 in");
+    assert_eq!(document.answers.instrument.as_deref(), Some("viola"));
+    assert_eq!(document.answers.a4_hz, Some(442.0));
+    assert_eq!(document.drafts.get("sounding_length_m").map(String::as_str), Some("0.3"));
+    assert_eq!(document.fittings.len(), 1);
+    assert_eq!(notes.len(), 4, "{notes:?}");
+    for foreign in [
+        "",
+        "{}",
+        "[1]",
+        "{\"format\":\"another\"}",
+        "{\"format\":\"ropewalk-fitting\",\"version\":99}",
+    ] {
+        let (empty, notes) = protocol::document::restore(foreign);
+        assert_eq!(empty, protocol::document::Document::default());
+        assert_eq!(notes.len(), 1, "{foreign}");
+    }
+    let (again, notes) = protocol::document::restore(&protocol::document::save(&document));
+    assert_eq!((again, notes.len()), (document, 0));
+}
