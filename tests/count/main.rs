@@ -205,10 +205,10 @@ fn outside_values_are_counted() {
     for (reason, n) in &why {
         println!("  uncounted, {reason}: {n}");
     }
-    println!(
+    support::tell(&format!(
         "counted {counted} values from {} sources ({tight} about strings in tension); uncounted {uncounted}",
         by_source.len()
-    );
+    ));
     assert!(
         counted >= LEAST.0 && by_source.len() >= LEAST.1 && tight >= LEAST.2,
         "fewer outside values than before: {counted}, {}, {tight}, at least {LEAST:?} are wanted",
@@ -252,7 +252,7 @@ fn every_formula_is_held_by_a_check_or_is_said_not_to_be() {
         println!("held by identities or the model's own numbers alone: {name}");
     }
     for (function, why) in UNVERIFIED {
-        println!("unverified: {function}: {why}");
+        support::tell(&format!("unverified: {function}: {why}"));
     }
     assert_eq!(
         UNVERIFIED.len(),

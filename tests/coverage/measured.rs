@@ -223,9 +223,9 @@ fn ranges_hold_what_others_measured() {
         }
     }
     widths.sort_by(f64::total_cmp);
-    println!(
+    support::tell(&format!(
         "held {held} of {all} measurements of other sources, median width {:.2} of the value; {held_own} of {all_own} of their own",
         widths[widths.len() / 2]
-    );
+    ));
     assert!(all >= 12 && 10 * held >= 7 * all, "{held} of {all}");
 }

@@ -49,9 +49,9 @@ fn two_ways_to_a_range_agree_where_it_is_narrow() {
         );
     }
     let misses = off.iter().filter(|(centre, ends, ..)| *centre > 1.0 || *ends > 1.0).count();
-    println!(
+    support::tell(&format!(
         "{compared} ranges under a factor of three compared, {misses} off by more than stated"
-    );
+    ));
     assert!(compared > 500, "{compared}");
     assert!(30 * misses <= compared, "{misses} of {compared} ranges differ by more than they may");
     for (centre, ends, property, case) in off {

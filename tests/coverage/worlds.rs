@@ -171,11 +171,11 @@ fn ranges_hold_the_truths_of_other_worlds() {
     widths.sort_by(f64::total_cmp);
     #[allow(clippy::cast_precision_loss, reason = "counts of thousands")]
     let share = held as f64 / all as f64;
-    println!(
+    support::tell(&format!(
         "held {held} of {all} truths, {:.1} %; median width {:.3} of the value; fewest: {:?}",
         100.0 * share,
         widths[widths.len() / 2],
         lowest.1
-    );
+    ));
     assert!((0.82..=0.985).contains(&share), "ranges of 90 % hold {share} of the truths");
 }

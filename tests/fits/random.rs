@@ -121,6 +121,8 @@ fn thousands_of_random_fits_keep_to_what_is_made() {
         failures[0]
     );
     let with_set = with_set.into_inner().unwrap();
-    println!("{with_set} of {PEOPLE} people got a set; the others were told why not");
+    support::tell(&format!(
+        "{with_set} of {PEOPLE} people got a set; the others were told why not"
+    ));
     assert!(with_set > PEOPLE / 2, "only {with_set} of {PEOPLE} people got a set");
 }
