@@ -89,7 +89,8 @@ def main():
     environment.setdefault("CARGO_TARGET_DIR", str(folder / "target"))
     build = ["cargo", "test", "--offline", "--package", "tests", "--test", "published", "--test", "reference", "--no-run"]
     told = subprocess.run(build, cwd=folder, env=environment, capture_output=True, text=True)
-    programs = re.findall(r"\((\S+/deps/(?:published|reference)-\w+)\)", told.stderr)
+    # Cargo names them as seen from the folder it ran in.
+    programs = [folder / p for p in re.findall(r"\((\S+/deps/(?:published|reference)-\w+)\)", told.stderr)]
     if told.returncode or len(programs) != 2:
         sys.exit(told.stderr)
 
