@@ -4,7 +4,7 @@
 //! by a measurement. Loads for the modern violin are published, the others common practice.
 
 use crate::pitch::Note;
-use crate::quantity::{Degree, Hertz, Metre, Ratio};
+use crate::quantity::{Hertz, Metre};
 use crate::source::{self, Source};
 
 /// A kind of instrument.
@@ -324,12 +324,6 @@ impl Kind {
     pub fn tuning(&self, key: &str) -> Option<&'static Tuning> {
         self.tunings.iter().find(|tuning| tuning.key == key)
     }
-
-    /// Angle over the bridge.
-    #[must_use]
-    pub fn angle_over_bridge(&self) -> Degree {
-        Degree::new(self.angle)
-    }
 }
 
 impl Size {
@@ -367,9 +361,11 @@ pub fn frequency(note: Note, a4: Hertz, temperament: Temperament) -> Hertz {
     let semitones = note.0 - Note::A4.0;
     // Seven is its own inverse modulo twelve: the number of fifths is seven times the semitones.
     let fifths = (7 * semitones + 6).rem_euclid(12) - 6;
-    let pure = fifths * 7;
     // A pure fifth exceeds a tempered one by 1.955 cents, and so many of them by so many times that.
-    let excess = Ratio::new(1.5 / libm::exp2(7.0 / 12.0));
-    debug_assert!((pure - semitones).rem_euclid(12) == 0, "fifths reach the note but for octaves");
-    Hertz::new(equal * libm::pow(excess.get(), f64::from(fifths)))
+    let excess = 1.5 / libm::exp2(7.0 / 12.0);
+    debug_assert!(
+        (7 * fifths - semitones).rem_euclid(12) == 0,
+        "fifths reach the note but for octaves"
+    );
+    Hertz::new(equal * libm::pow(excess, f64::from(fifths)))
 }
