@@ -2,7 +2,7 @@
 //!
 //! A text that cannot be read is a fault in words, never a guess: the person sees what they typed and what would do.
 
-use protocol::request::Answers;
+use protocol::request::{AlsoTuned, Answers, StringAnswer};
 use strings::error::{self, Bound};
 use strings::fit::desirability::Attribute;
 use strings::instrument::{Kind, VIOLIN};
@@ -10,6 +10,8 @@ use strings::instrument::{Kind, VIOLIN};
 /// An answer that is one word of a list.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Word {
+    /// What the person wants to know.
+    Aim,
     /// Which instrument.
     Instrument,
     /// Which size.
@@ -40,7 +42,8 @@ pub enum Word {
 
 impl Word {
     /// Every one.
-    pub const ALL: [Self; 13] = [
+    pub const ALL: [Self; 14] = [
+        Self::Aim,
         Self::Instrument,
         Self::Size,
         Self::Tuning,
@@ -60,6 +63,7 @@ impl Word {
     #[must_use]
     pub const fn key(self) -> &'static str {
         match self {
+            Self::Aim => "aim",
             Self::Instrument => "instrument",
             Self::Size => "size",
             Self::Tuning => "tuning",
@@ -80,6 +84,7 @@ impl Word {
     #[must_use]
     pub fn of(self, answers: &Answers) -> Option<&str> {
         match self {
+            Self::Aim => &answers.aim,
             Self::Instrument => &answers.instrument,
             Self::Size => &answers.size,
             Self::Tuning => &answers.tuning,
@@ -100,6 +105,7 @@ impl Word {
     /// Answers it.
     pub fn set(self, answers: &mut Answers, word: Option<String>) {
         *match self {
+            Self::Aim => &mut answers.aim,
             Self::Instrument => &mut answers.instrument,
             Self::Size => &mut answers.size,
             Self::Tuning => &mut answers.tuning,
@@ -132,17 +138,20 @@ pub enum Flag {
     HandPain,
     /// A plain gut top string in spite of its breaking.
     GutToItsLimit,
+    /// The set must have settled by the next performance.
+    MustSettle,
 }
 
 impl Flag {
     /// Every one.
-    pub const ALL: [Self; 6] = [
+    pub const ALL: [Self; 7] = [
         Self::NickelAllergy,
         Self::AcidSweat,
         Self::AnimalFree,
         Self::MagneticPickup,
         Self::HandPain,
         Self::GutToItsLimit,
+        Self::MustSettle,
     ];
 
     /// Its name in a request.
@@ -155,6 +164,7 @@ impl Flag {
             Self::MagneticPickup => "magnetic_pickup",
             Self::HandPain => "hand_pain",
             Self::GutToItsLimit => "gut_to_its_limit",
+            Self::MustSettle => "must_settle",
         }
     }
 
@@ -168,6 +178,7 @@ impl Flag {
             Self::MagneticPickup => answers.magnetic_pickup,
             Self::HandPain => answers.hand_pain,
             Self::GutToItsLimit => answers.gut_to_its_limit,
+            Self::MustSettle => answers.must_settle,
         }
     }
 
@@ -180,6 +191,7 @@ impl Flag {
             Self::MagneticPickup => &mut answers.magnetic_pickup,
             Self::HandPain => &mut answers.hand_pain,
             Self::GutToItsLimit => &mut answers.gut_to_its_limit,
+            Self::MustSettle => &mut answers.must_settle,
         } = yes;
     }
 }
@@ -216,6 +228,12 @@ pub enum Number {
     Age,
     /// Days until it matters.
     Days,
+    /// Another pitch of a′ at which the same strings are used.
+    AlsoA4,
+    /// How far above the main tuning they are used too.
+    AlsoSemitones,
+    /// Age of one string, 0 the highest.
+    AgeOf(usize),
     /// A wish.
     Wish(Wish),
     /// A weight, by its place among the attributes.
@@ -247,6 +265,7 @@ const LENGTH: &[Unit] = &[
 const AGE: &[Unit] =
     &[unit("months", 1, &["month"]), Unit { times: 12.0, ..unit("years", 1, &["year"]) }];
 const PITCH: &[Unit] = &[unit("Hz", 1, &["hz", "Hertz", "hertz"])];
+const SEMITONES: &[Unit] = &[unit("semitones", 1, &["semitone"])];
 const DAYS: &[Unit] = &[unit("days", 0, &["day", "d"])];
 const PURE: &[Unit] = &[unit("", 2, &[])];
 
@@ -294,6 +313,9 @@ impl Number {
             Self::A4 => "a4_hz".to_owned(),
             Self::Age => "age_months".to_owned(),
             Self::Days => "concert_days".to_owned(),
+            Self::AlsoA4 => "also_tuned.0.a4_hz".to_owned(),
+            Self::AlsoSemitones => "also_tuned.0.semitones".to_owned(),
+            Self::AgeOf(i) => format!("strings.{i}.today.age_months"),
             Self::Wish(wish) => format!("wishes.{}", wish_key(wish)),
             Self::Weight(i) => format!("weights.{}", weight_key(i)),
         }
@@ -304,8 +326,9 @@ impl Number {
     pub const fn units(self) -> &'static [Unit] {
         match self {
             Self::Length => LENGTH,
-            Self::A4 => PITCH,
-            Self::Age => AGE,
+            Self::A4 | Self::AlsoA4 => PITCH,
+            Self::AlsoSemitones => SEMITONES,
+            Self::Age | Self::AgeOf(_) => AGE,
             Self::Days => DAYS,
             Self::Wish(_) | Self::Weight(_) => PURE,
         }
@@ -324,8 +347,9 @@ impl Number {
     pub fn bound(self, answers: &Answers) -> Bound {
         match self {
             Self::Length => length_bound(kind(answers)),
-            Self::A4 => error::A4,
-            Self::Age => error::AGE_MONTHS,
+            Self::A4 | Self::AlsoA4 => error::A4,
+            Self::AlsoSemitones => error::RETUNING,
+            Self::Age | Self::AgeOf(_) => error::AGE_MONTHS,
             Self::Days => error::DAYS,
             Self::Wish(_) => error::WISH,
             Self::Weight(_) => error::WEIGHT,
@@ -340,6 +364,9 @@ impl Number {
             Self::A4 => answers.a4_hz,
             Self::Age => answers.age_months,
             Self::Days => answers.concert_days,
+            Self::AlsoA4 => answers.also_tuned.first()?.a4_hz,
+            Self::AlsoSemitones => answers.also_tuned.first()?.semitones,
+            Self::AgeOf(i) => answers.strings.get(i)?.today.age_months,
             Self::Wish(wish) => {
                 let wishes = &answers.wishes;
                 let value = match wish {
@@ -362,6 +389,9 @@ impl Number {
             Self::A4 => answers.a4_hz = value,
             Self::Age => answers.age_months = value,
             Self::Days => answers.concert_days = value,
+            Self::AlsoA4 => also_tuned(answers, |also| also.a4_hz = value),
+            Self::AlsoSemitones => also_tuned(answers, |also| also.semitones = value),
+            Self::AgeOf(i) => of_string(answers, i, |string| string.today.age_months = value),
             Self::Wish(wish) => {
                 let wishes = &mut answers.wishes;
                 *match wish {
@@ -425,6 +455,28 @@ impl Number {
             }
         }
         (text, unit)
+    }
+}
+
+/// Changes the other pitch; one without a number is none.
+fn also_tuned(answers: &mut Answers, change: impl FnOnce(&mut AlsoTuned)) {
+    let mut first = answers.also_tuned.first().cloned().unwrap_or_default();
+    change(&mut first);
+    answers.also_tuned.drain(..answers.also_tuned.len().min(1));
+    if first != AlsoTuned::default() {
+        answers.also_tuned.insert(0, first);
+    }
+}
+
+/// Changes what is said of a string, 0 the highest; the list ends with the last string of which something is said.
+pub fn of_string(answers: &mut Answers, i: usize, change: impl FnOnce(&mut StringAnswer)) {
+    let strings = &mut answers.strings;
+    if strings.len() <= i {
+        strings.resize(i + 1, StringAnswer::default());
+    }
+    change(&mut strings[i]);
+    while strings.last().is_some_and(|string| *string == StringAnswer::default()) {
+        strings.pop();
     }
 }
 
@@ -635,7 +687,16 @@ mod tests {
             assert!(!flag.of(&answers));
             flag.set(&mut answers, true);
         }
-        let numbers = [Number::Length, Number::A4, Number::Age, Number::Days, Number::Weight(3)];
+        let numbers = [
+            Number::Length,
+            Number::A4,
+            Number::Age,
+            Number::Days,
+            Number::AlsoA4,
+            Number::AlsoSemitones,
+            Number::AgeOf(2),
+            Number::Weight(3),
+        ];
         for number in numbers.into_iter().chain(Wish::ALL.map(Number::Wish)) {
             assert_eq!(number.of(&answers), None);
             number.set(&mut answers, Some(1.5));
@@ -652,7 +713,7 @@ mod tests {
             let pointer = format!("/{}", number.key().replace('.', "/"));
             assert_eq!(written.pointer(&pointer), Some(&1.5.into()), "{pointer}");
         }
-        assert_eq!(written.as_object().map(|o| o.len()), Some(13 + 6 + 4 + 2), "{written}");
+        assert_eq!(written.as_object().map(|o| o.len()), Some(14 + 7 + 4 + 4), "{written}");
     }
 
     #[test]

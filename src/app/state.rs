@@ -9,6 +9,7 @@ use std::rc::Rc;
 use protocol::document::{self, Document, FORMAT, Fitting, VERSION};
 use protocol::reply::{Fault, Fit};
 use protocol::request::{Answers, StringAnswer};
+use strings::material;
 use strings::pitch::Note;
 
 use crate::day::{self, Day};
@@ -124,8 +125,8 @@ pub enum Action {
     Date(String),
     /// A note was typed for a string, 0 the highest.
     Note(usize, String),
-    /// A family was chosen for a string.
-    Family(usize, Option<String>),
+    /// Something was said of a string, 0 the highest.
+    OfString(usize, OfString),
     /// A label was typed.
     Label(String),
     /// The person left a field.
@@ -190,6 +191,23 @@ pub enum Action {
     Today(Day),
 }
 
+/// Something that can be said of one string.
+#[derive(Clone, Debug)]
+pub enum OfString {
+    /// It must be of this family.
+    Family(Option<String>),
+    /// What is there now is of this family.
+    TodayFamily(Option<String>),
+    /// It is light, medium or heavy.
+    TodayGauge(Option<String>),
+    /// The metal under the fingers.
+    TodayMetal(Option<String>),
+    /// It stays, or not.
+    Keep(bool),
+    /// A complaint was ticked or cleared.
+    Bother(String, bool),
+}
+
 /// The state after an action.
 #[must_use]
 pub fn reduce(state: &State, action: Action) -> State {
@@ -222,10 +240,18 @@ impl State {
             }
             Action::Date(text) => self.date(text),
             Action::Note(i, text) => self.note(i, text),
-            Action::Family(i, key) => {
-                self.string(i).family = key;
-                self.trim_strings();
-                self.mended(&format!("strings.{i}.family"));
+            Action::OfString(i, said) => {
+                fields::of_string(&mut self.document.answers, i, |string| match said {
+                    OfString::Family(key) => string.family = key,
+                    OfString::TodayFamily(key) => string.today.family = key,
+                    OfString::TodayGauge(key) => string.today.gauge_class = key,
+                    OfString::TodayMetal(key) => string.today.outer_metal = key,
+                    OfString::Keep(yes) => string.keep = yes,
+                    OfString::Bother(key, yes) => tick(&mut string.bothers, &key, yes),
+                });
+                // What is said of one string belongs together: a string that stays must be known.
+                let of_string = format!("strings.{i}.");
+                self.refused.retain(|slip| !slip.field.starts_with(&of_string));
             }
             Action::Label(label) => self.document.label = label,
             Action::Left(field) => drop(self.shown.insert(field)),
@@ -343,14 +369,7 @@ impl State {
     }
 
     fn bother(&mut self, key: &str, yes: bool) {
-        let bothers = &mut self.document.answers.bothers;
-        bothers.retain(|other| other != key);
-        if yes {
-            bothers.push(key.to_owned());
-            // In the order of the list, so that the order of ticking is not an answer.
-            let place = |key: &String| BOTHERS.iter().position(|(known, _)| known == key);
-            bothers.sort_by_key(place);
-        }
+        tick(&mut self.document.answers.bothers, key, yes);
         self.mended("bothers");
     }
 
@@ -435,29 +454,14 @@ impl State {
 
     fn note(&mut self, i: usize, text: String) {
         let key = format!("strings.{i}.note");
-        self.string(i).note = read_note(&text).unwrap_or_default();
-        self.trim_strings();
+        let note = read_note(&text).unwrap_or_default();
+        fields::of_string(&mut self.document.answers, i, |string| string.note = note);
         if text.trim().is_empty() {
             self.document.drafts.remove(&key);
         } else {
             self.document.drafts.insert(key.clone(), text);
         }
         self.mended(&key);
-    }
-
-    fn string(&mut self, i: usize) -> &mut StringAnswer {
-        let strings = &mut self.document.answers.strings;
-        if strings.len() <= i {
-            strings.resize(i + 1, StringAnswer::default());
-        }
-        &mut strings[i]
-    }
-
-    fn trim_strings(&mut self) {
-        let strings = &mut self.document.answers.strings;
-        while strings.last().is_some_and(|string| *string == StringAnswer::default()) {
-            strings.pop();
-        }
     }
 
     /// A field has changed: what the model said of it holds no more.
@@ -628,7 +632,11 @@ impl State {
             Question::Weights => {
                 (0..strings::fit::desirability::COUNT).map(Number::Weight).for_each(number);
             }
+            Question::AlsoTuned => {
+                [Number::AlsoA4, Number::AlsoSemitones].into_iter().for_each(number);
+            }
             Question::Strings => {
+                (0..fields::string_count(answers)).map(Number::AgeOf).for_each(number);
                 for (i, tuned) in fields::tuned(answers).iter().enumerate() {
                     if let Err(typed) = read_note(&self.note_text(i)) {
                         slips.push(Slip {
@@ -701,6 +709,58 @@ fn capital(text: &str) -> String {
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
+/// Ticks or clears a complaint, and keeps the order of the list, so that the order of ticking is not an answer.
+fn tick(bothers: &mut Vec<String>, key: &str, yes: bool) {
+    bothers.retain(|other| other != key);
+    if yes {
+        bothers.push(key.to_owned());
+        bothers.sort_by_key(|key| BOTHERS.iter().position(|(known, _)| known == key));
+    }
+}
+
+/// What bothers, in words.
+fn complaints(bothers: &[String]) -> String {
+    let label = |key: &String| {
+        let known = BOTHERS.iter().find(|(known, _)| known == key);
+        known.map_or(key.as_str(), |(_, label)| label).to_owned()
+    };
+    bothers.iter().map(label).collect::<Vec<_>>().join(", ")
+}
+
+/// The name of a winding metal.
+fn metal_name(key: &str) -> &str {
+    material::metal_of(key).map_or(key, |metal| metal.name)
+}
+
+/// A word of a list in small letters, as it stands on the page.
+fn label_of(list: &[(&str, &str)], key: &str) -> String {
+    list.iter().find(|(known, _)| *known == key).map_or(key, |(_, label)| label).to_lowercase()
+}
+
+/// Everything that is said of one string, in words.
+fn said_of(string: &StringAnswer) -> Vec<String> {
+    let today = &string.today;
+    let mut words = Vec::new();
+    words.extend(string.note.as_deref().map(|note| format!("tuned to {note}")));
+    words.extend(string.family.as_deref().map(|key| label_of(&questions::FAMILIES, key)));
+    let mut now = Vec::new();
+    now.extend(today.gauge_class.as_deref().map(|key| label_of(&questions::GAUGE_CLASSES, key)));
+    now.extend(today.family.as_deref().map(|key| label_of(&questions::FAMILIES, key)));
+    now.extend(today.outer_metal.as_deref().map(|key| format!("under {}", metal_name(key))));
+    let age = Number::AgeOf(0).unit(None);
+    now.extend(today.age_months.map(|months| format!("{} months old", age.typed(months))));
+    if !now.is_empty() {
+        words.push(format!("now {}", now.join(" ")));
+    }
+    if string.keep {
+        words.push("it stays".to_owned());
+    }
+    if !string.bothers.is_empty() {
+        words.push(complaints(&string.bothers).to_lowercase());
+    }
+    words
+}
+
 /// The screen of the path, from 1, that asks for a field; none if only the page with everything does.
 #[must_use]
 pub fn screen_of(field: &str) -> Option<usize> {
@@ -713,8 +773,9 @@ pub fn screen_of(field: &str) -> Option<usize> {
 fn slip(fault: &Fault) -> Slip {
     let field = fault.field.strip_prefix("answers.").unwrap_or(&fault.field);
     let field = field.replace('[', ".").replace(']', "");
-    let field = match field.strip_prefix("bothers.") {
-        Some(_) => "bothers".to_owned(),
+    // A list of boxes has one place for its faults.
+    let field = match field.split_once("bothers.") {
+        Some((before, _)) => format!("{before}bothers"),
         None => field,
     };
     let asked = EVERYTHING.iter().flat_map(|screen| screen.questions);
@@ -805,17 +866,7 @@ pub fn said(state: &State, question: Question) -> Option<String> {
                 date.unwrap_or_default()
             ))
         }
-        Question::Bothers => {
-            let labels: Vec<_> = answers
-                .bothers
-                .iter()
-                .map(|key| {
-                    let known = BOTHERS.iter().find(|(known, _)| known == key);
-                    known.map_or(key.as_str(), |(_, label)| label)
-                })
-                .collect();
-            (!labels.is_empty()).then(|| labels.join(", "))
-        }
+        Question::Bothers => (!answers.bothers.is_empty()).then(|| complaints(&answers.bothers)),
         Question::Wishes => {
             let words: Vec<_> = fields::Wish::ALL
                 .into_iter()
@@ -838,15 +889,18 @@ pub fn said(state: &State, question: Question) -> Option<String> {
                 .collect();
             (!ticked.is_empty()).then(|| ticked.join(", "))
         }
+        Question::AlsoTuned => {
+            let each = [Number::AlsoA4, Number::AlsoSemitones].into_iter().filter_map(|number| {
+                number.of(answers)?;
+                Some(format!("{} {}", state.text(number), state.unit(number).label))
+            });
+            let each: Vec<_> = each.collect();
+            (!each.is_empty()).then(|| each.join(", "))
+        }
         Question::Strings => {
             let tuned = fields::tuned(answers);
             let each = answers.strings.iter().enumerate().filter_map(|(i, string)| {
-                let family = string.family.as_deref().map(|key| {
-                    let known = questions::FAMILIES.iter().find(|(known, _)| *known == key);
-                    known.map_or(key, |(_, label)| label).to_lowercase()
-                });
-                let note = string.note.as_deref().map(|note| format!("tuned to {note}"));
-                let words: Vec<_> = note.into_iter().chain(family).collect();
+                let words = said_of(string);
                 let name = tuned.get(i).copied().unwrap_or("?");
                 (!words.is_empty()).then(|| format!("{name}: {}", words.join(", ")))
             });
@@ -960,7 +1014,7 @@ mod tests {
             choose(Word::Size, "1/2"),
             choose(Word::Tuning, "five-string"),
             Action::Note(4, text("B2")),
-            Action::Family(0, Some(text("plain-gut"))),
+            Action::OfString(0, OfString::Family(Some(text("plain-gut")))),
             Action::Type(Number::Length, text("320")),
             choose(Word::Instrument, "cello"),
         ]);
@@ -981,7 +1035,7 @@ mod tests {
         let state = after([
             Action::Note(1, text(" b♭3")),
             Action::Note(3, text("H3")),
-            Action::Family(2, Some(text("synthetic"))),
+            Action::OfString(2, OfString::Family(Some(text("synthetic")))),
         ]);
         let notes: Vec<_> =
             state.document.answers.strings.iter().map(|s| s.note.as_deref()).collect();
@@ -996,7 +1050,7 @@ mod tests {
         let empty = [
             Action::Note(1, String::new()),
             Action::Note(3, String::new()),
-            Action::Family(2, None),
+            Action::OfString(2, OfString::Family(None)),
         ];
         let state = empty.into_iter().fold(state, |state, action| reduce(&state, action));
         assert_eq!(state.document, Document::default());
@@ -1242,6 +1296,13 @@ mod tests {
             Action::Type(Number::Weight(0), text("3")),
             Action::Bother(text("wolf"), true),
             Action::Note(0, text("D5")),
+            Action::Type(Number::AlsoSemitones, text("2")),
+            Action::Type(Number::AgeOf(1), text("9")),
+            Action::OfString(1, OfString::TodayFamily(Some(text("synthetic")))),
+            Action::OfString(1, OfString::TodayGauge(Some(text("light")))),
+            Action::OfString(1, OfString::TodayMetal(Some(text("silver")))),
+            Action::OfString(1, OfString::Keep(true)),
+            Action::OfString(2, OfString::Bother(text("thin"), true)),
         ] {
             state = reduce(&state, action);
         }
@@ -1253,6 +1314,13 @@ mod tests {
             Some(format!("In 1 day, {}", day::spoken(TODAY + 1)))
         );
         assert_eq!(said(&state, Question::Wishes), Some(text("More powerful (1)")));
+        assert_eq!(said(&state, Question::AlsoTuned), Some(text("2 semitones")));
+        let each = said(&state, Question::Strings).unwrap();
+        for part in
+            ["tuned to D5", "now light synthetic under silver 9 months old", "it stays", "thin"]
+        {
+            assert!(each.contains(part), "{part}: {each}");
+        }
         assert!(state.slips().is_empty());
     }
 }

@@ -276,6 +276,8 @@ pub(crate) fn words() -> Vec<(&'static str, Vec<&'static str>)> {
         };
     }
     vec![
+        ("aim", all!(said::Aim)),
+        ("gauge_class", all!(said::GaugeClass)),
         ("now", all!(said::Now)),
         ("bothers", all!(said::Bother)),
         ("music", all!(said::Music)),
@@ -312,15 +314,8 @@ pub(crate) fn answers(wire: &request::Answers) -> Result<Answers, Vec<Fault>> {
         |key| kind.tuning(key),
         || one_of(kind.tunings.iter().map(|t| t.key)),
     );
-    let mut bothers = Vec::new();
-    for (i, word) in wire.bothers.iter().enumerate() {
-        bothers.extend(r.word(
-            &format!("answers.bothers[{i}]"),
-            Some(word),
-            said::Bother::parse,
-            || one_of(said::Bother::ALL.iter().map(|b| b.key())),
-        ));
-    }
+    let bothers = bothers(&mut r, "answers.bothers", &wire.bothers);
+    let now = word!(r, wire, now, said::Now);
     let most = tuning.unwrap_or(&kind.tunings[0]).strings.len();
     if wire.strings.len() > most {
         r.0.push(Fault::new(
@@ -345,8 +340,19 @@ pub(crate) fn answers(wire: &request::Answers) -> Result<Answers, Vec<Fault>> {
             model::Family::parse,
             || one_of(model::Family::ALL.iter().map(|f| f.key())),
         );
-        strings.push(said::StringAnswer { note, family });
+        let field = format!("answers.strings[{i}]");
+        let today = today(&mut r, &format!("{field}.today"), &s.today);
+        if s.keep && today.family.is_none() && now.is_none() {
+            r.0.push(Fault::new(
+                format!("{field}.today.family"),
+                "nothing",
+                "a family, or answers.now for the whole set: what is to stay must be known",
+            ));
+        }
+        let bothers = self::bothers(&mut r, &format!("{field}.bothers"), &s.bothers);
+        strings.push(said::StringAnswer { note, family, today, bothers, keep: s.keep });
     }
+    let also_tuned = also_tuned(&mut r, wire);
     let mut weights = Vec::new();
     for (key, value) in &wire.weights {
         let field = format!("answers.weights.{key}");
@@ -370,6 +376,7 @@ pub(crate) fn answers(wire: &request::Answers) -> Result<Answers, Vec<Fault>> {
         response: wish("response", wire.wishes.response),
     };
     let answers = Answers {
+        aim: word!(r, wire, aim, said::Aim),
         instrument,
         size,
         sounding_length: r
@@ -377,6 +384,7 @@ pub(crate) fn answers(wire: &request::Answers) -> Result<Answers, Vec<Fault>> {
             .map(Metre::new),
         tuning,
         a4: r.optional("answers.a4_hz", wire.a4_hz, error::A4).map(Hertz::new),
+        also_tuned,
         temperament: r.word(
             "answers.temperament",
             wire.temperament.as_ref(),
@@ -387,7 +395,7 @@ pub(crate) fn answers(wire: &request::Answers) -> Result<Answers, Vec<Fault>> {
         set_up: r.word("answers.set_up", wire.set_up.as_ref(), of_pairs(&SET_UPS), || {
             one_of(SET_UPS.iter().map(|(k, _)| *k))
         }),
-        now: word!(r, wire, now, said::Now),
+        now,
         age_months: r.optional("answers.age_months", wire.age_months, error::AGE_MONTHS),
         bothers,
         wishes,
@@ -398,6 +406,7 @@ pub(crate) fn answers(wire: &request::Answers) -> Result<Answers, Vec<Fault>> {
         who_tunes: word!(r, wire, who_tunes, said::WhoTunes),
         room: word!(r, wire, room, said::Room),
         concert_days: r.optional("answers.concert_days", wire.concert_days, error::DAYS),
+        must_settle: wire.must_settle,
         budget: word!(r, wire, budget, said::Budget),
         nickel_allergy: wire.nickel_allergy,
         acid_sweat: wire.acid_sweat,
@@ -408,6 +417,57 @@ pub(crate) fn answers(wire: &request::Answers) -> Result<Answers, Vec<Fault>> {
         weights,
     };
     if r.0.is_empty() { Ok(answers) } else { Err(r.0) }
+}
+
+/// Reads a list of what bothers.
+fn bothers(r: &mut Reader, field: &str, words: &[String]) -> Vec<said::Bother> {
+    let mut read = Vec::new();
+    for (i, word) in words.iter().enumerate() {
+        read.extend(r.word(&format!("{field}[{i}]"), Some(word), said::Bother::parse, || {
+            one_of(said::Bother::ALL.iter().map(|b| b.key()))
+        }));
+    }
+    read
+}
+
+/// Reads what is known of the string that is there now.
+fn today(r: &mut Reader, field: &str, wire: &request::Today) -> said::Today {
+    said::Today {
+        family: r.word(
+            &format!("{field}.family"),
+            wire.family.as_ref(),
+            model::Family::parse,
+            || one_of(model::Family::ALL.iter().map(|f| f.key())),
+        ),
+        gauge_class: r.word(
+            &format!("{field}.gauge_class"),
+            wire.gauge_class.as_ref(),
+            said::GaugeClass::parse,
+            || one_of(said::GaugeClass::ALL.iter().map(|c| c.key())),
+        ),
+        outer_metal: r.word(
+            &format!("{field}.outer_metal"),
+            wire.outer_metal.as_ref(),
+            material::metal_of,
+            || one_of(material::METALS.iter().map(|m| m.key)),
+        ),
+        age_months: r.optional(&format!("{field}.age_months"), wire.age_months, error::AGE_MONTHS),
+    }
+}
+
+/// Reads the other pitches at which the same strings are used.
+fn also_tuned(r: &mut Reader, wire: &request::Answers) -> Vec<said::AlsoTuned> {
+    let mut read = Vec::new();
+    for (i, tuned) in wire.also_tuned.iter().enumerate() {
+        let field = format!("answers.also_tuned[{i}]");
+        if tuned.a4_hz.is_none() && tuned.semitones.is_none() {
+            r.0.push(Fault::new(&field, "nothing", "a4_hz, semitones or both"));
+        }
+        let a4 = r.optional(&format!("{field}.a4_hz"), tuned.a4_hz, error::A4);
+        let semitones = r.optional(&format!("{field}.semitones"), tuned.semitones, error::RETUNING);
+        read.push(said::AlsoTuned { a4: a4.map(Hertz::new), semitones: semitones.unwrap_or(0.0) });
+    }
+    read
 }
 
 /// Sounding lengths of an instrument of that kind: its smallest and largest size, and a tenth beyond.

@@ -8,7 +8,7 @@ use strings::fit::choose::{Choice, Obstacle, Outcome};
 use strings::fit::compare;
 use strings::fit::desirability::Attribute;
 use strings::fit::problem::{BASE_WEIGHTS, Problem, StringProblem};
-use strings::fit::shopping::{self, End, GaugeClass};
+use strings::fit::shopping::{self, End};
 use strings::fit::{self, Fitting, plan, reasons};
 use strings::precedent::{self, Grade};
 use strings::report::{self, Moves, Property};
@@ -61,7 +61,7 @@ fn read(text: &str) -> Result<Request, Fault> {
 }
 
 /// Members that hold a list.
-const LISTS: [&str; 3] = ["windings", "strings", "bothers"];
+const LISTS: [&str; 4] = ["windings", "strings", "bothers", "also_tuned"];
 
 /// A list where an object or a value belongs; the reader would take its entries for members in their order.
 fn misplaced_list(value: &serde_json::Value, path: &str) -> Option<Fault> {
@@ -592,12 +592,7 @@ fn shopping_of(
         family: s.family.key().to_owned(),
         core_material: chosen.construction.core.material.name.to_owned(),
         outer_metal: s.outer_metal.map(|m| m.name.to_owned()),
-        gauge_class: match s.gauge_class {
-            GaugeClass::Light => "light",
-            GaugeClass::Medium => "medium",
-            GaugeClass::Heavy => "heavy",
-        }
-        .to_owned(),
+        gauge_class: s.gauge_class.key().to_owned(),
         tension_n: (s.tension.0.get(), s.tension.1.get()),
         pitch_hz: string.setting.pitch.get(),
         sounding_length_m: string.setting.sounding_length.get(),

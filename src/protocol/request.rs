@@ -226,6 +226,9 @@ fn humidity_swing() -> f64 {
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields, default)]
 pub struct Answers {
+    /// `one-string`, `whole-set` or `is-it-time`; `whole-set` if left out.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub aim: Option<String>,
     /// `violin`, `viola`, `cello`, `double-bass`.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub instrument: Option<String>,
@@ -241,6 +244,9 @@ pub struct Answers {
     /// Pitch of a′, 392 to 466.2 Hz.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub a4_hz: Option<f64>,
+    /// Other pitches at which the same strings are used.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub also_tuned: Vec<AlsoTuned>,
     /// `equal` or `pure-fifths`.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub temperament: Option<String>,
@@ -256,8 +262,8 @@ pub struct Answers {
     /// How old that is, 0 to 600 months.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub age_months: Option<f64>,
-    /// What bothers: `too-bright`, `too-dull`, `too-quiet`, `slow-to-speak`, `chokes`, `whistles`, `wolf`,
-    /// `out-of-tune`, `breaks`, `false`, `hard-on-the-hand`, `uneven`.
+    /// What bothers: `too-bright`, `thin`, `too-dull`, `too-quiet`, `slow-to-speak`, `chokes`, `whistles`, `wolf`,
+    /// `out-of-tune`, `goes-flat`, `breaks`, `breaks-at-the-peg`, `false`, `hard-on-the-hand`, `uneven`.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub bothers: Vec<String>,
     /// What is wished.
@@ -284,6 +290,9 @@ pub struct Answers {
     /// Days until it matters, 0 to 3650.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub concert_days: Option<f64>,
+    /// The set must have settled by then: a chance under 20 % excludes, one under 80 % warns.
+    #[serde(skip_serializing_if = "is_false")]
+    pub must_settle: bool,
     /// `modest`, `middle`, `any`.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub budget: Option<String>,
@@ -325,6 +334,51 @@ pub struct StringAnswer {
     /// `synthetic`, `monofilament`.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub family: Option<String>,
+    /// What is there now.
+    #[serde(skip_serializing_if = "Today::is_unknown")]
+    pub today: Today,
+    /// What bothers about this string alone, in the words of the whole set's `bothers`.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub bothers: Vec<String>,
+    /// It stays as it is; its family must be known, from `today` or from the whole set's `now`.
+    #[serde(skip_serializing_if = "is_false")]
+    pub keep: bool,
+}
+
+/// What is known of the string that is there now.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields, default)]
+pub struct Today {
+    /// Its family, by the words of `strings[i].family`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub family: Option<String>,
+    /// `light`, `medium` or `heavy`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub gauge_class: Option<String>,
+    /// The metal under the fingers, by the words of a winding's `metal`.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub outer_metal: Option<String>,
+    /// How old it is, 0 to 600 months; as the whole set if left out.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub age_months: Option<f64>,
+}
+
+impl Today {
+    fn is_unknown(&self) -> bool {
+        *self == Self::default()
+    }
+}
+
+/// Another pitch at which the same strings are used.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields, default)]
+pub struct AlsoTuned {
+    /// Pitch of a′ there, 392 to 466.2 Hz; the main one if left out.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub a4_hz: Option<f64>,
+    /// How far above the main tuning, −12 to 12 semitones; 0 if left out.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub semitones: Option<f64>,
 }
 
 /// Five opposites, each from −2 to 2; 0 is "like now".

@@ -203,6 +203,7 @@ fn bounds() -> BTreeMap<String, reply::Bound> {
         ("concert_days", error::DAYS),
         ("wish", error::WISH),
         ("age_months", error::AGE_MONTHS),
+        ("semitones", error::RETUNING),
         ("weight", error::WEIGHT),
     ]
     .into_iter()

@@ -126,6 +126,9 @@ pub const DAYS: Bound =
 /// A wish on a scale from one end to the other.
 pub const WISH: Bound =
     Bound { what: "a wish from one end to the other", min: -2.0, max: 2.0, unit: "1" };
+/// How far another tuning lies from the main one.
+pub const RETUNING: Bound =
+    Bound { what: "another tuning against the main one", min: -12.0, max: 12.0, unit: "semitones" };
 /// Age of the strings on the instrument.
 pub const AGE_MONTHS: Bound =
     Bound { what: "age of the strings", min: 0.0, max: 600.0, unit: "months" };

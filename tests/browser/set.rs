@@ -98,7 +98,10 @@ async fn a_violin_gets_its_set_with_everything_said() {
 async fn nothing_that_fits_is_told_with_what_would_help() {
     let fit = fit(Answers {
         animal_free: true,
-        strings: vec![StringAnswer { family: Some("plain-gut".to_owned()), note: None }],
+        strings: vec![StringAnswer {
+            family: Some("plain-gut".to_owned()),
+            ..StringAnswer::default()
+        }],
         ..Answers::default()
     });
     assert!(fit.set.is_none());

@@ -287,7 +287,8 @@ fn the_keyboard_alone_is_enough() {
         }
         page.key(ENTER).await;
         page.at("The instrument").await;
-        // From the heading to the group, and along it with the arrows.
+        // From the heading past the first group to the second, and along it with the arrows.
+        page.key(TAB).await;
         page.key(TAB).await;
         page.key("\u{e015}").await;
         page.key("\u{e015}").await;
@@ -302,7 +303,7 @@ fn the_keyboard_alone_is_enough() {
         page.key(SPACE).await;
         assert_eq!(page.document().await["answers"]["bothers"], json!(["too-bright"]));
         // Past the other boxes stands the first slider.
-        for _ in 0..12 {
+        for _ in 0..15 {
             page.key(TAB).await;
         }
         page.key("\u{e014}").await;

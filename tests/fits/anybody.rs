@@ -1,6 +1,6 @@
 //! Anybody: answers drawn from a seed, each question answered or not.
 
-use protocol::request::{Answers, StringAnswer, Wishes};
+use protocol::request::{AlsoTuned, Answers, StringAnswer, Today, Wishes};
 use serde_json::Value;
 use support::Seeded;
 
@@ -42,9 +42,24 @@ pub(crate) fn anybody(seeded: &mut Seeded, tables: &Value) -> Answers {
     let families = word("family");
     let mut strings = Vec::new();
     if one_in(seeded, 12) {
-        strings.push(StringAnswer { note: None, family: Some(seeded.one_of(&families).clone()) });
+        strings.push(StringAnswer {
+            family: Some(seeded.one_of(&families).clone()),
+            ..StringAnswer::default()
+        });
     }
+    if one_in(seeded, 3) {
+        let more = 1 + seeded.below(4);
+        strings.extend((0..more).map(|_| string_of(seeded, tables)));
+        strings.truncate(3);
+    }
+    let also_tuned = one_in(seeded, 8).then(|| AlsoTuned {
+        a4_hz: one_in(seeded, 2).then(|| seeded.between(392.0, 466.0)),
+        semitones: Some(seeded.between(-3.0, 3.0)),
+    });
     Answers {
+        aim: perhaps(seeded, &word("aim")),
+        also_tuned: also_tuned.into_iter().collect(),
+        must_settle: one_in(seeded, 8),
         instrument: Some(instrument["key"].as_str().unwrap().to_owned()),
         size: Some(instrument["sizes"][size]["key"].as_str().unwrap().to_owned()),
         sounding_length_m: one_in(seeded, 3)
@@ -79,5 +94,28 @@ pub(crate) fn anybody(seeded: &mut Seeded, tables: &Value) -> Answers {
         hand_pain: one_in(seeded, 8),
         gut_to_its_limit: one_in(seeded, 10),
         weights: std::collections::BTreeMap::new(),
+    }
+}
+
+/// What a random person says of one string.
+fn string_of(seeded: &mut Seeded, tables: &Value) -> StringAnswer {
+    let word = |question: &str| texts(&tables["words"][question]);
+    let metals: Vec<String> = tables["winding_metals"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .map(|metal| metal["key"].as_str().unwrap().to_owned())
+        .collect();
+    let today = Today {
+        family: perhaps(seeded, &word("family")),
+        gauge_class: perhaps(seeded, &word("gauge_class")),
+        outer_metal: perhaps(seeded, &metals),
+        age_months: one_in(seeded, 2).then(|| seeded.between(0.0, 60.0)),
+    };
+    StringAnswer {
+        keep: today.family.is_some() && one_in(seeded, 3),
+        bothers: perhaps(seeded, &word("bothers")).into_iter().collect(),
+        today,
+        ..StringAnswer::default()
     }
 }

@@ -19,12 +19,13 @@ fn examples() -> Vec<Value> {
 #[test]
 fn the_examples_of_the_page_are_answered_as_it_says() {
     let examples = examples();
-    assert_eq!(examples.len(), 4);
+    assert_eq!(examples.len(), 5);
     assert_eq!(answer(&examples[0])["reply"], "report");
     let fit = answer(&examples[1]);
     assert_eq!(fit["reply"], "fit");
     assert!(fit["set"]["strings"].as_array().unwrap().len() == 4);
-    assert_eq!(answer(&examples[2]), examples[3], "the refusal reads as printed");
+    assert_eq!(answer(&examples[2])["reply"], "fit");
+    assert_eq!(answer(&examples[3]), examples[4], "the refusal reads as printed");
 }
 
 #[test]
@@ -60,6 +61,55 @@ fn every_fault_names_field_value_and_what_is_allowed() {
             "answers.strings[0].note",
             "H4",
             "scientific pitch",
+        ),
+        (json!({"ask": "fit", "answers": {"aim": "less"}}), "answers.aim", "less", "is-it-time"),
+        (
+            json!({"ask": "fit", "answers": {"also_tuned": [{}]}}),
+            "answers.also_tuned[0]",
+            "nothing",
+            "a4_hz, semitones",
+        ),
+        (
+            json!({"ask": "fit", "answers": {"also_tuned": [{"semitones": 13}]}}),
+            "answers.also_tuned[0].semitones",
+            "13",
+            "-12 to 12",
+        ),
+        (
+            json!({"ask": "fit", "answers": {"strings": [{"keep": true}]}}),
+            "answers.strings[0].today.family",
+            "nothing",
+            "answers.now",
+        ),
+        (
+            json!({"ask": "fit", "answers": {"strings": [{}, {"today": {"family": "silk"}}]}}),
+            "answers.strings[1].today.family",
+            "silk",
+            "wound-gut",
+        ),
+        (
+            json!({"ask": "fit", "answers": {"strings": [{"today": {"gauge_class": "thick"}}]}}),
+            "answers.strings[0].today.gauge_class",
+            "thick",
+            "heavy",
+        ),
+        (
+            json!({"ask": "fit", "answers": {"strings": [{"today": {"outer_metal": "lead"}}]}}),
+            "answers.strings[0].today.outer_metal",
+            "lead",
+            "silver",
+        ),
+        (
+            json!({"ask": "fit", "answers": {"strings": [{"today": {"age_months": -1}}]}}),
+            "answers.strings[0].today.age_months",
+            "-1",
+            "0 to 600",
+        ),
+        (
+            json!({"ask": "fit", "answers": {"strings": [{"bothers": ["thin", "fat"]}]}}),
+            "answers.strings[0].bothers[1]",
+            "fat",
+            "breaks-at-the-peg",
         ),
         (
             json!({"ask": "fit", "answers": {"weights": {"beauty": 1}}}),
@@ -168,6 +218,13 @@ fn a_saved_file_that_is_broken_keeps_what_can_be_read() {
         assert_eq!(empty, protocol::document::Document::default());
         assert_eq!(notes.len(), 1, "{foreign}");
     }
+    // Nothing that is new since then stands in a file of before.
+    let (before, notes) = protocol::document::restore(
+        &json!({"format": "ropewalk-fitting", "version": 1, "answers": {"instrument": "cello",
+            "strings": [{"note": "A3"}, {"family": "synthetic"}], "bothers": ["wolf"]}})
+        .to_string(),
+    );
+    assert_eq!((before.answers.strings.len(), notes.len()), (2, 0));
     let (again, notes) = protocol::document::restore(&protocol::document::save(&document));
     assert_eq!((again, notes.len()), (document, 0));
 }

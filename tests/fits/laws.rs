@@ -108,8 +108,8 @@ fn nothing_fits_says_why_and_what_to_give_up() {
     let fit = fit_of(Answers {
         animal_free: true,
         strings: vec![protocol::request::StringAnswer {
-            note: None,
             family: Some("plain-gut".into()),
+            ..Default::default()
         }],
         ..Answers::default()
     });

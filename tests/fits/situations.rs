@@ -54,7 +54,7 @@ fn a_plain_gut_top_string_at_440_is_there_only_for_who_asks() {
     let plain = |limit| Answers {
         instrument: word("violin"),
         a4_hz: Some(440.0),
-        strings: vec![StringAnswer { note: None, family: word("plain-gut") }],
+        strings: vec![StringAnswer { family: word("plain-gut"), ..StringAnswer::default() }],
         gut_to_its_limit: limit,
         ..Answers::default()
     };

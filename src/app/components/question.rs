@@ -1,14 +1,16 @@
 //! A question of the fitting: the fields that answer it, bound to the state of the page.
 
+use protocol::request::Today;
 use strings::fit::desirability;
+use strings::material;
 use yew::prelude::*;
 
 use crate::components::field::{Choices, NumberField, Scale, TextField, Tick, Ticks};
 use crate::fields::{self, Flag, Number, Wish, Word};
 use crate::hooks::{Store, use_store};
 use crate::platform::{field, pointer};
-use crate::state::Action;
-use crate::words::questions::{self, BOTHERS, FAMILIES, Question};
+use crate::state::{Action, OfString};
+use crate::words::questions::{self, BOTHERS, FAMILIES, GAUGE_CLASSES, Question, Text};
 
 /// What a question is made of.
 #[derive(Clone, Debug, PartialEq, Properties)]
@@ -32,11 +34,7 @@ pub fn Ask(props: &Props) -> Html {
         },
         Question::Concert => concert(&store),
         Question::Bothers => {
-            let bothers = &store.document.answers.bothers;
-            let ticks: Vec<_> = BOTHERS
-                .iter()
-                .map(|(key, label)| Tick { key, label, ticked: bothers.iter().any(|b| b == key) })
-                .collect();
+            let ticks = bother_ticks(&store.document.answers.bothers);
             let on_tick =
                 act(&store, |(key, yes): (&'static str, bool)| Action::Bother(key.to_owned(), yes));
             let fault = store.shown("bothers").map(AttrValue::from);
@@ -50,6 +48,7 @@ pub fn Ask(props: &Props) -> Html {
             </fieldset>
         },
         Question::Flags(flags) => flags_field(&store, flags),
+        Question::AlsoTuned => also_tuned(&store),
         Question::Strings => strings_field(&store),
         Question::Weights => weights_field(&store),
     }
@@ -180,49 +179,123 @@ fn flags_field(store: &Store, flags: &'static [Flag]) -> Html {
     html! { <Ticks id="flags" ask={text.ask} why={text.why} {ticks} {on_tick} /> }
 }
 
+/// A box for everything that can bother.
+fn bother_ticks(bothers: &[String]) -> Vec<Tick> {
+    let tick = |(key, label): &(&'static str, &'static str)| Tick {
+        key,
+        label,
+        ticked: bothers.iter().any(|bother| bother == key),
+    };
+    BOTHERS.iter().map(tick).collect()
+}
+
+fn also_tuned(store: &Store) -> Html {
+    let text = Question::AlsoTuned.text();
+    let number = |number: Number| {
+        let Text { ask, hint, .. } = Question::Number(number).text();
+        html! { <NumberOf store={store.clone()} {number} {ask} {hint} /> }
+    };
+    html! {
+        <fieldset class="field pair" id="also_tuned" aria-describedby="also-why also-hint">
+            <legend>{ text.ask }</legend>
+            <p class="why" id="also-why">{ text.why }</p>
+            { number(Number::AlsoA4) }
+            { number(Number::AlsoSemitones) }
+            <p class="hint" id="also-hint">{ text.hint }</p>
+        </fieldset>
+    }
+}
+
+/// A list from which one word may be chosen for a string.
+fn select(
+    store: &Store,
+    (i, id, ask, none): (usize, String, &'static str, &'static str),
+    options: &[(&'static str, &'static str)],
+    value: Option<&String>,
+    said: fn(Option<String>) -> OfString,
+) -> Html {
+    let choose = act(store, move |event: Event| {
+        Action::OfString(i, said(field::text(&event).filter(|key| !key.is_empty())))
+    });
+    html! {
+        <div class="field">
+            <label class="ask" for={id.clone()}>{ ask }</label>
+            <select {id} onchange={choose}>
+                <option value="" selected={value.is_none()}>{ none }</option>
+                { for options.iter().map(|(key, label)| html! {
+                    <option value={*key} selected={value.is_some_and(|v| v == key)}>{ *label }</option>
+                }) }
+            </select>
+        </div>
+    }
+}
+
 fn strings_field(store: &Store) -> Html {
     let text = Question::Strings.text();
     let answers = &store.document.answers;
-    let string = |(i, tuned): (usize, &'static str)| {
-        let (note, family) = (format!("strings.{i}.note"), format!("strings.{i}.family"));
-        let left = note.clone();
-        let value = answers.strings.get(i).and_then(|string| string.family.clone());
-        let fault = store.shown(&note).or_else(|| store.shown(&family));
-        let choose = act(store, move |event: Event| {
-            let key = field::text(&event).filter(|key| !key.is_empty());
-            Action::Family(i, key)
-        });
-        html! {
-            <fieldset class="one-string" key={i}>
-                <legend>{ format!("{tuned} string") }</legend>
-                <TextField
-                    id={note}
-                    ask="Tuned to"
-                    text={store.note_text(i)}
-                    fault={fault.map(AttrValue::from)}
-                    on_type={act(store, move |text| Action::Note(i, text))}
-                    on_leave={leave(store, left)}
-                />
-                <div class="field">
-                    <label class="ask" for={family.clone()}>{ "Kind" }</label>
-                    <select id={family} onchange={choose}>
-                        <option value="" selected={value.is_none()}>{ "Any kind" }</option>
-                        { for FAMILIES.iter().map(|(key, label)| html! {
-                            <option value={*key} selected={value.as_deref() == Some(*key)}>{ *label }</option>
-                        }) }
-                    </select>
-                </div>
-            </fieldset>
-        }
-    };
     html! {
         <fieldset class="field" id="strings" aria-describedby="strings-why">
             <legend>{ text.ask }</legend>
             <p class="why" id="strings-why">{ text.why }</p>
             <p class="hint">{ "Leave a note empty to keep the tuning’s own." }</p>
             <div class="each-string">
-                { for fields::tuned(answers).into_iter().enumerate().map(string) }
+                { for fields::tuned(answers).into_iter().enumerate().map(|(i, tuned)| one_string(store, i, tuned)) }
             </div>
+        </fieldset>
+    }
+}
+
+fn one_string(store: &Store, i: usize, tuned: &'static str) -> Html {
+    let answer = store.document.answers.strings.get(i).cloned().unwrap_or_default();
+    let key = |name: &str| format!("strings.{i}.{name}");
+    let (note, family, now) = (key("note"), key("family"), key("today.family"));
+    let left = note.clone();
+    let fault = store.shown(&note).or_else(|| store.shown(&family));
+    let unknown = store.shown(&now);
+    let known = answer.today != Today::default() || answer.keep || !answer.bothers.is_empty();
+    let metals: Vec<_> =
+        material::METALS.iter().filter(|m| m.outer).map(|m| (m.key, m.name)).collect();
+    let keep = vec![Tick { key: "keep", label: "It stays", ticked: answer.keep }];
+    html! {
+        <fieldset class="one-string" key={i}>
+            <legend>{ format!("{tuned} string") }</legend>
+            <TextField
+                id={note}
+                ask="Tuned to"
+                text={store.note_text(i)}
+                fault={fault.map(AttrValue::from)}
+                on_type={act(store, move |text| Action::Note(i, text))}
+                on_leave={leave(store, left)}
+            />
+            { select(store, (i, family, "Kind wanted", "Any kind"), &FAMILIES, answer.family.as_ref(), OfString::Family) }
+            <details open={known || unknown.is_some()}>
+                <summary>
+                    { "What is there now, and what bothers" }
+                    <span class="unseen">{ format!(": {tuned} string") }</span>
+                </summary>
+                { select(store, (i, now, "Kind now", questions::UNKNOWN), &FAMILIES, answer.today.family.as_ref(), OfString::TodayFamily) }
+                if let Some(unknown) = unknown {
+                    <p class="fault">{ unknown }</p>
+                }
+                { select(store, (i, key("today.gauge_class"), "Gauge now", questions::UNKNOWN), &GAUGE_CLASSES, answer.today.gauge_class.as_ref(), OfString::TodayGauge) }
+                { select(store, (i, key("today.outer_metal"), "Metal outside", questions::UNKNOWN), &metals, answer.today.outer_metal.as_ref(), OfString::TodayMetal) }
+                <NumberOf store={store.clone()} number={Number::AgeOf(i)} ask="How old it is" />
+                <Ticks
+                    id={key("keep")}
+                    ask="Does it stay?"
+                    ticks={keep}
+                    on_tick={act(store, move |(_, yes)| Action::OfString(i, OfString::Keep(yes)))}
+                />
+                <Ticks
+                    id={key("bothers")}
+                    ask="What bothers about it?"
+                    ticks={bother_ticks(&answer.bothers)}
+                    fault={store.shown(&key("bothers")).map(AttrValue::from)}
+                    on_tick={act(store, move |(bother, yes): (&'static str, bool)| {
+                        Action::OfString(i, OfString::Bother(bother.to_owned(), yes))
+                    })}
+                />
+            </details>
         </fieldset>
     }
 }

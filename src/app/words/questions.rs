@@ -24,7 +24,9 @@ pub enum Question {
     Wishes,
     /// Which of these hold.
     Flags(&'static [Flag]),
-    /// Note and family of every string.
+    /// Another pitch at which the same strings are used.
+    AlsoTuned,
+    /// Every string by itself: its note, its family, what is there now and what bothers.
     Strings,
     /// Weights set by hand.
     Weights,
@@ -82,6 +84,7 @@ pub const PATH: [Screen; crate::route::SCREENS] = [
     Screen {
         title: "The instrument",
         questions: &[
+            Question::Word(Word::Aim),
             Question::Word(Word::Instrument),
             Question::Word(Word::Size),
             Question::Word(Word::SetUp),
@@ -119,6 +122,7 @@ pub const EVERYTHING: &[Screen] = &[
     Screen {
         title: "Instrument",
         questions: &[
+            Question::Word(Word::Aim),
             Question::Word(Word::Instrument),
             Question::Word(Word::Size),
             Question::Number(Number::Length),
@@ -131,13 +135,14 @@ pub const EVERYTHING: &[Screen] = &[
             Question::Word(Word::Tuning),
             Question::Number(Number::A4),
             Question::Word(Word::Temperament),
-            Question::Strings,
+            Question::AlsoTuned,
         ],
     },
     Screen {
         title: "Strings on it now",
         questions: &[Question::Word(Word::Now), Question::Number(Number::Age), Question::Bothers],
     },
+    Screen { title: "String by string", questions: &[Question::Strings] },
     Screen { title: "Wishes", questions: &[Question::Wishes] },
     Screen {
         title: "Player",
@@ -176,6 +181,7 @@ impl Question {
             Self::Bothers => "bothers".to_owned(),
             Self::Wishes => "wishes".to_owned(),
             Self::Flags(_) => "flags".to_owned(),
+            Self::AlsoTuned => "also_tuned".to_owned(),
             Self::Strings => "strings".to_owned(),
             Self::Weights => "weights".to_owned(),
         }
@@ -201,22 +207,26 @@ impl Question {
             Self::Word(word) => word_text(word),
             Self::Number(number) => number_text(number),
             Self::Concert => Text {
-                hint: "Leave empty if nothing is planned.",
-                ..text(
-                    "Next performance",
-                    "When must it be right?",
-                    "New strings take days to settle.",
-                )
+                hint: "Nothing planned: leave empty.",
+                ..text("Next performance", "When must it be right?", "New strings must settle.")
             },
             Self::Bothers => text("Complaints", "What bothers you?", "Not all need new strings."),
             Self::Wishes => text("Wishes", "What do you wish?", "Every wish has its price."),
             Self::Flags(_) => {
-                text("Special needs", "Does any of these hold?", "They rule some strings out.")
+                text("Special needs", "Does any hold?", "They rule some strings out.")
             }
+            Self::AlsoTuned => Text {
+                hint: "Leave both empty if there is only one.",
+                ..text(
+                    "Other pitch",
+                    "Are the same strings used at another pitch too?",
+                    "The highest pitch sets what they must bear.",
+                )
+            },
             Self::Strings => text(
                 "String by string",
-                "Is a string tuned otherwise, or must one be of a certain kind?",
-                "For scordatura, for the drawer’s stock, and for a player who has decided.",
+                "Is there more to say of one string?",
+                "For a mixed set, an odd tuning, or one string that bothers.",
             ),
             Self::Weights => text(
                 "Weights",
@@ -229,6 +239,7 @@ impl Question {
 
 const fn word_text(word: Word) -> Text {
     match word {
+        Word::Aim => text("What it is about", "What is it about?", "One may do."),
         Word::Instrument => text("Instrument", "Which instrument?", "It sets length and pitch."),
         Word::Size => text("Size", "Which size?", "Length decides the gauge."),
         Word::Tuning => text("Tuning", "How is it tuned?", "Pitch and length set the load."),
@@ -238,23 +249,19 @@ const fn word_text(word: Word) -> Text {
             "Pure fifths move the outer strings by cents.",
         ),
         Word::SetUp => text("Set-up", "How is it set up?", "Old ones bear less."),
-        Word::Now => {
-            text("Strings now", "What strings are on it?", "The advice compares with them.")
-        }
-        Word::Music => text("Music", "What is played?", "Each style asks something else."),
+        Word::Now => text("Strings now", "What strings are on it?", "Advice compares with them."),
+        Word::Music => text("Music", "What is played?", "Each style asks differently."),
         Word::Level => text("Level", "How far along?", "Beginners need steadiness first."),
         Word::Pegs => text("Pegs", "What turns the strings?", "Stiff strings need fine steps."),
         Word::Tuners => text("Fine tuners", "Where are fine tuners?", "Steel needs them."),
-        Word::WhoTunes => {
-            text("Who tunes", "Who tunes between lessons?", "Some strings drift all week.")
-        }
+        Word::WhoTunes => text("Who tunes", "Who tunes between lessons?", "Some strings drift."),
         Word::Room => text("Where it lives", "What is the air like?", "Damp and heat move pitch."),
-        Word::Budget => text("Budget", "What may it cost?", "Dearer is not always better."),
+        Word::Budget => text("Budget", "What may it cost?", "Dearer isn’t always better."),
     }
 }
 
 const fn number_text(number: Number) -> Text {
-    const EMPTY: &str = "Leave empty if you don’t know.";
+    const EMPTY: &str = "Leave empty if unknown.";
     match number {
         Number::Length => Text {
             hint: "Nut to bridge, along the outer string. Leave empty to take the size’s usual length.",
@@ -269,9 +276,15 @@ const fn number_text(number: Number) -> Text {
             ..text("Pitch of a′", "What is a′?", "Higher pitch, more load.")
         },
         Number::Age => {
-            Text { hint: EMPTY, ..text("Age", "How old are they?", "Fresh ones may be enough.") }
+            Text { hint: EMPTY, ..text("Age", "How old are they?", "Fresh ones may do.") }
         }
         Number::Days => text("Next performance", DAYS_ASK, ""),
+        Number::AlsoA4 => text("Other pitch of a′", "Another a′", ""),
+        Number::AlsoSemitones => Text {
+            hint: "2 for a whole tone up, −1 for a semitone down.",
+            ..text("Other tuning", "How far above the main tuning", "")
+        },
+        Number::AgeOf(_) => text("Age of the string", "How old it is", ""),
         Number::Wish(_) => text("Wish", "", ""),
         Number::Weight(_) => text("Weight", "", ""),
     }
@@ -314,7 +327,7 @@ pub const fn wish_words(wish: Wish) -> WishWords {
         Wish::Colour => WishWords {
             low: "steady",
             high: "colour",
-            low_said: "It stays in tune all evening.",
+            low_said: "It stays in tune.",
             high_said: "Every bow stroke sounds different.",
             low_more: "steadier",
             high_more: "more colour",
@@ -330,7 +343,7 @@ pub const fn wish_words(wish: Wish) -> WishWords {
         Wish::Power => WishWords {
             low: "gentle",
             high: "powerful",
-            low_said: "It sings in a small room.",
+            low_said: "It sings in small rooms.",
             high_said: "It reaches the back row.",
             low_more: "gentler",
             high_more: "more powerful",
@@ -371,16 +384,19 @@ pub fn wish_word(wish: Wish, value: f64) -> String {
 pub const LIKE_NOW: &str = "like now";
 
 /// What can bother, with the words for it.
-pub const BOTHERS: [(&str, &str); 12] = [
+pub const BOTHERS: [(&str, &str); 15] = [
     ("too-bright", "Too bright"),
+    ("thin", "Thin"),
     ("too-dull", "Too dull"),
     ("too-quiet", "Too quiet"),
     ("slow-to-speak", "Slow to speak"),
     ("chokes", "Chokes when pushed"),
     ("whistles", "Whistles"),
     ("wolf", "A wolf note"),
-    ("out-of-tune", "Goes out of tune"),
+    ("out-of-tune", "Out of tune"),
+    ("goes-flat", "Goes flat"),
     ("breaks", "Breaks"),
+    ("breaks-at-the-peg", "Breaks at the peg"),
     ("false", "Sounds false"),
     ("hard-on-the-hand", "Hard on the hand"),
     ("uneven", "Uneven strings"),
@@ -396,6 +412,7 @@ pub const fn flag_label(flag: Flag) -> &'static str {
         Flag::MagneticPickup => "A magnetic pickup needs steel",
         Flag::HandPain => "The hand hurts",
         Flag::GutToItsLimit => "Plain gut on top, even if it breaks often",
+        Flag::MustSettle => "It must have settled by the next performance",
     }
 }
 
@@ -409,6 +426,7 @@ pub const fn flag_name(flag: Flag) -> &'static str {
         Flag::MagneticPickup => "Magnetic pickup",
         Flag::HandPain => "Hand pain",
         Flag::GutToItsLimit => "Gut to its limit",
+        Flag::MustSettle => "Settled in time",
     }
 }
 
@@ -422,6 +440,10 @@ pub const FAMILIES: [(&str, &str); 7] = [
     ("synthetic", "Synthetic"),
     ("monofilament", "Monofilament"),
 ];
+
+/// A third of what is made.
+pub const GAUGE_CLASSES: [(&str, &str); 3] =
+    [("light", "Light"), ("medium", "Medium"), ("heavy", "Heavy")];
 
 /// The name of a weight.
 #[must_use]
@@ -466,6 +488,11 @@ pub fn choices(word: Word, answers: &Answers) -> Vec<Choice> {
         pairs.iter().map(|(key, label)| choice(key, label)).collect()
     };
     match word {
+        Word::Aim => list(&[
+            ("one-string", "One string"),
+            ("whole-set", "The whole set"),
+            ("is-it-time", "Is it time?"),
+        ]),
         Word::Instrument => {
             instrument::ALL.iter().map(|kind| choice(kind.key, &capital(kind.name))).collect()
         }
@@ -505,10 +532,10 @@ pub fn choices(word: Word, answers: &Answers) -> Vec<Choice> {
             ("machine", "Machine heads"),
         ]),
         Word::Tuners => {
-            list(&[("none", "Nowhere"), ("top", "Top string only"), ("all", "Every string")])
+            list(&[("none", "Nowhere"), ("top", "Top string"), ("all", "Every string")])
         }
         Word::WhoTunes => {
-            list(&[("player", "The player"), ("adult", "An adult who can"), ("nobody", "Nobody")])
+            list(&[("player", "The player"), ("adult", "An adult"), ("nobody", "Nobody")])
         }
         Word::Room => list(&[
             ("steady", "The same all year"),
@@ -517,11 +544,9 @@ pub fn choices(word: Word, answers: &Answers) -> Vec<Choice> {
             ("dry", "Dry"),
             ("travelling", "It travels"),
         ]),
-        Word::Budget => list(&[
-            ("modest", "As little as possible"),
-            ("middle", "The usual"),
-            ("any", "Whatever is best"),
-        ]),
+        Word::Budget => {
+            list(&[("modest", "Little"), ("middle", "The usual"), ("any", "Whatever is best")])
+        }
     }
 }
 
@@ -575,6 +600,7 @@ pub fn usual(question: Question, answers: &Answers) -> Option<String> {
         Question::Wishes => "Everything like now".to_owned(),
         Question::Flags(_) => "None".to_owned(),
         Question::Number(_) => "Not old".to_owned(),
+        Question::AlsoTuned => "Only this one".to_owned(),
         Question::Strings => "The tuning’s notes, any kind".to_owned(),
         Question::Weights => "They follow from the answers".to_owned(),
     };
@@ -588,6 +614,7 @@ pub fn usual_word(word: Word, answers: &Answers) -> Option<&'static str> {
     let bass = kind.key == "double-bass";
     let size = answers.size.as_deref().and_then(|key| kind.size(key)).or(kind.sizes.first());
     match word {
+        Word::Aim => Some("whole-set"),
         Word::Instrument => Some("violin"),
         Word::Size => kind.sizes.first().map(|size| size.key),
         Word::Tuning => kind.tunings.first().map(|tuning| tuning.key),
@@ -640,7 +667,7 @@ mod tests {
                 Question::Flags(flags) => {
                     said.extend(flags.iter().map(|flag| flag_label(*flag).to_owned()));
                 }
-                Question::Strings | Question::Weights => {}
+                Question::AlsoTuned | Question::Strings | Question::Weights => {}
             }
         }
         // What stands on every screen besides.
@@ -718,6 +745,7 @@ mod tests {
             }
         }
         assert_eq!(&BOTHERS.map(|(key, _)| key)[..], &tables.words["bothers"][..]);
+        assert_eq!(&GAUGE_CLASSES.map(|(key, _)| key)[..], &tables.words["gauge_class"][..]);
         assert_eq!(&FAMILIES.map(|(key, _)| key)[..], &tables.words["family"][..]);
         for (i, attribute) in tables.words["attribute"].iter().enumerate() {
             assert_eq!(fields::weight_key(i), attribute);

@@ -2,6 +2,7 @@
 
 use crate::construction::Family;
 use crate::instrument::{Kind, Size, Temperament, Tuning};
+use crate::material::Metal;
 use crate::pitch::Note;
 use crate::precedent::SetUp;
 use crate::quantity::{Hertz, Metre};
@@ -32,6 +33,24 @@ macro_rules! words {
 }
 
 words! {
+    /// What the person wants to know.
+    Aim {
+        /// Which string to put in place of one.
+        OneString = "one-string",
+        /// Which set.
+        WholeSet = "whole-set",
+        /// Whether to change anything.
+        IsItTime = "is-it-time",
+    }
+    /// A third of the tension band of what is made.
+    GaugeClass {
+        /// The lowest third.
+        Light = "light",
+        /// The middle third.
+        Medium = "medium",
+        /// The highest third.
+        Heavy = "heavy",
+    }
     /// What is on the instrument now.
     Now {
         /// Gut, plain or wound.
@@ -45,6 +64,8 @@ words! {
     Bother {
         /// Too bright or harsh.
         TooBright = "too-bright",
+        /// Thin, without body.
+        Thin = "thin",
         /// Too dull.
         TooDull = "too-dull",
         /// Too quiet.
@@ -59,8 +80,12 @@ words! {
         Wolf = "wolf",
         /// Goes out of tune.
         OutOfTune = "out-of-tune",
+        /// Loses pitch: goes flat, and never sharp.
+        GoesFlat = "goes-flat",
         /// Breaks.
         Breaks = "breaks",
+        /// Breaks at the peg.
+        BreaksAtThePeg = "breaks-at-the-peg",
         /// Sounds false.
         False = "false",
         /// Hard on the hand.
@@ -142,12 +167,40 @@ words! {
 }
 
 /// What a person says of one string.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct StringAnswer {
     /// Tuned to another note than the tuning says.
     pub note: Option<Note>,
     /// Must be of this family.
     pub family: Option<Family>,
+    /// What is there now.
+    pub today: Today,
+    /// What bothers about this string alone.
+    pub bothers: Vec<Bother>,
+    /// It stays.
+    pub keep: bool,
+}
+
+/// What a person knows of the string that is there now.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Today {
+    /// Its family.
+    pub family: Option<Family>,
+    /// Light, medium or heavy.
+    pub gauge_class: Option<GaugeClass>,
+    /// The metal under the fingers.
+    pub outer_metal: Option<&'static Metal>,
+    /// How old it is, in months.
+    pub age_months: Option<f64>,
+}
+
+/// Another pitch at which the same strings are used.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct AlsoTuned {
+    /// Pitch of a′ there; the main one where it is not given.
+    pub a4: Option<Hertz>,
+    /// How far above the main tuning, in semitones; below if negative.
+    pub semitones: f64,
 }
 
 /// How strongly five opposites are wished, −2 to 2; zero is "like now".
@@ -168,6 +221,8 @@ pub struct Wishes {
 /// Everything a person says.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Answers {
+    /// What the person wants to know; the whole set if it is not said.
+    pub aim: Option<Aim>,
     /// Which instrument.
     pub instrument: Option<&'static Kind>,
     /// Which size.
@@ -178,6 +233,8 @@ pub struct Answers {
     pub tuning: Option<&'static Tuning>,
     /// Pitch of a′.
     pub a4: Option<Hertz>,
+    /// Other pitches at which the same strings are used.
+    pub also_tuned: Vec<AlsoTuned>,
     /// Equal temperament or pure fifths.
     pub temperament: Option<Temperament>,
     /// Per string, highest first; may be shorter than the tuning.
@@ -206,6 +263,8 @@ pub struct Answers {
     pub room: Option<Room>,
     /// Days until it matters.
     pub concert_days: Option<f64>,
+    /// The set must have settled by then.
+    pub must_settle: bool,
     /// What it may cost.
     pub budget: Option<Budget>,
     /// Skin that cannot bear nickel.

@@ -148,13 +148,13 @@ pub fn first_looks(problem: &Problem) -> Vec<FirstLook> {
     for bother in &problem.bothers {
         let look = match bother {
             Bother::Wolf => FirstLook::WolfLuthier,
-            Bother::Breaks => FirstLook::BreakingPlace,
+            Bother::Breaks | Bother::BreaksAtThePeg => FirstLook::BreakingPlace,
             Bother::False => FirstLook::FalseString,
-            Bother::OutOfTune => FirstLook::PegsAndGrooves,
+            Bother::OutOfTune | Bother::GoesFlat => FirstLook::PegsAndGrooves,
             Bother::SlowToSpeak | Bother::Whistles | Bother::Chokes => FirstLook::BowAndRosin,
             Bother::Uneven => FirstLook::PostAndBridge,
             Bother::HardOnTheHand => FirstLook::StringHeight,
-            Bother::TooBright | Bother::TooDull | Bother::TooQuiet => continue,
+            Bother::TooBright | Bother::Thin | Bother::TooDull | Bother::TooQuiet => continue,
         };
         if !looks.contains(&look) {
             looks.push(look);

@@ -215,7 +215,7 @@ pub fn pose(answers: &Answers) -> Problem {
     let count = tuning.strings.len();
     let mut strings = Vec::with_capacity(count);
     for (i, (note, position)) in tuning.strings.iter().enumerate() {
-        let own = answers.strings.get(i).copied().unwrap_or_default();
+        let own = answers.strings.get(i).cloned().unwrap_or_default();
         let (Some(tuned), Some(position)) = (Note::parse(note), precedent::position_of(position))
         else {
             continue;
@@ -309,11 +309,19 @@ fn wishes(answers: &Answers) -> super::answers::Wishes {
             Bother::TooBright | Bother::Whistles => w.brightness -= 1.0,
             Bother::TooDull => w.brightness += 1.0,
             Bother::TooQuiet | Bother::Chokes => w.power += 1.0,
+            Bother::Thin => {
+                w.brightness -= 1.0;
+                w.power += 1.0;
+            }
             Bother::SlowToSpeak => w.response += 1.0,
             Bother::HardOnTheHand => w.feel -= 1.0,
-            Bother::OutOfTune => w.colour -= 1.0,
+            Bother::OutOfTune | Bother::GoesFlat => w.colour -= 1.0,
             // These are mended at the instrument, or by a fresh string, before they are mended by another kind.
-            Bother::Wolf | Bother::Breaks | Bother::False | Bother::Uneven => {}
+            Bother::Wolf
+            | Bother::Breaks
+            | Bother::BreaksAtThePeg
+            | Bother::False
+            | Bother::Uneven => {}
         }
     }
     let clamp = |x: f64| x.clamp(-2.0, 2.0);

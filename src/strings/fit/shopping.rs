@@ -5,19 +5,9 @@ use crate::material::Metal;
 use crate::precedent;
 use crate::quantity::Newton;
 
+use super::answers::GaugeClass;
 use super::candidates::Candidate;
 use super::problem::{Problem, StringProblem};
-
-/// A third of the band that is made.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum GaugeClass {
-    /// Lowest third of the tension band.
-    Light,
-    /// Middle third.
-    Medium,
-    /// Highest third.
-    Heavy,
-}
 
 /// How the string ends at the tailpiece.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
