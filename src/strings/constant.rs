@@ -323,3 +323,23 @@ pub const ALL: &[(&str, Constant)] = &[
     ("seating_bundle", SEATING[3]),
     ("seating_gut", SEATING[4]),
 ];
+
+/// Friction of cold rosin, and of rosin as warm as it gets.
+///
+/// Read off fig. 3 of [`source::WOODHOUSE_2003`], as cited in secondary texts.
+pub const ROSIN_COLD: f64 = 1.2;
+/// See [`ROSIN_COLD`].
+pub const ROSIN_HOT: f64 = 0.35;
+/// Warmth above the room over which rosin's friction falls from [`ROSIN_COLD`] to [`ROSIN_HOT`], K.
+pub const ROSIN_SOFT: f64 = 40.0;
+/// Radius of the contact of hair and string at one newton, m ([`source::WOODHOUSE_2003`]).
+pub const CONTACT_RADIUS: f64 = 2.5e-4;
+/// Heat that the contact stores for each kelvin and newton, m/K ([`source::VAN_WALSTIJN_2026`], Table 1).
+pub const ROSIN_HEAT: f64 = 1.0e-6;
+/// Heat that runs off with the surfaces as they slide, √W/(√m K) ([`source::VAN_WALSTIJN_2026`], Table 1).
+pub const ROSIN_IN_MOTION: f64 = 0.22;
+/// Heat that runs off at rest, m/(s K) ([`source::VAN_WALSTIJN_2026`], Table 1).
+pub const ROSIN_AT_REST: f64 = 1.0e-4;
+
+/// Share of a wave that a finger sends back: common practice, no source; from memory that a stopped note rings a tenth as long.
+pub const FINGER: f64 = 0.98;

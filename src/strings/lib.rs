@@ -3,7 +3,7 @@
 //! # The ladder
 //!
 //! quantity, error, source < constant < material, pitch < construction < physics < draw, setting < report <
-//! instrument, makeable, precedent < fit. A module uses only what stands before it.
+//! instrument, makeable, precedent < simulate < fit. A module uses only what stands before it.
 
 pub mod quantity;
 
@@ -27,6 +27,8 @@ pub mod report;
 pub mod instrument;
 pub mod makeable;
 pub mod precedent;
+
+pub mod simulate;
 
 pub mod fit;
 

@@ -78,5 +78,10 @@ sources! {
     BAVU_2005 = "bavu-2005", "E. Bavu, J. Smith, J. Wolfe", "Torsional waves in a bowed string", "Acta Acust. u. Acust. 91, 241, 2005", "torsional and transverse Q of a bass string, as cited in secondary texts";
     STOKES = "stokes", "G. G. Stokes; N. H. Fletcher, T. D. Rossing", "Air damping of a cylinder, in The physics of musical instruments, sec. 2.12", "Springer", "from memory";
     RESIN_MAKER = "resin-maker", "a resin maker", "Water uptake of polyamides at 23 degrees and 60 % humidity", "technical page", "as cited in secondary texts: PA66 2.5 %, PA6 3.5 %";
+    MSW_1983 = "mcintyre-schumacher-woodhouse-1983", "M. E. McIntyre, R. T. Schumacher, J. Woodhouse", "On the oscillations of musical instruments", "J. Acoust. Soc. Am. 74, 1325, 1983", "as cited in page-referenced notes; Fig. 7: 268 steps against 256";
+    WOODHOUSE_2003 = "woodhouse-2003", "J. Woodhouse", "Bowed string simulation using a thermal friction model", "Acta Acust. u. Acust. 89, 355, 2003", "as cited in secondary texts; the straight fall of friction is read off its fig. 3";
+    VAN_WALSTIJN_2026 = "van-walstijn-2026", "M. van Walstijn, V. Chatziioannou, A. Lampis, E. Matusiak", "Thermal elasto-plastic friction of the bowed string, Table 1", "Acta Acustica 10, 47, 2026", "as cited in secondary texts; a length is missing in the units of the balance of heat";
+    SMITH_WOODHOUSE_2000 = "smith-woodhouse-2000", "J. H. Smith, J. Woodhouse", "The tribology of rosin", "J. Mech. Phys. Solids 48, 1633, 2000", "steady sliding, as cited in secondary texts";
+    ZHANG_2016 = "zhang-2016", "A. Zhang, J. Woodhouse, G. Stoppani", "Motion of the cello bridge", "J. Acoust. Soc. Am. 140, 2636, 2016", "modes of one cello, as cited in secondary texts";
     PRACTICE = "practice", "the trade", "Common practice", "-", "no source; from memory, widened";
 }
