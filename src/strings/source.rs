@@ -83,5 +83,9 @@ sources! {
     VAN_WALSTIJN_2026 = "van-walstijn-2026", "M. van Walstijn, V. Chatziioannou, A. Lampis, E. Matusiak", "Thermal elasto-plastic friction of the bowed string, Table 1", "Acta Acustica 10, 47, 2026", "as cited in secondary texts; a length is missing in the units of the balance of heat";
     SMITH_WOODHOUSE_2000 = "smith-woodhouse-2000", "J. H. Smith, J. Woodhouse", "The tribology of rosin", "J. Mech. Phys. Solids 48, 1633, 2000", "steady sliding, as cited in secondary texts";
     ZHANG_2016 = "zhang-2016", "A. Zhang, J. Woodhouse, G. Stoppani", "Motion of the cello bridge", "J. Acoust. Soc. Am. 140, 2636, 2016", "modes of one cello, as cited in secondary texts";
+    DIN_45692 = "din-45692", "DIN", "DIN 45692:2009 Measurement technique for the simulation of the auditory sensation of sharpness", "DIN", "as in mosqito 1.2.1";
+    ISO_532 = "iso-532-1", "ISO", "ISO 532-1:2017 Methods for calculating loudness: Zwicker method", "ISO", "with E. Zwicker, H. Fastl 1991, J. Acoust. Soc. Jpn. (E) 12, 1; tables as in mosqito 1.2.1";
+    MOSQITO = "mosqito", "Green Forge Coop", "mosqito 1.2.1: sound quality metrics", "Python package", "its tables of ISO 532-1 and DIN 45692 were read; its results are compared with";
+    BS_1770 = "bs-1770", "ITU-R", "BS.1770 Algorithms to measure audio programme loudness and true-peak audio level", "ITU", "coefficients at 48 kHz from memory; a full-scale sine of 997 Hz reads -3.01";
     PRACTICE = "practice", "the trade", "Common practice", "-", "no source; from memory, widened";
 }

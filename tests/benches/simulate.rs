@@ -8,9 +8,7 @@ use strings::fit::answers::Answers;
 use strings::fit::{self, choose};
 use strings::instrument;
 use strings::simulate::map::{AttackMap, PlaceMap};
-use strings::simulate::{
-    Body, Bowed, Friction, Gesture, Hyperbolic, Law, Sounding, Strung, Thermal,
-};
+use strings::simulate::{Body, Gesture, Law, Sounding, Strung, note};
 
 /// Best of three, in seconds.
 fn seconds(mut run: impl FnMut()) -> f64 {
@@ -23,21 +21,17 @@ fn seconds(mut run: impl FnMut()) -> f64 {
         .fold(f64::INFINITY, f64::min)
 }
 
-/// Times real time of `L` notes side by side.
-fn faster<const L: usize, F: Friction<L> + Clone>(
-    strung: &Strung,
-    force: f64,
-    friction: &F,
-) -> f64 {
-    let played = 2.0;
-    let gestures: [Gesture; L] = std::array::from_fn(|_| Gesture::steady(0.1, force, 0.1));
-    let taken = seconds(|| {
-        let mut bowed = Bowed::<L, F>::new(strung, [0.1; L], friction.clone());
-        let mut sum = 0.0;
-        bowed.play(&gestures, (played * strung.rate()) as usize, |_, m| sum += m.bridge_force[0]);
-        black_box(sum);
-    });
-    L as f64 * played / taken
+/// Times real time of one note alone.
+fn alone(strung: &Strung, law: Law, force: f64) -> f64 {
+    let gesture = Gesture::steady(0.1, force, 0.1);
+    2.0 / seconds(|| drop(black_box(note::bowed(strung, law, &gesture, 2.0))))
+}
+
+/// Times real time of notes side by side.
+fn in_lanes(strung: &Strung, law: Law, force: f64) -> f64 {
+    let gestures = vec![Gesture::steady(0.1, force, 0.1); 16];
+    let played = 16.0 * note::PERIODS * strung.period() / strung.rate();
+    played / seconds(|| drop(black_box(note::judged(strung, law, &gestures, None))))
 }
 
 fn main() {
@@ -56,15 +50,14 @@ fn main() {
         let warm = Strung::new(&string, &body, warm_rate);
         let force = string.impedance;
         println!(
-            "{:12} {:.0} Hz: filters fitted in {:.2} ms; law of speed at {rate} steps a second {:.0} times real time alone, {:.0} by two, {:.0} by four; of temperature at {warm_rate} {:.0} alone, {:.0} by four",
+            "{:12} {:.0} Hz: filters fitted in {:.2} ms; law of speed at {rate} steps a second {:.0} times real time alone, {:.0} in lanes; of temperature at {warm_rate} {:.0} alone, {:.0} in lanes",
             kind.key,
             string.pitch,
             fitted * 1e3,
-            faster::<1, _>(&strung, force, &Hyperbolic::rosin()),
-            faster::<2, _>(&strung, force, &Hyperbolic::rosin()),
-            faster::<4, _>(&strung, force, &Hyperbolic::rosin()),
-            faster::<1, _>(&warm, force, &Thermal::new(warm_rate)),
-            faster::<4, _>(&warm, force, &Thermal::new(warm_rate)),
+            alone(&strung, Law::Hyperbolic, force),
+            in_lanes(&strung, Law::Hyperbolic, force),
+            alone(&warm, Law::Thermal, force),
+            in_lanes(&warm, Law::Thermal, force),
         );
         let resistance = setting.bridge_resistance.get();
         let places = PlaceMap::usual(string.clone(), body.clone(), resistance, 0.1, 24);

@@ -14,6 +14,8 @@ mod helmholtz;
 mod lanes;
 mod mcintyre_1983;
 mod schelleng;
+mod sharp;
+mod sounds;
 mod steps;
 mod twist;
 

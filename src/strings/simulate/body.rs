@@ -85,7 +85,17 @@ const SKELETONS: &[Skeleton] = &[
     },
 ];
 
+fn skeleton(kind: &Kind) -> &'static Skeleton {
+    SKELETONS.iter().find(|s| s.key == kind.key).unwrap_or(&SKELETONS[0])
+}
+
 impl Body {
+    /// Middle of the many modes of an instrument's family, Hz: generic.
+    #[must_use]
+    pub fn between(kind: &Kind) -> f64 {
+        skeleton(kind).between
+    }
+
     /// A bridge that does not give at all.
     #[must_use]
     pub const fn rigid() -> Self {
@@ -105,7 +115,7 @@ impl Body {
     /// Its signature modes are those of one instrument; another has them elsewhere. Nothing here is of the instrument at hand.
     #[must_use]
     pub fn generic(kind: &Kind, setting: &Setting) -> Self {
-        let skeleton = SKELETONS.iter().find(|s| s.key == kind.key).unwrap_or(&SKELETONS[0]);
+        let skeleton = skeleton(kind);
         let between = 1.0 / setting.bridge_resistance.get();
         let strongest = (1.0 / setting.peak_resistance.get() - between).max(0.0);
         let mut modes: Vec<Mode> = skeleton

@@ -347,10 +347,10 @@ impl<const L: usize, F: Friction<L>> Bowed<L, F> {
         }
     }
 
-    /// Plays `steps` steps of the gestures, one a note, and shows each step to `see`.
+    /// Plays `steps` steps of the gestures, one a note, and shows each step to `see`; a note without one has no bow.
     pub fn play(
         &mut self,
-        gestures: &[Gesture; L],
+        gestures: &[Gesture],
         steps: usize,
         mut see: impl FnMut(usize, &Moment<L>),
     ) {
@@ -360,8 +360,7 @@ impl<const L: usize, F: Friction<L>> Bowed<L, F> {
             if k % BLOCK == 0 {
                 let (t, later) =
                     (k as f64 / self.strung.rate, (k + BLOCK) as f64 / self.strung.rate);
-                for l in 0..L {
-                    let gesture = &gestures[l];
+                for (l, gesture) in gestures.iter().enumerate().take(L) {
                     speed[l] = gesture.speed.at(t);
                     press[l] = gesture.force.at(t);
                     faster[l] = (gesture.speed.at(later) - speed[l]) / BLOCK as f64;

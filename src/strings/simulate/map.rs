@@ -4,21 +4,16 @@
 //! as they come. The closed limits of the same string stand beside.
 
 use super::body::Body;
-use super::bowed::Bowed;
-use super::friction::{Friction, Hyperbolic, Law};
-use super::gesture::Gesture;
-use super::judge::{Judgement, Regime, Watch};
+use super::friction::Law;
+use super::gesture::{Gesture, Track};
+use super::judge::{Judgement, Regime};
+use super::note::{LANES, judged};
 use super::sounding::Sounding;
 use super::strung::Strung;
-use super::thermal::Thermal;
 use crate::constant::{FRICTION_DROP, FRICTION_SPEED, SLIDING_FRICTION};
 use crate::physics::bowing;
 use crate::quantity::{Kilogram, KilogramPerSecond};
 
-/// Notes that are stepped side by side.
-pub const LANES: usize = 4;
-/// How long each note of a map is, in periods.
-pub const PERIODS: f64 = 60.0;
 /// Speed at which a bow that starts from rest stays, m/s.
 const TOP_SPEED: f64 = 0.5;
 
@@ -47,50 +42,6 @@ pub fn closed_limits(string: &Sounding, resistance: f64, speed: f64, place: f64)
         SLIDING_FRICTION,
     );
     (greatest.get(), least.get())
-}
-
-/// Notes side by side on one string, each with its own gesture and place, from rest or from the ideal motion.
-///
-/// With fewer gestures than lanes the last is played more than once and told once.
-fn notes<const L: usize, F: Friction<L>>(
-    strung: &Strung,
-    gestures: &[Gesture],
-    moving: Option<f64>,
-    friction: F,
-) -> Vec<Judgement> {
-    let Some(last) = gestures.last() else { return Vec::new() };
-    let lanes: [Gesture; L] = core::array::from_fn(|l| gestures.get(l).unwrap_or(last).clone());
-    let places: [f64; L] = core::array::from_fn(|l| lanes[l].place.at(0.0));
-    let mut bowed = Bowed::new(strung, places, friction);
-    if let Some(speed) = moving {
-        bowed.set_moving(&[speed; L]);
-    }
-    let period = bowed.period();
-    let mut watches: [Watch; L] = core::array::from_fn(|_| Watch::new(period, PERIODS));
-    bowed.play(&lanes, (PERIODS * period) as usize, |_, moment| {
-        for (l, watch) in watches.iter_mut().enumerate() {
-            watch.see(l, moment);
-        }
-    });
-    let judged = watches.into_iter().zip(places).map(|(watch, place)| watch.judge(place));
-    judged.take(gestures.len()).collect()
-}
-
-/// Judges any number of notes, [`LANES`] at a time.
-///
-/// `moving` is the bow speed of the ideal motion from which they start, m/s; without it they start from rest.
-#[must_use]
-pub fn judged(
-    strung: &Strung,
-    law: Law,
-    gestures: &[Gesture],
-    moving: Option<f64>,
-) -> Vec<Judgement> {
-    let some = |some: &[Gesture]| match law {
-        Law::Hyperbolic => notes::<LANES, _>(strung, some, moving, Hyperbolic::rosin()),
-        Law::Thermal => notes::<LANES, _>(strung, some, moving, Thermal::new(strung.rate())),
-    };
-    gestures.chunks(LANES).flat_map(some).collect()
 }
 
 /// Force against bow place: Schelleng's diagram. Each note starts in the ideal motion, and is judged by what becomes of it.
@@ -207,7 +158,7 @@ impl AttackMap {
             .forces
             .iter()
             .map(|force| Gesture {
-                speed: super::gesture::Track::rising(acceleration, TOP_SPEED),
+                speed: Track::rising(acceleration, TOP_SPEED),
                 ..Gesture::steady(0.0, *force, self.place)
             })
             .collect();

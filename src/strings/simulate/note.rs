@@ -1,0 +1,135 @@
+//! One note, played from beginning to end: what the bridge felt of it, and what sort of note it was.
+//!
+//! The loops over samples are made here for both laws of friction, so that they are compiled with the model's own
+//! care for speed wherever they are called from.
+
+use super::bowed::{Bowed, Moment};
+use super::friction::{Friction, Hyperbolic, Law};
+use super::gesture::Gesture;
+use super::judge::{Judgement, Watch};
+use super::strung::Strung;
+use super::thermal::Thermal;
+
+/// Notes that are stepped side by side.
+pub const LANES: usize = 4;
+/// How long a note is watched when its regime is asked for, in periods.
+pub const PERIODS: f64 = 60.0;
+
+/// What the bridge felt, step by step.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Note {
+    /// Steps a second.
+    pub rate: f64,
+    /// Force of the string on the bridge, N.
+    pub bridge_force: Vec<f64>,
+    /// Speed of the bridge, m/s.
+    pub bridge_speed: Vec<f64>,
+    /// What sort of note it was.
+    pub judgement: Judgement,
+}
+
+/// A string at rest, bowed for `seconds`.
+#[must_use]
+pub fn bowed(strung: &Strung, law: Law, gesture: &Gesture, seconds: f64) -> Note {
+    match law {
+        Law::Hyperbolic => one(strung, Hyperbolic::rosin(), gesture, seconds),
+        Law::Thermal => one(strung, Thermal::new(strung.rate()), gesture, seconds),
+    }
+}
+
+fn one<F: Friction<1>>(strung: &Strung, friction: F, gesture: &Gesture, seconds: f64) -> Note {
+    let steps = (seconds * strung.rate()) as usize;
+    let place = gesture.place.at(0.0);
+    let mut watch = Watch::new(strung.period(), steps as f64 / strung.period());
+    let (mut force, mut speed) = (Vec::with_capacity(steps), Vec::with_capacity(steps));
+    let see = |_: usize, moment: &Moment<1>| {
+        watch.see(0, moment);
+        force.push(moment.bridge_force[0]);
+        speed.push(moment.bridge_speed[0]);
+    };
+    Bowed::<1, F>::new(strung, [place], friction).play(core::slice::from_ref(gesture), steps, see);
+    Note {
+        rate: strung.rate(),
+        bridge_force: force,
+        bridge_speed: speed,
+        judgement: watch.judge(place),
+    }
+}
+
+/// A string plucked at `place` with `pull` newtons, let go over `letting_go` seconds, and left to ring.
+#[must_use]
+pub fn plucked(strung: &Strung, place: f64, pull: f64, letting_go: f64, seconds: f64) -> Note {
+    let steps = (seconds * strung.rate()) as usize;
+    let (mut force, mut speed) = (Vec::with_capacity(steps), Vec::with_capacity(steps));
+    let mut string = Bowed::<1, _>::new(strung, [place], Hyperbolic::rosin());
+    // To let go of a string that is held is to push it back by as much: the two differ by what stands still.
+    let going = (letting_go * strung.rate()).max(1.0);
+    for k in 0..steps {
+        let t = (k as f64 / going).min(1.0);
+        let moment = string.pulled(&[-pull * t * t * (3.0 - 2.0 * t)]);
+        force.push(moment.bridge_force[0] + pull * (1.0 - place));
+        speed.push(moment.bridge_speed[0]);
+    }
+    let judgement = Watch::new(strung.period(), 0.0).judge(place);
+    Note { rate: strung.rate(), bridge_force: force, bridge_speed: speed, judgement }
+}
+
+/// Judges any number of notes of [`PERIODS`] periods, [`LANES`] at a time.
+///
+/// `moving` is the bow speed of the ideal motion from which they start, m/s; without it they start from rest.
+#[must_use]
+pub fn judged(
+    strung: &Strung,
+    law: Law,
+    gestures: &[Gesture],
+    moving: Option<f64>,
+) -> Vec<Judgement> {
+    let some = |some: &[Gesture]| match law {
+        Law::Hyperbolic => few::<LANES, _>(strung, some, moving, Hyperbolic::rosin()),
+        Law::Thermal => few::<LANES, _>(strung, some, moving, Thermal::new(strung.rate())),
+    };
+    gestures.chunks(LANES).flat_map(some).collect()
+}
+
+/// With fewer gestures than lanes the last is played more than once and told once.
+fn few<const L: usize, F: Friction<L>>(
+    strung: &Strung,
+    gestures: &[Gesture],
+    moving: Option<f64>,
+    friction: F,
+) -> Vec<Judgement> {
+    let Some(last) = gestures.last() else { return Vec::new() };
+    let lanes: [Gesture; L] = core::array::from_fn(|l| gestures.get(l).unwrap_or(last).clone());
+    let places: [f64; L] = core::array::from_fn(|l| lanes[l].place.at(0.0));
+    let mut bowed = Bowed::new(strung, places, friction);
+    if let Some(speed) = moving {
+        bowed.set_moving(&[speed; L]);
+    }
+    let period = bowed.period();
+    let mut watches: [Watch; L] = core::array::from_fn(|_| Watch::new(period, PERIODS));
+    bowed.play(&lanes, (PERIODS * period) as usize, |_, moment| {
+        for (l, watch) in watches.iter_mut().enumerate() {
+            watch.see(l, moment);
+        }
+    });
+    let judged = watches.into_iter().zip(places).map(|(watch, place)| watch.judge(place));
+    judged.take(gestures.len()).collect()
+}
+
+/// Seconds in which a sound that dies away falls by 60 dB: three times what it takes from −5 to −25 dB.
+///
+/// Of the energy still to come (Schroeder 1965), so that beats do not count. None if it does not fall so far.
+#[must_use]
+pub fn ring(sound: &[f64], rate: f64) -> Option<f64> {
+    let mut to_come: Vec<f64> = sound.iter().map(|x| x * x).collect();
+    let mut sum = 0.0;
+    for x in to_come.iter_mut().rev() {
+        sum += *x;
+        *x = sum;
+    }
+    let below = |share: f64| to_come.iter().position(|e| *e < share * sum);
+    // Of a whole that is cut off, the last tenth cannot be trusted.
+    let (first, last) = (below(0.316_227_766_016_837_94)?, below(0.003_162_277_660_168_379_4)?);
+    ((last as f64) < 0.9 * sound.len() as f64 && last > first)
+        .then(|| 3.0 * (last - first) as f64 / rate)
+}
