@@ -5,11 +5,11 @@
 use std::rc::Rc;
 
 use protocol::reply::{FittedString, Problem, Range, Report};
-use yew::create_portal;
 use yew::prelude::*;
 
 use crate::components::evidence::Evidence;
 use crate::components::portrait::{Portrait, ScaleBar, magnification};
+use crate::platform::print::on_paper;
 use crate::units;
 use crate::words::naming::{capital, core, family, portrait, windings};
 use crate::words::{days, doubt, partials, property};
@@ -34,7 +34,7 @@ const WIDE_PX: f64 = 96.0;
 #[component]
 pub fn ReportSheet(props: &ReportSheetProps) -> Html {
     let paper = html! { <ReportPaper ..props.clone() /> };
-    create_portal(paper, gloo::utils::body().into())
+    on_paper(paper)
 }
 
 /// What stands on the report.

@@ -5,10 +5,10 @@
 use std::rc::Rc;
 
 use protocol::reply::{Fit, FittedString, Problem, Set};
-use yew::create_portal;
 use yew::prelude::*;
 
 use crate::components::portrait::{Portrait, ScaleBar, magnification};
+use crate::platform::print::on_paper;
 use crate::units;
 use crate::words::naming::{a, capital, family, letter, portrait};
 use crate::words::{plan, reasons, set as words};
@@ -31,7 +31,7 @@ pub fn Sheet(props: &SheetProps) -> Html {
     match &props.fit.set {
         Some(set) => {
             let sheet = html! { <SheetPaper fit={props.fit.clone()} set={Rc::new(set.clone())} label={props.label.clone()} /> };
-            create_portal(sheet, gloo::utils::body().into())
+            on_paper(sheet)
         }
         None => Html::default(),
     }

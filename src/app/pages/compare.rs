@@ -223,7 +223,7 @@ fn Side(props: &SideProps) -> Html {
                 <p class="amiss" role="alert">{ format!("It could not be computed: {broke}.") }</p>
             }
             { match found {
-                Some(found) => html! { <>{ bars(found) }{ numbers(found) }</> },
+                Some(found) => html! { <Compared found={found.clone()} /> },
                 None => html! { <p role="status">{ "Computing…" }</p> },
             } }
         </article>
@@ -254,6 +254,19 @@ fn likeness(report: &Report, name: &str, px_per_mm: f64) -> Html {
             <figcaption>{ capital(&short(&report.family, &report.construction)) }</figcaption>
         </figure>
     }
+}
+
+/// Properties of [`Compared`].
+#[derive(Clone, PartialEq, Properties)]
+pub struct ComparedProps {
+    /// What the model said of the two.
+    pub found: Rc<Compare>,
+}
+
+/// How two strings compare: six numbers as bars, and every number.
+#[component]
+pub fn Compared(props: &ComparedProps) -> Html {
+    html! { <>{ bars(&props.found) }{ numbers(&props.found) }</> }
 }
 
 /// The six numbers that are drawn.
