@@ -183,12 +183,19 @@ pub fn plainly(property: &str, q: &Quantity) -> String {
     };
     if q.unknown {
         let places = decimals(high, 2).unwrap_or(exact);
-        let range = format!("{} to {}", one(low, places), one(high, places));
+        let range = format!("{} to {}", one(low, not_nought(low, places)), one(high, places));
         return format!("unknown within {}", with_unit(&range, unit));
     }
     let of_value = decimals(value.abs(), 2).unwrap_or(exact);
     let places = decimals((high - low) / 2.0, 2).map_or(of_value, |p| p.min(of_value));
     with_unit(&one(value, places), unit)
+}
+
+/// Digits after the point for the low end of a range: as many as for its high end, and enough that it is no nought.
+///
+/// Over a range of a hundredfold the digits of the high end would make nothing of the low one.
+fn not_nought(low: f64, places: i32) -> i32 {
+    decimals(low, 1).map_or(places, |own| own.max(places))
 }
 
 /// Writes a value with its range.
@@ -205,7 +212,7 @@ pub fn write(
     let places = decimals(half, figures);
     let at = places.unwrap_or(exact);
     // Nought is nought however finely it is measured.
-    let one = |x: f64| if x.abs() < 1e-12 { "0".to_owned() } else { fixed(x, at) };
+    let one = |x: f64, at: i32| if x.abs() < 1e-12 { "0".to_owned() } else { fixed(x, at) };
     let whole = value.is_finite() && range.0.is_finite() && range.1.is_finite();
     if !whole {
         let none = NOT_KNOWN.to_owned();
@@ -219,9 +226,9 @@ pub fn write(
         };
     }
     Written {
-        value: one(value),
-        low: one(range.0),
-        high: one(range.1),
+        value: one(value, at),
+        low: one(range.0, not_nought(range.0, at)),
+        high: one(range.1, at),
         unit,
         exact: places.is_none(),
         unknown,

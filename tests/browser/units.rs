@@ -47,6 +47,13 @@ fn a_quantity_has_its_unit_and_says_when_it_is_unknown() {
     assert_eq!(w.plain(), "3\u{a0}%");
     let w = units::written("drift_cent", &quantity(36.1, 12.5, 95.1), 2);
     assert_eq!(w.plain(), "unknown within 12 to 95\u{a0}cents");
+    // A low end is nought only if it is none.
+    let w = units::written("drift_cent", &quantity(9.1, 0.34, 230.0), 2);
+    assert_eq!(w.plain(), "unknown within 0.3 to 230\u{a0}cents");
+    let w = units::written("bending_stiffness_n_m2", &quantity(4e-4, 33.8e-6, 2344e-6), 2);
+    assert_eq!(w.range(), "30 to 2300");
+    let w = units::written("drift_cent", &quantity(9.1, 0.0, 230.0), 2);
+    assert_eq!(w.plain(), "unknown within 0 to 230\u{a0}cents");
     let w = units::written("outer_diameter_m", &quantity(0.000265, 0.000265, 0.000265), 2);
     assert_eq!((w.plain().as_str(), w.exact), ("0.265\u{a0}mm", true));
     let w = units::written("drift_moisture_cent", &quantity(0.0, 0.0, 0.0), 2);
@@ -64,6 +71,7 @@ fn plain_words_agree_with_comparisons() {
     assert_eq!(plainly("peg_cent_deg", 16.89, 16.04, 17.78), "17\u{a0}cents/degree");
     assert_eq!(plainly("drift_cent", 36.1, 12.5, 95.1), "unknown within 12 to 95\u{a0}cents");
     assert_eq!(plainly("settling_d", 0.1, 0.05, 0.3), "unknown within 0.05 to 0.30\u{a0}days");
+    assert_eq!(plainly("drift_cent", 9.1, 0.34, 230.0), "unknown within 0.3 to 230\u{a0}cents");
     assert_eq!(plainly("stretch", f64::NAN, 0.0, 0.0), units::NOT_KNOWN);
 }
 
