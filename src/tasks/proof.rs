@@ -67,7 +67,21 @@ pub(crate) fn prove(wish: &Wish) -> Tally {
             "format" => whole(format(plant)),
             // What the page does without a browser is tested without one.
             "native" => tests(
-                &[&["test", "--no-fail-fast"], &["test", "--no-fail-fast", "-p", "app", "--lib"]],
+                &[
+                    &["test", "--no-fail-fast"],
+                    // Together, so that what the page is made of is compiled once for both.
+                    &[
+                        "test",
+                        "--no-fail-fast",
+                        "-p",
+                        "app",
+                        "-p",
+                        "reader",
+                        "--lib",
+                        "--test",
+                        "reader",
+                    ],
+                ],
                 stage,
                 plant,
             ),

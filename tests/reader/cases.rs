@@ -1,0 +1,183 @@
+//! Thousands of cases: sets for random people on every instrument, each read in three renderings, and random pairs.
+//!
+//! A case is one string of one reply in one rendering (its card on the page with what stands over the cards, its row
+//! on the sheet, its printed report), one reply in which nothing fits, or one pair of strings on the compare page.
+
+use std::env;
+use std::rc::Rc;
+use std::sync::Mutex;
+use std::sync::atomic::{AtomicUsize, Ordering};
+
+use protocol::reply::{Compare, Fit, Reply};
+use protocol::request::{CompareRequest, Construction, FitRequest, Request, Setting};
+use serde_json::Value;
+use support::Seeded;
+
+use crate::anybody::{anybody, tables};
+use crate::heard::Tally;
+use crate::reader::{Reading, read_page};
+use crate::rendered::Easel;
+
+/// How many cases run when nobody asks for more: what the proof has time for.
+const CASES: usize = 20_000;
+/// The variable that asks for more.
+const MORE: &str = "ROPEWALK_CASES";
+/// Of a hundred cases, how many are pairs.
+const PAIRS: usize = 40;
+
+/// The reply as JSON, and as what the page draws.
+pub(crate) fn reply(request: &Request) -> (Value, Reply) {
+    let reply = protocol::handle(request);
+    (serde_json::to_value(&reply).unwrap(), reply)
+}
+
+/// A set for somebody.
+pub(crate) fn fit(request: FitRequest) -> (Value, Rc<Fit>) {
+    match reply(&Request::Fit(Box::new(request))) {
+        (value, Reply::Fit(fit)) => (value, Rc::new(*fit)),
+        (value, _) => panic!("{value}"),
+    }
+}
+
+/// A string and where it works, for pairs.
+type Placed = (Construction, Setting);
+
+/// Strings met so far: chosen, rivals, today's and runners-up.
+fn met(fit: &Fit, pool: &mut Vec<Placed>) {
+    let Some(set) = &fit.set else { return };
+    for string in &set.strings {
+        for report in [Some(&string.report), string.rival.as_ref(), string.today.as_ref()]
+            .into_iter()
+            .flatten()
+        {
+            pool.push((report.construction.clone(), report.setting.clone()));
+        }
+    }
+}
+
+/// A string like another, but as thick as chance has it.
+fn like(seeded: &mut Seeded, construction: &Construction) -> Construction {
+    let mut new = construction.clone();
+    let grow = seeded.between(0.7, 1.4);
+    new.core.diameter_m *= grow;
+    for winding in &mut new.windings {
+        winding.thickness_m *= seeded.between(0.7, 1.4);
+    }
+    new
+}
+
+/// Two strings at the place of one of them: from neighbouring places or far apart, as made or distorted, now and then alike.
+fn pair(seeded: &mut Seeded, pool: &[Placed]) -> CompareRequest {
+    let one = seeded.below(pool.len());
+    let near = (one + seeded.below(12)).min(pool.len() - 1);
+    let far = seeded.below(pool.len());
+    let ((this, setting), (other, _)) =
+        (&pool[one], &pool[*seeded.one_of(&[one, near, near, near, far])]);
+    let mut side = |construction: &Construction| {
+        if seeded.bits().is_multiple_of(2) {
+            construction.clone()
+        } else {
+            like(seeded, construction)
+        }
+    };
+    let (this, other) = (side(this), side(other));
+    CompareRequest { this, other, setting: setting.clone() }
+}
+
+/// What all threads found together.
+#[derive(Default)]
+struct Found {
+    cases: usize,
+    sets: usize,
+    pairs: usize,
+    tally: Tally,
+    objections: Vec<String>,
+}
+
+impl Found {
+    fn take(&mut self, cases: usize, reading: Reading, request: impl Fn() -> String) {
+        self.cases += cases;
+        self.tally.add(reading.tally);
+        if let Some(first) = reading.objections.first() {
+            self.objections.push(format!(
+                "{first}\n    and {} more in {}",
+                reading.objections.len() - 1,
+                request()
+            ));
+        }
+    }
+
+    fn read_fit(&mut self, easel: &Easel, request: FitRequest) -> Rc<Fit> {
+        let asked = || serde_json::to_string(&request).unwrap();
+        let (value, fit) = fit(request.clone());
+        let strings = fit.set.as_ref().map_or(0, |set| set.strings.len());
+        // Every string has its card on the page and its row on the sheet.
+        self.take((2 * strings).max(1), read_page(&value, &easel.set(&fit), None), asked);
+        for i in 0..strings {
+            self.take(1, read_page(&value, &easel.report(&fit, i), Some(i)), asked);
+        }
+        self.sets += 1;
+        fit
+    }
+
+    fn read_pair(&mut self, easel: &Easel, request: CompareRequest) {
+        let request = Request::Compare(Box::new(request));
+        // A distorted string may be one that cannot be.
+        if let (value, Reply::Compare(found)) = reply(&request) {
+            let found: Rc<Compare> = Rc::new(*found);
+            let asked = || serde_json::to_string(&request).unwrap();
+            self.take(1, read_page(&value, &easel.pair(&found), None), asked);
+            self.pairs += 1;
+        }
+    }
+}
+
+#[test]
+fn the_text_never_contradicts_its_numbers() {
+    let wanted = env::var(MORE).ok().map_or(CASES, |text| text.parse().unwrap());
+    let tables = tables();
+    let done = AtomicUsize::new(0);
+    let all: Mutex<Found> = Mutex::default();
+    std::thread::scope(|scope| {
+        for half in 0..2_u64 {
+            let (tables, done, all) = (&tables, &done, &all);
+            scope.spawn(move || {
+                let mut seeded = Seeded::new(31_000 + half);
+                let easel = Easel::new();
+                let (mut found, mut pool) = (Found::default(), Vec::new());
+                while done.load(Ordering::Relaxed) < wanted && found.objections.len() < 50 {
+                    let before = found.cases;
+                    if pool.is_empty() || found.pairs * 100 >= PAIRS * found.cases {
+                        let answers = anybody(&mut seeded, tables);
+                        met(&found.read_fit(&easel, FitRequest { answers }), &mut pool);
+                    } else {
+                        found.read_pair(&easel, pair(&mut seeded, &pool));
+                    }
+                    done.fetch_add(found.cases - before, Ordering::Relaxed);
+                }
+                let mut all = all.lock().unwrap();
+                all.cases += found.cases;
+                all.sets += found.sets;
+                all.pairs += found.pairs;
+                all.tally.add(found.tally);
+                all.objections.append(&mut found.objections);
+            });
+        }
+    });
+    let Found { cases, sets, pairs, tally, objections } = all.into_inner().unwrap();
+    assert!(
+        objections.is_empty(),
+        "{} objections; the first:\n{}",
+        objections.len(),
+        objections[..objections.len().min(10)].join("\n")
+    );
+    support::tell(&format!(
+        "{cases} cases read, from {sets} answers and {pairs} pairs: {} figures, {} comparatives and {} other words on scales agree",
+        tally.figures, tally.comparatives, tally.words
+    ));
+    // A reader that finds nothing to read would object to nothing.
+    assert!(
+        cases >= wanted && tally.figures > 200 * cases && tally.comparatives > 2 * cases,
+        "{tally:?}"
+    );
+}

@@ -1,0 +1,86 @@
+//! The page drawn without a browser, as the text of its elements.
+
+use std::rc::Rc;
+
+use app::pages::compare::Compared;
+use app::pages::set::SetPage;
+use app::report_sheet::ReportPaper;
+use protocol::reply::{Compare, Fit};
+use protocol::request::Answers;
+use yew::prelude::*;
+use yew::{BaseComponent, LocalServerRenderer};
+
+/// What yew draws on: one of a thread.
+pub(crate) struct Easel(tokio::runtime::Runtime, tokio::task::LocalSet);
+
+/// Properties of [`Whole`].
+#[derive(Clone, PartialEq, Properties)]
+struct WholeProps {
+    fit: Rc<Fit>,
+}
+
+/// The set page with its sheet.
+#[component]
+fn Whole(props: &WholeProps) -> Html {
+    html! {
+        <SetPage fit={props.fit.clone()} answers={Rc::new(Answers::default())} label=""
+            on_change={Callback::noop()} on_compare={Callback::noop()} on_keep={Callback::noop()} on_download={Callback::noop()} />
+    }
+}
+
+/// Properties of [`Paper`].
+#[derive(Clone, PartialEq, Properties)]
+struct PaperProps {
+    fit: Rc<Fit>,
+    string: usize,
+}
+
+/// The report of one string on paper.
+#[component]
+fn Paper(props: &PaperProps) -> Html {
+    let Some(set) = &props.fit.set else { return Html::default() };
+    let string = &set.strings[props.string];
+    html! {
+        <ReportPaper string={Rc::new(string.clone())} problem={Rc::new(props.fit.problem.clone())}
+            name={app::words::set::names(set)[props.string].clone()} label="" />
+    }
+}
+
+/// Properties of [`Pair`].
+#[derive(Clone, PartialEq, Properties)]
+struct PairProps {
+    found: Rc<Compare>,
+}
+
+/// Two strings side by side.
+#[component]
+fn Pair(props: &PairProps) -> Html {
+    html! { <Compared found={props.found.clone()} /> }
+}
+
+impl Easel {
+    pub(crate) fn new() -> Self {
+        let runtime = tokio::runtime::Builder::new_current_thread().build().unwrap();
+        Self(runtime, tokio::task::LocalSet::new())
+    }
+
+    fn draw<C: BaseComponent>(&self, props: C::Properties) -> String {
+        let page = LocalServerRenderer::<C>::with_props(props).hydratable(false).render();
+        self.1.block_on(&self.0, page)
+    }
+
+    /// The set page, and the sheet after it.
+    pub(crate) fn set(&self, fit: &Rc<Fit>) -> String {
+        self.draw::<Whole>(WholeProps { fit: fit.clone() })
+    }
+
+    /// The printed report of one string.
+    pub(crate) fn report(&self, fit: &Rc<Fit>, string: usize) -> String {
+        self.draw::<Paper>(PaperProps { fit: fit.clone(), string })
+    }
+
+    /// Two strings side by side.
+    pub(crate) fn pair(&self, found: &Rc<Compare>) -> String {
+        self.draw::<Pair>(PairProps { found: found.clone() })
+    }
+}
