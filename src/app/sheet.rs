@@ -11,7 +11,7 @@ use crate::components::portrait::{Portrait, ScaleBar, magnification};
 use crate::platform::print::on_paper;
 use crate::units;
 use crate::words::naming::{a, capital, family, letter, portrait};
-use crate::words::{plan, reasons, set as words};
+use crate::words::{plan, reasons, set as words, verdict};
 
 /// Properties of [`Sheet`].
 #[derive(Clone, PartialEq, Properties)]
@@ -63,7 +63,10 @@ pub fn SheetPaper(props: &SheetPaperProps) -> Html {
         <section class="sheet" lang="en" aria-label="Sheet to print">
             <header class="sheet-head">
                 <div>
-                    <p class="sheet-title">{ words::answer(fit) }</p>
+                    <p class="sheet-title">{ verdict::answer(fit) }</p>
+                    if let Some(title) = verdict::all_the_same(fit) {
+                        <p>{ format!("{title}: {}", lower(&words::answer(fit))) }</p>
+                    }
                     <p>{ instrument(problem) }</p>
                 </div>
                 <dl class="by-hand">
@@ -96,10 +99,10 @@ pub fn SheetPaper(props: &SheetPaperProps) -> Html {
                     { format!(" A close call: another set, {}, comes out about level.", words::families(&words::other_families(set), &names)) }
                 }
             </p>
-            if !fit.first_looks.is_empty() {
+            if !fit.verdict.findings.is_empty() {
                 <p class="sheet-looks">
-                    <strong>{ "Look first: " }</strong>
-                    { fit.first_looks.iter().map(|k| plan::first_look(k).0).collect::<Vec<_>>().join(" ") }
+                    <strong>{ "Look first. " }</strong>
+                    { verdict::on_paper(fit).join(" ") }
                 </p>
             }
             <div class="sheet-two">
@@ -154,6 +157,15 @@ fn row(
     let rival = string.rival.as_ref().map(|r| {
         format!("Rather than {}: ", a(&format!("{} {}", family(&r.family), letter(&string.note))))
     });
+    if let Some(word) = verdict::standing(&string.standing) {
+        return html! {
+            <tr>
+                <td class="sheet-likeness"></td>
+                <th scope="row">{ name }</th>
+                <td colspan="5">{ capital(word) }{ "." }</td>
+            </tr>
+        };
+    }
     html! {
         <tr>
             <td class="sheet-likeness"><Portrait construction={report.construction.clone()} px_per_mm={px_per_mm} label={portrait(name, &report.construction)} /></td>

@@ -6,6 +6,7 @@ use strings::error::Fault;
 use strings::fit::candidates::Candidate;
 use strings::fit::choose::{Choice, Obstacle, Outcome};
 use strings::fit::compare;
+use strings::fit::complaint::{self, Finding};
 use strings::fit::desirability::Attribute;
 use strings::fit::problem::{BASE_WEIGHTS, Problem, StringProblem};
 use strings::fit::shopping::{self, End};
@@ -346,10 +347,48 @@ fn fit_of(answers: &fit::answers::Answers) -> reply::Fit {
         problem: problem_of(&fitting.problem),
         set,
         obstacles,
-        first_looks: plan::first_looks(&fitting.problem)
-            .into_iter()
-            .map(|l| l.key().to_owned())
+        verdict: verdict_of(&fitting),
+    }
+}
+
+fn verdict_of(fitting: &Fitting) -> reply::Verdict {
+    let verdict = &fitting.verdict;
+    reply::Verdict {
+        answer: verdict.answer.key().to_owned(),
+        string: verdict.string,
+        because: verdict.because.iter().map(|fact| fact.key().to_owned()).collect(),
+        findings: fitting.findings.iter().map(finding).collect(),
+    }
+}
+
+fn finding(f: &Finding) -> reply::Finding {
+    reply::Finding {
+        bother: f.bother.key().to_owned(),
+        string: f.string,
+        causes: f
+            .causes
+            .iter()
+            .map(|c| reply::Cause {
+                cause: c.cause.key().to_owned(),
+                likely: c.likely.key().to_owned(),
+                judged: c.judged,
+                numbers: c.numbers.iter().map(cause_number).collect(),
+                look: c.cause.look().key().to_owned(),
+            })
             .collect(),
+    }
+}
+
+fn cause_number(n: &complaint::Number) -> reply::CauseNumber {
+    let e = &n.estimate;
+    let ranges = e.low < e.high;
+    reply::CauseNumber {
+        property: n.property.to_owned(),
+        string: n.string,
+        value: e.value,
+        low: ranges.then_some(e.low),
+        high: ranges.then_some(e.high),
+        limit: Some(n.limit),
     }
 }
 
@@ -386,6 +425,7 @@ fn problem_of(p: &Problem) -> reply::Problem {
             .collect(),
         brightness_target: p.brightness_target,
         concert_days: p.concert_days,
+        highest_ratio: p.highest,
         now: p.now.map(|n| n.key().to_owned()),
     }
 }
@@ -448,7 +488,7 @@ fn set_of(fitting: &Fitting, best: &Choice, runner_up: Option<&Choice>) -> reply
         })
         .collect();
     let lead = runner_up.map(|r| libm::exp(best.worth - r.worth));
-    let made = plan::plan(problem, &best.strings, &reports);
+    let made = plan::plan(problem, &best.strings, &reports, &fitting.today);
     reply::Set {
         strings,
         total_tension_n: sum(Property::Tension),
@@ -499,10 +539,11 @@ fn fitted(fitting: &Fitting, best: &Choice, moves: &Moves, i: usize) -> reply::F
             costs: vec![reasons::weakest(&chosen.desirabilities, problem)],
         },
     };
-    let today = fitting.today(i);
+    let today = fitting.now(i);
     // The family was found among those that have bands here, so the fallback never shows.
     let bands = precedent::bands(string.position, chosen.family, &string.place);
     reply::FittedString {
+        standing: string.standing.key().to_owned(),
         note: string.note.name(),
         position: string.position.key.to_owned(),
         report: reply_report(&chosen.construction, &string.setting, moves),

@@ -148,8 +148,64 @@ pub struct Fit {
     pub set: Option<Set>,
     /// What stands in the way, when nothing does; else empty.
     pub obstacles: Vec<Obstacle>,
-    /// What to look at before buying anything.
-    pub first_looks: Vec<String>,
+    /// What to do, which is often less than a new set, and why it bothers.
+    pub verdict: Verdict,
+}
+
+/// What to do, and why it bothers.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Verdict {
+    /// `leave-it`, `fresh-same` (a fresh string or set of the same kind), `one-string`, `whole-set` or `luthier-first`.
+    pub answer: String,
+    /// Which string, 0 the highest, if it is about one.
+    pub string: Option<usize>,
+    /// What led to it: first causes of the findings, and other facts by their keys.
+    pub because: Vec<String>,
+    /// Every complaint with its causes.
+    pub findings: Vec<Finding>,
+}
+
+/// A complaint.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Finding {
+    /// What bothers.
+    pub bother: String,
+    /// About which string, 0 the highest; none for the whole set.
+    pub string: Option<usize>,
+    /// Its causes, the most plausible first.
+    pub causes: Vec<Cause>,
+}
+
+/// A cause of a complaint.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Cause {
+    /// Which.
+    pub cause: String,
+    /// `likely`, `possible` or `unlikely`.
+    pub likely: String,
+    /// No number speaks of it: a judgement alone.
+    pub judged: bool,
+    /// The numbers it was checked against.
+    pub numbers: Vec<CauseNumber>,
+    /// What to look at for it.
+    pub look: String,
+}
+
+/// A number of today's string, against which a cause was checked.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct CauseNumber {
+    /// A property of a report, or `age_months`, or `tension_step` (the step between neighbours over the usual one).
+    pub property: String,
+    /// Of which string, 0 the highest.
+    pub string: usize,
+    /// The number.
+    pub value: f64,
+    /// Lower end of its range.
+    pub low: Option<f64>,
+    /// Upper end of its range.
+    pub high: Option<f64>,
+    /// The limit with which it was compared.
+    pub limit: Option<f64>,
 }
 
 /// What the answers were taken to mean.
@@ -183,6 +239,8 @@ pub struct Problem {
     pub brightness_target: f64,
     /// Days until it matters.
     pub concert_days: Option<f64>,
+    /// The highest pitch at which the set is used, over its main one: at least 1. Tension goes with its square.
+    pub highest_ratio: f64,
     /// What is on it now.
     pub now: Option<String>,
 }
@@ -309,6 +367,9 @@ pub struct RunnerUp {
 /// One chosen string.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct FittedString {
+    /// `new`, `kept` (today's string, as far as it is known), or `not-judged` (one of which nothing is known; the most
+    /// usual stands for it).
+    pub standing: String,
     /// Its note.
     pub note: String,
     /// Its place, as the tables of precedents name it.

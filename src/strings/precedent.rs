@@ -596,7 +596,9 @@ pub fn bands(position: &Position, family: Family, place: &Place) -> Option<Bands
         ),
         stretch: stretch_band(family),
         winding_share: winding_band(family),
-        breaking_share: working_share(family, place.gut_to_its_limit),
+        // Stress goes with the square of pitch, and what must hold is held at the highest.
+        breaking_share: working_share(family, place.gut_to_its_limit)
+            / (place.highest * place.highest),
     })
 }
 
@@ -615,6 +617,8 @@ pub struct Place {
     pub pitch: Hertz,
     /// Whether the person asked for a plain gut top string in spite of its breaking.
     pub gut_to_its_limit: bool,
+    /// The highest pitch at which the string is used, over its main one: at least 1.
+    pub highest: f64,
 }
 
 /// Tension of everyday strings at a position, carried like [`bands`]; lower on a historical set-up.

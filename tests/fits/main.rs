@@ -8,3 +8,4 @@ mod laws;
 mod lean;
 mod random;
 mod situations;
+mod today;

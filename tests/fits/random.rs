@@ -26,7 +26,10 @@ fn check_string(string: &FittedString, doubts: &mut Vec<String>) {
     inside("gauge", value("outer_diameter_m"), *gauge_m, doubts);
     inside("stretch", value("stretch"), *stretch, doubts);
     inside("winding share", value("winding_mass_share"), *winding_mass_share, doubts);
-    inside("breaking share", value("breaking_share"), (0.0, *breaking_share), doubts);
+    // What stays is worked as it is.
+    if string.standing == "new" {
+        inside("breaking share", value("breaking_share"), (0.0, *breaking_share), doubts);
+    }
     if string.grade != "everyday" && string.grade != "sometimes" {
         doubts.push(format!("grade {}", string.grade));
     }

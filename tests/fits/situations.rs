@@ -115,8 +115,8 @@ fn old_strings_and_a_wolf_are_looked_at_before_anything_is_bought() {
         bothers: vec!["wolf".into()],
         ..Answers::default()
     });
-    assert!(fit.first_looks.contains(&"old-strings".to_owned()));
-    assert!(fit.first_looks.contains(&"wolf-luthier".to_owned()));
+    assert_eq!(fit.verdict.answer, "luthier-first");
+    assert_eq!(fit.verdict.findings[0].causes[0].cause, "wolf-of-the-body");
 }
 
 #[test]

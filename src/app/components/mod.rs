@@ -5,6 +5,7 @@ pub mod bar;
 pub mod evidence;
 pub mod faults;
 pub mod field;
+pub mod findings;
 pub mod maker;
 pub mod nights;
 pub mod partials;

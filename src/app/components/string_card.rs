@@ -43,6 +43,9 @@ pub fn StringCard(props: &StringCardProps) -> Html {
     let construction = &report.construction;
     let full = a_letter(name);
     let id = format!("string-{}", name.to_lowercase().replace(' ', "-"));
+    if string.standing != "new" {
+        return stays(string, name, &id);
+    }
     let print = props.on_print.reform(|_: MouseEvent| ());
     let compare = props.on_compare.reform(|_: MouseEvent| ());
     html! {
@@ -118,6 +121,29 @@ pub fn StringCard(props: &StringCardProps) -> Html {
                 <summary>{ format!("What each wish was worth for the {name}") }</summary>
                 { worths(string, name) }
             </details>
+        </section>
+    }
+}
+
+/// A string that is not new, in a few words.
+fn stays(string: &FittedString, name: &str, id: &str) -> Html {
+    let report = &string.report;
+    let gauge = units::gauge(report.numbers.get("outer_diameter_m").map_or(0.0, |q| q.value));
+    let pull = units::force(report.numbers.get("tension_n").map_or(0.0, |q| q.value));
+    let known = string.standing == "kept";
+    html! {
+        <section class="string" aria-labelledby={id.to_owned()}>
+            <h3 id={id.to_owned()}>
+                <span class="note-name">{ name }</span>
+                <span class="kind">{ if known { "It stays" } else { "Not judged" } }</span>
+            </h3>
+            <p class="what">
+                if known {
+                    { format!("{}. For the sums we took the most usual of the kind you named: {gauge}, pulling with {pull}.", capital(family_is(&report.family))) }
+                } else {
+                    { format!("We do not know what is there. For the load we took a usual one: {pull}.") }
+                }
+            </p>
         </section>
     }
 }

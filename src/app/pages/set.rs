@@ -7,6 +7,7 @@ use protocol::request::{Answers, Construction};
 use yew::prelude::*;
 
 use crate::components::bar::RangeBar;
+use crate::components::findings::Findings;
 use crate::components::portrait::{Portrait, ScaleBar, magnification};
 use crate::components::string_card::StringCard;
 use crate::components::table::Scroll;
@@ -15,7 +16,7 @@ use crate::report_sheet::ReportSheet;
 use crate::sheet::Sheet;
 use crate::units;
 use crate::words::naming::{a_letter, capital, list, portrait, short};
-use crate::words::{plan, reasons, set as words};
+use crate::words::{plan, reasons, set as words, verdict};
 
 /// Properties of [`SetPage`].
 #[derive(Clone, PartialEq, Properties)]
@@ -48,18 +49,19 @@ const NO_PRINTING: &str = "This browser does not print. Download makes a file of
 #[component]
 pub fn SetPage(props: &SetPageProps) -> Html {
     let fit = &props.fit;
-    let looks = fit.first_looks.len();
+    let all_the_same = verdict::all_the_same(fit).filter(|_| fit.set.is_some());
     html! {
         <article class="answer">
             <header class="answer-head">
                 <p class="context">{ context(&fit.problem, &props.label) }</p>
-                <h1>{ words::answer(fit) }</h1>
-                if let Some(first) = words::look_first(looks) {
-                    <p class="lede">{ first }</p>
-                }
+                <h1>{ verdict::answer(fit) }</h1>
             </header>
-            if looks > 0 {
-                { first_looks(&fit.first_looks) }
+            <Findings fit={fit.clone()} />
+            if let Some(title) = all_the_same {
+                <header class="all-the-same">
+                    <h2>{ title }</h2>
+                    <p class="lede">{ words::answer(fit) }</p>
+                </header>
             }
             { match &fit.set {
                 Some(set) => html! { <Chosen fit={fit.clone()} set={Rc::new(set.clone())} page={props.clone()} /> },
@@ -78,20 +80,6 @@ fn context(problem: &Problem, label: &str) -> String {
         units::hertz(problem.a4_hz)
     );
     if label.is_empty() { what } else { format!("{label}: {what}") }
-}
-
-fn first_looks(looks: &[String]) -> Html {
-    html! {
-        <section class="first-looks" aria-labelledby="first-looks">
-            <h2 id="first-looks">{ "Before you buy anything" }</h2>
-            <ul>
-                { for looks.iter().map(|key| {
-                    let (finding, advice) = plan::first_look(key);
-                    html! { <li><strong>{ finding }</strong>{ " " }{ advice }</li> }
-                }) }
-            </ul>
-        </section>
-    }
 }
 
 #[derive(Clone, PartialEq, Properties)]
@@ -184,6 +172,9 @@ fn row(set: &Set, names: &[String], px_per_mm: f64) -> Html {
                 { for set.strings.iter().zip(names).map(|(s, name)| html! {
                     <li>
                         { likeness(&s.report.construction, name, &s.report.family, px_per_mm) }
+                        if let Some(word) = verdict::standing(&s.standing) {
+                            <span class="stays">{ word }</span>
+                        }
                     </li>
                 }) }
             </ol>

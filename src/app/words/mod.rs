@@ -10,3 +10,4 @@ pub mod questions;
 pub mod reasons;
 pub mod set;
 pub mod summary;
+pub mod verdict;

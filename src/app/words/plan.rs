@@ -27,6 +27,12 @@ pub fn caution(key: &str) -> &str {
         "gut-near-limit" => {
             "This gut works near its limit and will break from time to time. Keep a spare."
         }
+        "tuned-up" => {
+            "At its higher tuning the set pulls harder: a quarter more for a whole tone. Ask a luthier, and tune back down after."
+        }
+        "kept-near-breaking" => {
+            "At its highest tuning this string works nearer to breaking than it should. Change it too, or do not tune it up."
+        }
         "far-from-usual-note" => {
             "It is tuned far from the note for which such strings are made, so less is known about it."
         }
@@ -71,46 +77,6 @@ pub fn check(key: &str) -> &str {
     }
 }
 
-/// What to look at before buying: the finding, and what to do.
-#[must_use]
-pub fn first_look(key: &str) -> (&str, &str) {
-    match key {
-        "old-strings" => (
-            "The strings are old.",
-            "A fresh set of the same kind may be the whole answer. Strings lose their shine and their truth long before they break.",
-        ),
-        "wolf-luthier" => (
-            "A wolf is the instrument’s.",
-            "Strings move it a little and rarely cure it. A luthier can look at the soundpost, the fit of the bridge and a weight on the tailpiece side.",
-        ),
-        "breaking-place" => (
-            "Look where the strings break.",
-            "Always at one place means a sharp groove or edge there, and a new string will break there too.",
-        ),
-        "false-string" => (
-            "One false string is worn or faulty.",
-            "Replace that one with another of the same kind before you change the set.",
-        ),
-        "pegs-and-grooves" => (
-            "Out of tune is often the pegs.",
-            "Pegs that slip or stick, tight grooves and a loose tail cord move the pitch more than any string does.",
-        ),
-        "bow-and-rosin" => (
-            "Try the bow first.",
-            "Old hair or the wrong rosin makes any string slow, or makes it whistle.",
-        ),
-        "post-and-bridge" => (
-            "Uneven strings are often the set-up.",
-            "A soundpost or bridge a hair out of place makes one side louder. A luthier can see it.",
-        ),
-        "string-height" => (
-            "Measure the height of the strings.",
-            "Strings that stand too high are hard on any hand. A luthier can lower them.",
-        ),
-        other => (other, ""),
-    }
-}
-
 /// Why constructions were left out.
 #[must_use]
 pub fn limit(key: &str) -> &str {
@@ -118,6 +84,7 @@ pub fn limit(key: &str) -> &str {
         "not-makeable" => "cannot be made",
         "animal" => "come from an animal",
         "nickel" => "have nickel under the fingers",
+        "sweat" => "are under the metal that sweat has eaten there",
         "pickup" => "have no steel for the pickup",
         "other-family" => "are of another kind than you asked for",
         "nobody-makes-it" => "are made by nobody we know of",
@@ -126,6 +93,8 @@ pub fn limit(key: &str) -> &str {
         "stretch" => "stretch more or less than what is made here",
         "winding-share" => "carry more or less winding than what is made here",
         "breaking" => "are too near to breaking",
+        "not-settled" => "would hardly settle by the day",
+        "needs-fine-tuner" => "cannot be tuned on the peg alone, and there is no fine tuner",
         other => other,
     }
 }
@@ -139,6 +108,8 @@ pub fn relax(key: &str) -> &str {
         "magnetic_pickup" => "steel for the magnetic pickup",
         "strings" => "the kind or note you asked for on single strings",
         "gut_to_its_limit" => "no plain gut near its breaking point",
+        "must_settle" => "that it must have settled by the day",
+        "also_tuned" => "the other pitch at which it is used",
         other => other,
     }
 }

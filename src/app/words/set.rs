@@ -168,27 +168,6 @@ fn nothing(fit: &Fit) -> String {
     }
 }
 
-/// What to do before reading on, if something should be looked at first.
-#[must_use]
-pub fn look_first(looks: usize) -> Option<String> {
-    match looks {
-        0 => None,
-        1 => Some("Look at one thing first. It may be the answer, and cheaper.".to_owned()),
-        n => Some(format!(
-            "Look at {} things first. They may be the answer, and cheaper.",
-            small_number(n)
-        )),
-    }
-}
-
-/// A small number in words.
-#[must_use]
-pub fn small_number(n: usize) -> String {
-    const WORDS: [&str; 11] =
-        ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];
-    WORDS.get(n).map_or_else(|| n.to_string(), |w| (*w).to_owned())
-}
-
 /// How much better the best is than the next.
 #[must_use]
 pub fn lead(set: &Set) -> String {

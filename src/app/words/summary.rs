@@ -9,6 +9,9 @@ use super::questions::FAMILIES;
 pub fn lines(fit: &Fit) -> Vec<String> {
     let Some(set) = &fit.set else { return Vec::new() };
     let line = |string: &protocol::reply::FittedString| {
+        if let Some(word) = super::verdict::standing(&string.standing) {
+            return format!("{}: {word}", string.note);
+        }
         let shopping = &string.shopping;
         let family = FAMILIES.iter().find(|(key, _)| *key == shopping.family);
         let family = family.map_or(shopping.family.as_str(), |(_, label)| label).to_lowercase();

@@ -5,13 +5,14 @@
 
 use crate::construction::{Build, Construction, Core, Family, Form, Layout, Winding};
 use crate::makeable::{self, Limit};
-use crate::material::{self, Class, CoreMaterial, Metal};
+use crate::material::{self, CoreMaterial, Metal};
 use crate::physics::{mass, tension};
 use crate::precedent::{self, Bands, Grade};
 use crate::quantity::{Degree, KilogramPerCubicMetre, KilogramPerMetre, Metre, Newton, Ratio};
 use crate::report::{Lean, LeanCore};
 
 use super::desirability::{self, Desirabilities};
+use super::limits;
 use super::problem::{Problem, StringProblem};
 
 /// A string that could stand at a place, with what the choice needs of it.
@@ -48,6 +49,8 @@ pub enum Exclusion {
     Animal,
     /// Nickel under the fingers.
     Nickel,
+    /// The metal that sweat has just eaten there.
+    Sweat,
     /// No steel in the core for a magnetic pickup.
     Pickup,
     /// Another family was asked for.
@@ -64,6 +67,10 @@ pub enum Exclusion {
     WindingShare,
     /// Too near to breaking.
     Breaking,
+    /// Hardly settled by the day on which it must be.
+    NotSettled,
+    /// Cannot be tuned on the peg alone, and there is no fine tuner.
+    NeedsFineTuner,
 }
 
 impl Exclusion {
@@ -74,6 +81,7 @@ impl Exclusion {
             Self::NotMakeable(_) => "not-makeable",
             Self::Animal => "animal",
             Self::Nickel => "nickel",
+            Self::Sweat => "sweat",
             Self::Pickup => "pickup",
             Self::OtherFamily => "other-family",
             Self::NobodyMakesIt => "nobody-makes-it",
@@ -82,6 +90,8 @@ impl Exclusion {
             Self::Stretch => "stretch",
             Self::WindingShare => "winding-share",
             Self::Breaking => "breaking",
+            Self::NotSettled => "not-settled",
+            Self::NeedsFineTuner => "needs-fine-tuner",
         }
     }
 }
@@ -192,15 +202,12 @@ pub fn search(problem: &Problem, string: &StringProblem) -> Found {
         };
         let place = At { problem, string, bands };
         for (material, build) in arrangements(family) {
-            if problem.animal_free && material.animal {
-                found.exclude(Exclusion::Animal);
+            let plain = matches!(family, Family::PlainGut | Family::PlainSteel);
+            if let Some(why) = limits::of_core(problem, material, build, !plain) {
+                found.exclude(why);
                 continue;
             }
-            if problem.magnetic && material.class != Class::Steel {
-                found.exclude(Exclusion::Pickup);
-                continue;
-            }
-            if matches!(family, Family::PlainGut | Family::PlainSteel) {
+            if plain {
                 for diameter in gauges(bands.gauge.0, bands.gauge.1) {
                     let core = Core { material, build, diameter };
                     let lean = LeanCore::new(&Construction::of(core, &[]), &string.setting);
@@ -240,8 +247,8 @@ fn wind(found: &mut Found, place: &At, core: Core) {
             continue;
         }
         for outer in metals().filter(|m| m.outer) {
-            if place.problem.nickel_free && !outer.nickel_free {
-                found.exclude(Exclusion::Nickel);
+            if let Some(why) = limits::of_metal(place.problem, place.string, outer) {
+                found.exclude(why);
                 continue;
             }
             if let Some(layer) = layer(outer, core.diameter, winding) {
@@ -315,6 +322,9 @@ fn admit(found: &mut Found, place: &At, core: &LeanCore, of: Core, windings: &[W
     let construction = Construction::of(of, windings);
     let lean = core.wound(windings);
     if let Some(why) = excluded(&construction, &lean, &place.bands) {
+        return found.exclude(why);
+    }
+    if let Some(why) = limits::of_peg(place.string, lean.peg) {
         return found.exclude(why);
     }
     let covering = windings.last().map_or(Grade::Everyday, |w| {

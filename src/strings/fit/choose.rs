@@ -9,7 +9,7 @@ use std::collections::BTreeMap;
 use crate::construction::Family;
 
 use super::candidates::{Candidate, Exclusion, Found};
-use super::problem::{Problem, StringProblem};
+use super::problem::{Problem, Standing, StringProblem};
 
 /// How many candidates of one kind (family, core material, winding metal, tension class) go to the shortlist.
 const OF_A_KIND: usize = 2;
@@ -113,6 +113,13 @@ fn lighten(found: &Found, list: &mut Vec<Candidate>) {
     }
 }
 
+/// The usual ratio of two neighbours' tensions.
+#[must_use]
+pub fn usual_step(above: &StringProblem, below: &StringProblem) -> f64 {
+    let middle = |s: &StringProblem| (s.usual_tension.0 + s.usual_tension.1) / 2.0;
+    middle(above) / middle(below)
+}
+
 /// The term for two neighbours: how far their steps in tension and brightness depart from the usual ones.
 ///
 /// Core kind carries no penalty of its own.
@@ -123,8 +130,11 @@ pub fn pair(
     above: &StringProblem,
     below: &StringProblem,
 ) -> f64 {
-    let middle = |s: &StringProblem| (s.usual_tension.0 + s.usual_tension.1) / 2.0;
-    let usual = libm::log(middle(above) / middle(below));
+    // Of a string that is not judged it is not known what it is, nor what it is to its neighbours.
+    if [above, below].iter().any(|string| string.standing == Standing::NotJudged) {
+        return 0.0;
+    }
+    let usual = libm::log(usual_step(above, below));
     let step = (libm::log(upper.tension / lower.tension) - usual) / libm::log(TENSION_STEP);
     let shade = (upper.brightness - lower.brightness) / BRIGHTNESS_STEP;
     -PAIR_WEIGHT * (step * step + shade * shade)

@@ -176,9 +176,9 @@ pub fn of(
         Attribute::Brightness,
         two_sided(
             place,
-            problem.brightness_target - 1.0,
-            problem.brightness_target,
-            problem.brightness_target + 1.0,
+            string.brightness_target - 1.0,
+            string.brightness_target,
+            string.brightness_target + 1.0,
         ),
     );
     let reserve = one_sided(lean.breaking_share, BREAKING_ENDS.1, BREAKING_ENDS.0);

@@ -2,12 +2,14 @@
 
 use crate::construction::Family;
 use crate::material::Class;
-use crate::precedent::SetUp;
+use crate::precedent::{self, SetUp};
 use crate::report::{Property, Report};
 
-use super::answers::{Bother, Now};
+use super::answers::Now;
 use super::candidates::Candidate;
-use super::problem::{Problem, StringProblem};
+use super::limits;
+use super::problem::{Problem, Standing, StringProblem};
+use super::today::Today;
 
 macro_rules! notes {
     ($(#[$doc:meta])* $name:ident { $($(#[$vdoc:meta])* $variant:ident = $key:literal,)* }) => {
@@ -49,6 +51,10 @@ notes! {
         LoadNearTop = "load-near-top",
         /// Plain gut near its limit: it will break sometimes.
         GutNearLimit = "gut-near-limit",
+        /// Tuned up from its main pitch: a whole tone is 1.26 times the pull.
+        TunedUp = "tuned-up",
+        /// What stays works nearer to breaking, at the highest tuning, than such strings are worked.
+        KeptNearBreaking = "kept-near-breaking",
         /// Tuned far from the note for which such strings are made.
         FarFromUsualNote = "far-from-usual-note",
         /// Will not have settled by the day.
@@ -84,28 +90,6 @@ notes! {
     }
 }
 
-notes! {
-    /// What to look at before buying.
-    FirstLook {
-        /// The strings are old: a fresh set of the same kind may be the answer.
-        OldStrings = "old-strings",
-        /// A wolf is the instrument's: a luthier.
-        WolfLuthier = "wolf-luthier",
-        /// Breaking at one place is a groove or an edge.
-        BreakingPlace = "breaking-place",
-        /// A false string is worn or faulty: replace that one.
-        FalseString = "false-string",
-        /// Out of tune: pegs, grooves, tailgut.
-        PegsAndGrooves = "pegs-and-grooves",
-        /// Slow or whistling: bow hair and rosin.
-        BowAndRosin = "bow-and-rosin",
-        /// Uneven: soundpost and bridge.
-        PostAndBridge = "post-and-bridge",
-        /// Hard on the hand: string height.
-        StringHeight = "string-height",
-    }
-}
-
 /// The plan for a set.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Plan {
@@ -117,18 +101,6 @@ pub struct Plan {
     pub checks: Vec<Check>,
     /// What to beware of, and for which string (`None` for all).
     pub cautions: Vec<(Caution, Option<usize>)>,
-    /// What to look at before buying.
-    pub first_looks: Vec<FirstLook>,
-}
-
-/// Months after which a set is old, by what it is: common practice.
-#[must_use]
-pub const fn life_months(now: Option<Now>) -> f64 {
-    match now {
-        Some(Now::Gut) => 6.0,
-        Some(Now::Synthetic) | None => 12.0,
-        Some(Now::Steel) => 18.0,
-    }
 }
 
 /// Share of the usual load above which the load is named.
@@ -138,37 +110,22 @@ const GUT_NEAR_LIMIT: f64 = 0.58;
 /// Cents for a degree of peg above which a fine tuner is needed.
 const NEEDS_FINE_TUNER: f64 = 8.0;
 
-/// What to look at before any set is bought.
-#[must_use]
-pub fn first_looks(problem: &Problem) -> Vec<FirstLook> {
-    let mut looks = Vec::new();
-    if problem.age_months.is_some_and(|age| age > life_months(problem.now)) {
-        looks.push(FirstLook::OldStrings);
-    }
-    for bother in &problem.bothers {
-        let look = match bother {
-            Bother::Wolf => FirstLook::WolfLuthier,
-            Bother::Breaks | Bother::BreaksAtThePeg => FirstLook::BreakingPlace,
-            Bother::False => FirstLook::FalseString,
-            Bother::OutOfTune | Bother::GoesFlat => FirstLook::PegsAndGrooves,
-            Bother::SlowToSpeak | Bother::Whistles | Bother::Chokes => FirstLook::BowAndRosin,
-            Bother::Uneven => FirstLook::PostAndBridge,
-            Bother::HardOnTheHand => FirstLook::StringHeight,
-            Bother::TooBright | Bother::Thin | Bother::TooDull | Bother::TooQuiet => continue,
-        };
-        if !looks.contains(&look) {
-            looks.push(look);
-        }
-    }
-    looks.sort();
-    looks
-}
+/// Rise of tension at the highest tuning from which strings are called tuned up: less than the 1.26 of a whole tone.
+const TUNED_UP: f64 = 1.15;
 
-/// The plan for a chosen set and its reports.
+/// The plan for a chosen set and its reports; `today` is what is on the instrument now.
 #[must_use]
-pub fn plan(problem: &Problem, strings: &[Candidate], reports: &[Report]) -> Plan {
+pub fn plan(
+    problem: &Problem,
+    strings: &[Candidate],
+    reports: &[Report],
+    today: &[Option<Today>],
+) -> Plan {
+    let is_new = |i: usize| problem.strings[i].standing == Standing::Open;
+    let settling = reports.iter().map(|r| r.get(Property::SettlingDays)).enumerate();
+    // What stays has settled.
     let settled_days: Vec<(f64, f64)> =
-        reports.iter().map(|r| r.get(Property::SettlingDays)).map(|e| (e.value, e.high)).collect();
+        settling.map(|(i, e)| if is_new(i) { (e.value, e.high) } else { (0.0, 0.0) }).collect();
     let longest = settled_days
         .iter()
         .fold((0.0_f64, 0.0_f64), |worst, days| (worst.0.max(days.0), worst.1.max(days.1)));
@@ -193,14 +150,34 @@ pub fn plan(problem: &Problem, strings: &[Candidate], reports: &[Report]) -> Pla
         cautions.push((Caution::LuthierFirst, None));
     }
     let load: f64 = strings.iter().map(|c| c.tension).sum();
+    let load = load * problem.highest * problem.highest;
+    if problem.highest * problem.highest > TUNED_UP {
+        cautions.push((Caution::TunedUp, None));
+    }
     if load > NEAR_TOP * problem.usual_load.1 {
         cautions.push((Caution::LoadNearTop, None));
     }
-    let steel = strings.iter().any(|c| c.construction.core.material.class == Class::Steel);
-    if steel && (problem.set_up == SetUp::Historical || problem.now == Some(Now::Gut)) {
+    let is_steel = |c: &Candidate| c.construction.core.material.class == Class::Steel;
+    let was_gut = |i: usize| match today.get(i).and_then(Option::as_ref) {
+        Some(today) => today.string.construction.core.material.class == Class::Gut,
+        None => problem.now == Some(Now::Gut),
+    };
+    let steel_for_gut = strings.iter().enumerate().any(|(i, c)| {
+        is_new(i) && is_steel(c) && (problem.set_up == SetUp::Historical || was_gut(i))
+    });
+    if steel_for_gut {
         cautions.push((Caution::SteelForGut, None));
     }
-    if let Some(days) = problem.concert_days {
+    if problem.settled_by.is_some() {
+        for (i, candidate) in strings.iter().enumerate().filter(|(i, _)| is_new(*i)) {
+            let core = &candidate.construction.core;
+            let chance =
+                limits::chance_of_settling(problem, core, candidate.construction.is_wound());
+            if chance.is_some_and(|chance| chance < limits::SURE_CHANCE) {
+                cautions.push((Caution::MayNotSettleInTime, Some(i)));
+            }
+        }
+    } else if let Some(days) = problem.concert_days {
         if longest.0 > days {
             cautions.push((Caution::NotSettledInTime, None));
         } else if longest.1 > days {
@@ -210,9 +187,11 @@ pub fn plan(problem: &Problem, strings: &[Candidate], reports: &[Report]) -> Pla
     for (i, ((candidate, report), string)) in
         strings.iter().zip(reports).zip(&problem.strings).enumerate()
     {
-        each(candidate, report, string, i, &mut cautions, &mut checks);
+        if string.standing != Standing::NotJudged {
+            each(candidate, report, string, i, &mut cautions, &mut checks);
+        }
     }
-    if changes_core(problem, strings) {
+    if changes_core(today, strings) {
         checks.push(Check::Height);
     }
     if problem.tuning.extension {
@@ -225,15 +204,10 @@ pub fn plan(problem: &Problem, strings: &[Candidate], reports: &[Report]) -> Pla
     checks.sort();
     checks.dedup();
     cautions.sort();
-    Plan {
-        fit_before_days: longest,
-        settled_days,
-        checks,
-        cautions,
-        first_looks: first_looks(problem),
-    }
+    Plan { fit_before_days: longest, settled_days, checks, cautions }
 }
 
+/// What is to be known of one string of the set.
 fn each(
     candidate: &Candidate,
     report: &Report,
@@ -247,6 +221,13 @@ fn each(
     {
         cautions.push((Caution::GutNearLimit, Some(i)));
     }
+    let worked = report.get(Property::BreakingShare).value;
+    // The working share of the bands is that at the main pitch, for a string that must hold at the highest.
+    let most = precedent::bands(string.position, candidate.family, &string.place)
+        .map_or(f64::INFINITY, |bands| bands.breaking_share);
+    if string.standing == Standing::Kept && worked > most {
+        cautions.push((Caution::KeptNearBreaking, Some(i)));
+    }
     let usual = crate::pitch::Note::parse(string.position.note);
     if usual.is_some_and(|note| (note.0 - string.note.0).abs() > 2) {
         cautions.push((Caution::FarFromUsualNote, Some(i)));
@@ -259,13 +240,9 @@ fn each(
     }
 }
 
-/// Whether most strings get another kind of core than they have now.
-fn changes_core(problem: &Problem, strings: &[Candidate]) -> bool {
-    let Some(now) = problem.now else { return false };
-    let class = match now {
-        Now::Gut => Class::Gut,
-        Now::Synthetic => Class::Polymer,
-        Now::Steel => Class::Steel,
-    };
-    strings.iter().skip(1).any(|c| c.construction.core.material.class != class)
+/// Whether a string but the highest gets another kind of core than it has now.
+fn changes_core(today: &[Option<Today>], strings: &[Candidate]) -> bool {
+    let class = |c: &Candidate| c.construction.core.material.class;
+    let now = today.iter().map(|t| t.as_ref().map(|t| class(&t.string)));
+    strings.iter().zip(now).skip(1).any(|(c, now)| now.is_some_and(|now| class(c) != now))
 }

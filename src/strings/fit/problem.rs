@@ -6,11 +6,14 @@ use crate::instrument::{self, Kind, Size, Temperament, Tuning};
 use crate::physics::bowing;
 use crate::pitch::Note;
 use crate::precedent::{self, Place, Position, SetUp};
-use crate::quantity::{Celsius, Degree, Hertz, Kilogram, KilogramPerSecond, Metre, Ratio};
+use crate::quantity::{Celsius, Day, Degree, Hertz, Kilogram, KilogramPerSecond, Metre, Ratio};
 use crate::setting::Setting;
 
-use super::answers::{Answers, Bother, Budget, Level, Music, Now, Pegs, Room, Tuners, WhoTunes};
+use super::answers::{
+    Aim, AlsoTuned, Answers, Bother, Budget, Level, Music, Now, Pegs, Room, Today, Tuners, WhoTunes,
+};
 use super::desirability::{self, Attribute};
+use super::limits;
 
 /// Something taken for granted because it was not answered.
 #[derive(Clone, Debug, PartialEq)]
@@ -68,11 +71,48 @@ pub struct StringProblem {
     pub ends: Ends,
     /// Whether a fine tuner serves it.
     pub fine_tuner: bool,
+    /// Where between dark (0) and bright (1) the wish for it lies.
+    pub brightness_target: f64,
+    /// What is known of the string that is there now.
+    pub now: Today,
+    /// What bothers about this string alone.
+    pub bothers: Vec<Bother>,
+    /// The metal that sweat has eaten there: the same again would go the same way.
+    pub spoiled_metal: Option<&'static str>,
+    /// Whether it stays, is to be found, or only stands between others.
+    pub standing: Standing,
+}
+
+/// What becomes of the string at a place.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Standing {
+    /// One is to be found.
+    Open,
+    /// The one that is there stays.
+    Kept,
+    /// Something stands there of which nothing is known, and it is not judged.
+    NotJudged,
+}
+
+impl Standing {
+    /// The key by which replies name it.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Open => "new",
+            Self::Kept => "kept",
+            Self::NotJudged => "not-judged",
+        }
+    }
 }
 
 /// The whole question in numbers.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Problem {
+    /// What the person wants to know.
+    pub aim: Aim,
+    /// Which string it is about, where it is about one and the person said which.
+    pub about: Option<usize>,
     /// Which instrument.
     pub kind: &'static Kind,
     /// Which size.
@@ -109,6 +149,18 @@ pub struct Problem {
     pub acid_sweat: bool,
     /// Days until it matters.
     pub concert_days: Option<f64>,
+    /// The day by which the set must have settled, where the person insists.
+    pub settled_by: Option<Day>,
+    /// The highest pitch at which the set is used, over its main one: at least 1.
+    pub highest: f64,
+    /// Where it lives.
+    pub room: Room,
+    /// Who tunes between lessons.
+    pub who_tunes: Option<WhoTunes>,
+    /// How far along the player is.
+    pub level: Option<Level>,
+    /// Whether the person wishes the sound or the feel to be other than now.
+    pub wishes_change: bool,
     /// What is on it now.
     pub now: Option<Now>,
     /// How old that is, in months.
@@ -210,7 +262,9 @@ pub fn pose(answers: &Answers) -> Problem {
         }
     };
     let (humidity, temperature_swing, humidity_swing) = room_of(room);
-    let wishes = wishes(answers);
+    let about = about(answers, tuning.strings.len());
+    let wishes = wishes(answers, about.filter(|_| answers.aim == Some(Aim::OneString)));
+    let highest = highest(&answers.also_tuned, a4);
 
     let count = tuning.strings.len();
     let mut strings = Vec::with_capacity(count);
@@ -245,8 +299,9 @@ pub fn pose(answers: &Answers) -> Problem {
             humidity: Ratio::new(humidity),
             humidity_swing: Ratio::new(humidity_swing),
         };
-        let place =
-            Place { kind, size, length, set_up, pitch, gut_to_its_limit: answers.gut_to_its_limit };
+        let gut_to_its_limit = answers.gut_to_its_limit;
+        let place = Place { kind, size, length, set_up, pitch, gut_to_its_limit, highest };
+        let wishes = self::wishes(answers, Some(i));
         let usual_tension = precedent::usual_tension(position, &place);
         strings.push(StringProblem {
             position,
@@ -261,6 +316,11 @@ pub fn pose(answers: &Answers) -> Problem {
                 Tuners::Top => i == 0,
                 Tuners::All => true,
             },
+            brightness_target: usual_brightness(set_up) + 0.15 * wishes.brightness,
+            now: own.today,
+            bothers: own.bothers,
+            spoiled_metal: None,
+            standing: if own.keep { Standing::Kept } else { Standing::Open },
         });
     }
 
@@ -269,8 +329,12 @@ pub fn pose(answers: &Answers) -> Problem {
         SetUp::Light => usual_load.0 + LIGHT_LOAD_SHARE * (usual_load.1 - usual_load.0),
         SetUp::Modern | SetUp::Historical => usual_load.1,
     };
+    // Tension goes with the square of pitch, and what must hold is held at the highest.
+    let most_load = most_load / (highest * highest);
     let (weights, weight_steps) = weigh(answers, &wishes, room, set_up);
     Problem {
+        aim: answers.aim.unwrap_or(Aim::WholeSet),
+        about,
         kind,
         size,
         tuning,
@@ -293,6 +357,12 @@ pub fn pose(answers: &Answers) -> Problem {
         magnetic: answers.magnetic_pickup,
         acid_sweat: answers.acid_sweat,
         concert_days: answers.concert_days,
+        settled_by: limits::settled_by(answers.must_settle, answers.concert_days),
+        highest,
+        room,
+        who_tunes: answers.who_tunes,
+        level: answers.level,
+        wishes_change: answers.wishes != super::answers::Wishes::default(),
         now: answers.now,
         age_months: answers.age_months,
         bothers: answers.bothers.clone(),
@@ -301,10 +371,37 @@ pub fn pose(answers: &Answers) -> Problem {
     }
 }
 
-/// The wishes with what bothers added: each complaint moves the wish that answers it by one step.
-fn wishes(answers: &Answers) -> super::answers::Wishes {
+/// Which string the person means: the first that bothers by itself or has to be of some kind, or the only one that
+/// does not stay, or the only one of which it is said how old it is.
+fn about(answers: &Answers, count: usize) -> Option<usize> {
+    let all =
+        || answers.strings.iter().enumerate().filter(|(i, string)| *i < count && !string.keep);
+    if let Some((i, _)) =
+        all().find(|(_, string)| !string.bothers.is_empty() || string.family.is_some())
+    {
+        return Some(i);
+    }
+    let only = |mut some: Vec<usize>| if some.len() == 1 { some.pop() } else { None };
+    let stays = |i: usize| answers.strings.get(i).is_some_and(|string| string.keep);
+    only((0..count).filter(|i| !stays(*i)).collect()).or_else(|| {
+        only(all().filter(|(_, s)| s.today.age_months.is_some()).map(|(i, _)| i).collect())
+    })
+}
+
+/// The highest pitch at which the strings are used, over the main one.
+fn highest(also_tuned: &[AlsoTuned], a4: Hertz) -> f64 {
+    also_tuned.iter().fold(1.0, |highest: f64, tuned| {
+        let standard = tuned.a4.unwrap_or(a4).get() / a4.get();
+        highest.max(standard * libm::exp2(tuned.semitones / 12.0))
+    })
+}
+
+/// The wishes with what bothers added, of the set and of one string: each complaint moves the wish that answers it
+/// by one step.
+fn wishes(answers: &Answers, string: Option<usize>) -> super::answers::Wishes {
     let mut w = answers.wishes;
-    for bother in &answers.bothers {
+    let own = string.and_then(|i| answers.strings.get(i)).map(|string| &string.bothers);
+    for bother in answers.bothers.iter().chain(own.into_iter().flatten()) {
         match bother {
             Bother::TooBright | Bother::Whistles => w.brightness -= 1.0,
             Bother::TooDull => w.brightness += 1.0,
@@ -450,8 +547,15 @@ fn weigh(
         Some(Music::Jazz) => step(A::Brightness, 1.3, "music"),
         Some(Music::Classical) | None => {}
     }
-    if answers.bothers.contains(&Bother::Breaks) {
+    let bothers = |bother: Bother| {
+        let mut own = answers.strings.iter().flat_map(|string| &string.bothers);
+        answers.bothers.contains(&bother) || own.any(|own| *own == bother)
+    };
+    if bothers(Bother::Breaks) {
         step(A::Durability, 2.5, "bothers");
+    }
+    if bothers(Bother::False) && answers.acid_sweat {
+        step(A::Durability, 2.0, "bothers");
     }
     if answers.acid_sweat {
         step(A::Durability, 1.5, "acid_sweat");

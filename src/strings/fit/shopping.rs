@@ -37,6 +37,26 @@ pub struct Shopping {
     pub extension: bool,
 }
 
+/// Low end of the tension band of a string's family at a place, and a third of the band.
+fn thirds(candidate: &Candidate, string: &StringProblem) -> (f64, f64) {
+    let (low, high) = precedent::bands(string.position, candidate.family, &string.place)
+        .map_or(string.usual_tension, |b| b.tension);
+    (low, (high - low) / 3.0)
+}
+
+/// In which third of the band of its family a string lies.
+#[must_use]
+pub fn gauge_class(candidate: &Candidate, string: &StringProblem) -> GaugeClass {
+    let (low, third) = thirds(candidate, string);
+    if candidate.tension < low + third {
+        GaugeClass::Light
+    } else if candidate.tension < low + 2.0 * third {
+        GaugeClass::Medium
+    } else {
+        GaugeClass::Heavy
+    }
+}
+
 /// The shopping description of a chosen string.
 #[must_use]
 pub fn describe(
@@ -45,15 +65,12 @@ pub fn describe(
     index: usize,
     string: &StringProblem,
 ) -> Shopping {
-    let (low, high) = precedent::bands(string.position, candidate.family, &string.place)
-        .map_or(string.usual_tension, |b| b.tension);
-    let third = (high - low) / 3.0;
-    let (gauge_class, start) = if candidate.tension < low + third {
-        (GaugeClass::Light, low)
-    } else if candidate.tension < low + 2.0 * third {
-        (GaugeClass::Medium, low + third)
-    } else {
-        (GaugeClass::Heavy, low + 2.0 * third)
+    let (low, third) = thirds(candidate, string);
+    let gauge_class = gauge_class(candidate, string);
+    let start = match gauge_class {
+        GaugeClass::Light => low,
+        GaugeClass::Medium => low + third,
+        GaugeClass::Heavy => low + 2.0 * third,
     };
     Shopping {
         family: candidate.family,

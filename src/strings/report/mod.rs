@@ -15,7 +15,7 @@ mod values;
 pub use caveat::{Caveat, caveats};
 pub use doubt::{Doubt, sampled};
 pub use lean::{Lean, LeanCore};
-pub use nights::{Night, nights};
+pub use nights::{Night, chance_settled, nights};
 pub use partials::{Partial, partials};
 pub use values::values;
 

@@ -3,9 +3,9 @@
 use super::at_pitch::seating;
 use super::{DEVIATIONS, Estimate, Property, Report};
 use crate::constant::SETTLED_WITHIN;
-use crate::construction::Construction;
+use crate::construction::{Construction, Core};
 use crate::physics::settling;
-use crate::quantity::{Cent, Day};
+use crate::quantity::{Cent, Day, Ratio};
 
 /// A day after fitting.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -30,6 +30,20 @@ fn chance_under(estimate: &Estimate, limit: f64) -> f64 {
     } else {
         normal((limit - estimate.value) * 2.0 * DEVIATIONS / (estimate.high - estimate.low))
     }
+}
+
+/// Chance that a string on that core, fitted today and retuned, loses no more than five cents in the day after
+/// `days`, and that everything has seated. Neither pitch nor thickness counts.
+#[must_use]
+pub fn chance_settled(core: &Core, wound: bool, days: Day) -> f64 {
+    let creep = &core.material.creep;
+    let lost = |creep: f64| {
+        settling::lost_in_a_day(settling::loss_per_decade(Ratio::new(creep)), days).get()
+    };
+    let lost = Estimate { value: lost(creep.value), low: lost(creep.low), high: lost(creep.high) };
+    let seat = seating(core, wound);
+    let seated = Estimate { value: seat.value, low: seat.low, high: seat.high };
+    chance_under(&lost, SETTLED_WITHIN) * chance_under(&seated, days.get())
 }
 
 /// The days after fitting, each with what it costs in pitch: log-time creep, retuned every evening.

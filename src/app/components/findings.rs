@@ -1,0 +1,70 @@
+//! Why something bothers: each complaint with its causes in order, and the numbers that speak for or against them.
+
+use std::rc::Rc;
+
+use protocol::reply::{Cause, Finding, Fit};
+use yew::prelude::*;
+
+use crate::words::naming::list;
+use crate::words::verdict as words;
+
+/// Properties of [`Findings`].
+#[derive(Clone, PartialEq, Properties)]
+pub struct FindingsProps {
+    /// The answer.
+    pub fit: Rc<Fit>,
+}
+
+/// What may be behind the complaints, and what led to the answer.
+#[component]
+pub fn Findings(props: &FindingsProps) -> Html {
+    let fit = &props.fit;
+    let reasons = words::reasons(fit);
+    html! {
+        <>
+            if !reasons.is_empty() {
+                <p class="lede">{ reasons.join(" ") }</p>
+            }
+            if !fit.verdict.findings.is_empty() {
+                <section class="findings" aria-labelledby="findings">
+                    <h2 id="findings">{ "What may be behind it" }</h2>
+                    <div class="each-finding">
+                        { for fit.verdict.findings.iter().map(|finding| one(finding, fit)) }
+                    </div>
+                </section>
+            }
+        </>
+    }
+}
+
+fn one(finding: &Finding, fit: &Fit) -> Html {
+    let unlikely: Vec<String> = finding
+        .causes
+        .iter()
+        .filter(|cause| cause.likely == "unlikely")
+        .map(|cause| words::cause(&cause.cause).0.trim_end_matches('.').to_lowercase())
+        .collect();
+    html! {
+        <section class="finding">
+            <h3>{ words::complaint(finding, fit) }</h3>
+            <ol>{ for finding.causes.iter().filter(|c| c.likely != "unlikely").map(cause) }</ol>
+            if !unlikely.is_empty() {
+                <p class="aside">{ format!("Less likely: {}.", list(&unlikely)) }</p>
+            }
+        </section>
+    }
+}
+
+fn cause(cause: &Cause) -> Html {
+    let (what, advice) = words::cause(&cause.cause);
+    html! {
+        <li>
+            <strong>{ what }</strong>
+            { " " }
+            { advice }
+            { for cause.numbers.iter().map(|n| html! { <>{ " " }{ words::number(n, &cause.cause) }</> }) }
+            { " " }
+            <span class="rests-on">{ words::likely(&cause.likely, cause.judged) }</span>
+        </li>
+    }
+}

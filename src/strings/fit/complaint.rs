@@ -1,0 +1,686 @@
+//! Why does it bother? The likely causes of a complaint, in order, each checked against the numbers of today's string.
+//!
+//! A cause has a plausibility that is judged, and where a number can speak it moves it: up where the whole range of
+//! the number lies on the side of the cause, down where all of it lies on the other, not at all between. So a wide
+//! range says nothing unless all of it says the same.
+//!
+//! Plausibilities and limits are common practice, no source, unless the row or the limit says otherwise.
+
+use crate::construction::Family;
+use crate::report::{Estimate, Property};
+
+use super::answers::{Bother, Room, WhoTunes};
+use super::choose;
+use super::problem::{Problem, StringProblem};
+use super::today::Today;
+
+macro_rules! keys {
+    ($($(#[$doc:meta])* $name:ident { $($(#[$vdoc:meta])* $variant:ident = $key:literal,)* })*) => {$(
+        $(#[$doc])*
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+        pub enum $name { $($(#[$vdoc])* $variant,)* }
+
+        impl $name {
+            /// Every one.
+            pub const ALL: &[Self] = &[$(Self::$variant),*];
+
+            /// The key by which replies name it.
+            #[must_use]
+            pub const fn key(self) -> &'static str {
+                match self { $(Self::$variant => $key),* }
+            }
+        }
+    )*};
+}
+
+keys! {
+    /// A cause of a complaint.
+    Cause {
+        /// On long enough to be worn.
+        OldString = "old-string",
+        /// A fault from the start.
+        FaultyString = "faulty-string",
+        /// The winding is loose or has a gap.
+        WindingOpen = "winding-open",
+        /// Sweat pits the metal under the fingers.
+        SweatEatsWinding = "sweat-eats-winding",
+        /// Not long enough on to have settled.
+        NotSettled = "not-settled",
+        /// This kind is brighter by nature than wanted.
+        KindTooBright = "kind-too-bright",
+        /// This kind is darker by nature than wanted.
+        KindTooDark = "kind-too-dark",
+        /// It pulls more than instrument or hand like.
+        TensionTooHigh = "tension-too-high",
+        /// It pulls too little to carry.
+        TensionTooLow = "tension-too-low",
+        /// Too much mass for a bow to start soon.
+        TooHeavyToStart = "too-heavy-to-start",
+        /// It twists under the bow instead of swinging.
+        TorsionWhistle = "torsion-whistle",
+        /// It is worked near its strength.
+        NearItsLimit = "near-its-limit",
+        /// So thin that it cuts.
+        ThinUnderTheFinger = "thin-under-the-finger",
+        /// One string differs from its neighbours.
+        OneStandsOut = "one-stands-out",
+        /// Core and winding take up and give off water.
+        DrinksHumidity = "core-drinks-humidity",
+        /// So stiff that the least movement of the body moves the pitch.
+        BodyMoves = "body-moves-it",
+        /// Peg, tuner or knot gives way or sticks.
+        PegSlips = "peg-slips",
+        /// Nobody brings it back to pitch.
+        NotTuned = "not-tuned",
+        /// The groove of nut or bridge pinches.
+        WornGroove = "worn-groove",
+        /// An edge cuts it, always at the same place.
+        SharpEdge = "sharp-edge",
+        /// The strings stand too high.
+        StringHeight = "string-height",
+        /// Soundpost or bridge stands or fits badly.
+        SoundpostOrBridge = "soundpost-or-bridge",
+        /// A strong note of the body fights with the string.
+        WolfOfTheBody = "wolf-of-the-body",
+        /// Old hair, or the wrong rosin, or too much or too little of it.
+        RosinOrBowHair = "rosin-or-bow-hair",
+        /// Where and how the bow meets the string.
+        BowStroke = "bow-stroke",
+    }
+    /// How likely a cause is.
+    Likely {
+        /// The first to look at.
+        Likely = "likely",
+        /// Not to be left out.
+        Possible = "possible",
+        /// Hardly.
+        Unlikely = "unlikely",
+    }
+    /// What to look at for a cause.
+    Look {
+        /// How long it has been on.
+        Age = "age",
+        /// The winding, with the eye and a fingernail.
+        Winding = "winding",
+        /// The days since it was fitted.
+        Days = "days",
+        /// The kind of string.
+        Kind = "kind",
+        /// Its gauge against its neighbours.
+        Gauge = "gauge",
+        /// Who tunes, and how.
+        Tuning = "tuning",
+        /// The pegs and the knots on them.
+        Pegs = "pegs",
+        /// The air of the room.
+        Air = "air",
+        /// The grooves of nut and bridge.
+        Grooves = "grooves",
+        /// Edges at nut, peg hole, bridge and tuner.
+        Edges = "edges",
+        /// The height of the strings.
+        Height = "height",
+        /// Soundpost and bridge.
+        PostAndBridge = "post-and-bridge",
+        /// Hair and rosin.
+        BowHair = "bow-hair",
+        /// How it is bowed.
+        Bowing = "bowing",
+    }
+}
+
+/// What mends a cause.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Remedy {
+    /// A fresh string of the same kind.
+    Fresh,
+    /// Another string.
+    Other,
+    /// Someone who mends instruments.
+    Luthier,
+    /// Nothing that is bought: bow, hand, or days.
+    Patience,
+}
+
+impl Cause {
+    /// What mends it.
+    #[must_use]
+    pub const fn remedy(self) -> Remedy {
+        match self {
+            Self::OldString | Self::FaultyString | Self::WindingOpen => Remedy::Fresh,
+            Self::SweatEatsWinding
+            | Self::KindTooBright
+            | Self::KindTooDark
+            | Self::TensionTooHigh
+            | Self::TensionTooLow
+            | Self::TooHeavyToStart
+            | Self::TorsionWhistle
+            | Self::NearItsLimit
+            | Self::ThinUnderTheFinger
+            | Self::OneStandsOut
+            | Self::DrinksHumidity
+            | Self::BodyMoves
+            // Who has nobody to tune is helped by a string that need not be tuned.
+            | Self::NotTuned => Remedy::Other,
+            Self::PegSlips
+            | Self::WornGroove
+            | Self::SharpEdge
+            | Self::StringHeight
+            | Self::SoundpostOrBridge
+            | Self::WolfOfTheBody => Remedy::Luthier,
+            Self::NotSettled | Self::RosinOrBowHair | Self::BowStroke => Remedy::Patience,
+        }
+    }
+
+    /// What to look at first for it.
+    #[must_use]
+    pub const fn look(self) -> Look {
+        match self {
+            Self::OldString => Look::Age,
+            Self::FaultyString | Self::WindingOpen | Self::SweatEatsWinding => Look::Winding,
+            Self::NotSettled => Look::Days,
+            Self::KindTooBright | Self::KindTooDark | Self::TorsionWhistle | Self::NearItsLimit => {
+                Look::Kind
+            }
+            Self::TensionTooHigh
+            | Self::TensionTooLow
+            | Self::TooHeavyToStart
+            | Self::ThinUnderTheFinger
+            | Self::OneStandsOut => Look::Gauge,
+            Self::DrinksHumidity | Self::BodyMoves => Look::Air,
+            Self::PegSlips => Look::Pegs,
+            Self::NotTuned => Look::Tuning,
+            Self::WornGroove => Look::Grooves,
+            Self::SharpEdge => Look::Edges,
+            Self::StringHeight => Look::Height,
+            Self::SoundpostOrBridge | Self::WolfOfTheBody => Look::PostAndBridge,
+            Self::RosinOrBowHair => Look::BowHair,
+            Self::BowStroke => Look::Bowing,
+        }
+    }
+}
+
+/// What a number or an answer says of a cause.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Says {
+    /// It speaks for it.
+    For,
+    /// It does not tell.
+    Nothing,
+    /// It speaks against it.
+    Against,
+}
+
+impl Says {
+    /// By how much it moves the plausibility: judged; doubled, one number would outweigh all that fitters know.
+    const fn factor(self) -> f64 {
+        match self {
+            Self::For => 3.0,
+            Self::Nothing => 1.0,
+            Self::Against => 0.3,
+        }
+    }
+}
+
+/// A number that was looked at.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Number {
+    /// The property of the report; `age_months` and `tension_step` are none of its.
+    pub property: &'static str,
+    /// Of which string, 0 the highest.
+    pub string: usize,
+    /// The number with its range.
+    pub estimate: Estimate,
+    /// The limit with which it was compared.
+    pub limit: f64,
+}
+
+/// A cause of a complaint, weighed.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Weighed {
+    /// Which.
+    pub cause: Cause,
+    /// How plausible it is, judgement and number together: no probability.
+    pub plausible: f64,
+    /// In a word.
+    pub likely: Likely,
+    /// No number speaks of it.
+    pub judged: bool,
+    /// The numbers that were looked at.
+    pub numbers: Vec<Number>,
+}
+
+/// A complaint with its causes, the most plausible first.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Finding {
+    /// What bothers.
+    pub bother: Bother,
+    /// About which string, if about one.
+    pub string: Option<usize>,
+    /// Why.
+    pub causes: Vec<Weighed>,
+}
+
+/// Plausibility from which a cause is called likely, and from which possible.
+const LIKELY: (f64, f64) = (0.45, 0.12);
+
+/// What speaks for a cause.
+#[derive(Clone, Copy)]
+enum Speaks {
+    /// No number and no answer does.
+    Nobody,
+    /// Age over life: it speaks for the cause above the first, against it below the second.
+    Worn(f64, f64),
+    /// Days since it was fitted against the days it takes to settle.
+    Unsettled,
+    /// A property above a limit.
+    Above(Property, fn(&Problem, &StringProblem) -> f64),
+    /// A property below a limit.
+    Below(Property, fn(&Problem, &StringProblem) -> f64),
+    /// An answer, or what the string is.
+    Fact(fn(&Problem, &Today) -> Says),
+    /// An answer alone.
+    Answer(fn(&Problem) -> Says),
+    /// The step to a neighbour.
+    Step,
+}
+
+use Speaks::{Above, Answer, Below, Fact, Nobody, Step, Unsettled, Worn};
+
+/// Upper and lower third of the usual tension of a place.
+fn heavy(_: &Problem, string: &StringProblem) -> f64 {
+    let (low, high) = string.usual_tension;
+    low + (high - low) * 2.0 / 3.0
+}
+
+fn light(_: &Problem, string: &StringProblem) -> f64 {
+    let (low, high) = string.usual_tension;
+    low + (high - low) / 3.0
+}
+
+/// Where brilliance ends at that share of the way from the dark to the bright end of a place.
+fn shade(string: &StringProblem, share: f64) -> f64 {
+    let (dark, bright) = string.position.brilliance;
+    dark * libm::pow(bright / dark, share)
+}
+
+/// A fifth of the scale above what is wished; a fifth below it.
+fn bright(_: &Problem, string: &StringProblem) -> f64 {
+    shade(string, string.brightness_target + SHADE)
+}
+
+fn dark(_: &Problem, string: &StringProblem) -> f64 {
+    shade(string, string.brightness_target - SHADE)
+}
+
+/// How far from the wish a string may lie before its kind is called too bright or too dark.
+const SHADE: f64 = 0.2;
+
+/// The middle between the attack that is worth nothing and the one that is worth all.
+fn slow(_: &Problem, string: &StringProblem) -> f64 {
+    (string.ends.attack.0 * string.ends.attack.1).sqrt()
+}
+
+/// Torsional over transverse wave impedance above which a string has little to damp its twisting: bare wire stands
+/// at 3.7, a wound top string under 2.9, strands and bundles under 2.
+fn twisting(_: &Problem, _: &StringProblem) -> f64 {
+    3.2
+}
+
+/// Cents of moisture that are heard: the just-noticeable difference of pitch ([`crate::source::JND`]), its low end.
+fn heard(_: &Problem, _: &StringProblem) -> f64 {
+    3.0
+}
+
+/// Cents of the body's movement that a tuner in the room hears: three times what is just heard.
+fn moved(_: &Problem, _: &StringProblem) -> f64 {
+    10.0
+}
+
+/// Share of its strength from which a string is worked hard: plain gut and thin steel tops live there.
+fn hard_worked(_: &Problem, _: &StringProblem) -> f64 {
+    0.58
+}
+
+/// Least over greatest bow force at the strongest note above which a wolf is due to the string's mass: one half
+/// leaves a bow 6 dB of room (Schelleng's limits, [`crate::source::SCHELLENG_1973`]; the one half is judged).
+fn wolfish(_: &Problem, _: &StringProblem) -> f64 {
+    0.5
+}
+
+/// Diameter under which a string cuts into a finger: thinner than any wound string.
+fn cutting(_: &Problem, _: &StringProblem) -> f64 {
+    0.30e-3
+}
+
+fn nobody_tunes(problem: &Problem) -> Says {
+    match problem.who_tunes {
+        Some(WhoTunes::Nobody) => Says::For,
+        Some(WhoTunes::Player) => Says::Against,
+        Some(WhoTunes::Adult) | None => Says::Nothing,
+    }
+}
+
+/// Wooden pegs let go when the air dries out.
+fn pegs_suffer(problem: &Problem) -> Says {
+    match problem.room {
+        Room::Dry => Says::For,
+        Room::Steady | Room::Seasonal | Room::Damp | Room::Travelling => Says::Nothing,
+    }
+}
+
+fn sweat(problem: &Problem, today: &Today) -> Says {
+    match today.string.construction.outer_winding() {
+        None => Says::Against,
+        Some(_) if !problem.acid_sweat => Says::Against,
+        Some(winding) if winding.metal.wear < SOFT_METAL => Says::For,
+        Some(_) => Says::Nothing,
+    }
+}
+
+/// Wear of a metal under which sweat eats it soon.
+const SOFT_METAL: f64 = 0.7;
+
+fn wound(_: &Problem, today: &Today) -> Says {
+    if today.string.construction.is_wound() { Says::Nothing } else { Says::Against }
+}
+
+fn plain_gut(_: &Problem, today: &Today) -> Says {
+    if today.string.family == Family::PlainGut { Says::Nothing } else { Says::Against }
+}
+
+/// Why something bothers: cause, plausibility before any number, and what speaks for it.
+const fn causes_of(bother: Bother) -> &'static [(Cause, f64, Speaks)] {
+    use Cause as C;
+    match bother {
+        Bother::TooBright => &[
+            (C::KindTooBright, 0.50, Above(Property::Brilliance, bright)),
+            (C::SoundpostOrBridge, 0.25, Nobody),
+            (C::TensionTooHigh, 0.15, Above(Property::Tension, heavy)),
+            (C::NotSettled, 0.10, Unsettled),
+            (C::RosinOrBowHair, 0.05, Nobody),
+        ],
+        Bother::Thin => &[
+            (C::TensionTooLow, 0.35, Below(Property::Tension, light)),
+            (C::KindTooBright, 0.30, Above(Property::Brilliance, bright)),
+            (C::SoundpostOrBridge, 0.25, Nobody),
+            (C::OldString, 0.20, Worn(1.0, 0.5)),
+        ],
+        Bother::TooDull => &[
+            (C::OldString, 0.45, Worn(1.0, 0.4)),
+            (C::KindTooDark, 0.25, Below(Property::Brilliance, dark)),
+            (C::SoundpostOrBridge, 0.20, Nobody),
+            (C::RosinOrBowHair, 0.15, Nobody),
+            (C::TensionTooHigh, 0.10, Above(Property::Tension, heavy)),
+        ],
+        Bother::TooQuiet => &[
+            (C::TensionTooLow, 0.35, Below(Property::Tension, light)),
+            (C::OldString, 0.25, Worn(1.0, 0.5)),
+            (C::SoundpostOrBridge, 0.25, Nobody),
+            (C::RosinOrBowHair, 0.15, Nobody),
+            (C::TensionTooHigh, 0.10, Above(Property::Tension, heavy)),
+        ],
+        Bother::SlowToSpeak => &[
+            (C::RosinOrBowHair, 0.30, Nobody),
+            (C::OldString, 0.30, Worn(1.0, 0.5)),
+            (C::TooHeavyToStart, 0.25, Below(Property::Attack, slow)),
+            (C::TensionTooHigh, 0.15, Above(Property::Tension, heavy)),
+            (C::SoundpostOrBridge, 0.15, Nobody),
+        ],
+        Bother::Chokes => &[
+            (C::TensionTooHigh, 0.30, Above(Property::Tension, heavy)),
+            (C::SoundpostOrBridge, 0.30, Nobody),
+            (C::TensionTooLow, 0.25, Below(Property::Tension, light)),
+            (C::BowStroke, 0.20, Nobody),
+        ],
+        Bother::Whistles => &[
+            (C::TorsionWhistle, 0.35, Above(Property::TorsionImpedance, twisting)),
+            (C::BowStroke, 0.30, Nobody),
+            (C::RosinOrBowHair, 0.25, Nobody),
+            (C::WornGroove, 0.05, Nobody),
+        ],
+        Bother::Wolf => &[
+            (C::WolfOfTheBody, 0.60, Nobody),
+            (C::SoundpostOrBridge, 0.30, Nobody),
+            (C::TensionTooHigh, 0.15, Above(Property::Wolf, wolfish)),
+        ],
+        Bother::OutOfTune => &[
+            (C::PegSlips, 0.30, Answer(pegs_suffer)),
+            (C::NotTuned, 0.30, Answer(nobody_tunes)),
+            (C::DrinksHumidity, 0.30, Above(Property::DriftMoisture, heard)),
+            (C::NotSettled, 0.20, Unsettled),
+            (C::OldString, 0.20, Worn(1.0, 0.5)),
+            (C::BodyMoves, 0.10, Above(Property::DriftBody, moved)),
+        ],
+        Bother::GoesFlat => &[
+            (C::PegSlips, 0.35, Answer(pegs_suffer)),
+            (C::DrinksHumidity, 0.35, Above(Property::DriftMoisture, heard)),
+            (C::NotSettled, 0.30, Unsettled),
+            (C::WornGroove, 0.10, Nobody),
+            (C::BodyMoves, 0.05, Above(Property::DriftBody, moved)),
+        ],
+        Bother::Breaks => &[
+            (C::SharpEdge, 0.35, Nobody),
+            (C::NearItsLimit, 0.30, Above(Property::BreakingShare, hard_worked)),
+            (C::WornGroove, 0.20, Nobody),
+            (C::OldString, 0.15, Worn(1.0, 0.5)),
+        ],
+        Bother::BreaksAtThePeg => &[
+            (C::SharpEdge, 0.50, Nobody),
+            (C::WornGroove, 0.25, Nobody),
+            (C::NearItsLimit, 0.10, Above(Property::BreakingShare, hard_worked)),
+        ],
+        Bother::False => &[
+            (C::OldString, 0.30, Worn(1.0, 0.4)),
+            (C::WindingOpen, 0.25, Fact(wound)),
+            (C::SweatEatsWinding, 0.25, Fact(sweat)),
+            (C::FaultyString, 0.20, Fact(plain_gut)),
+            (C::WornGroove, 0.15, Nobody),
+        ],
+        Bother::HardOnTheHand => &[
+            (C::StringHeight, 0.35, Nobody),
+            (C::TensionTooHigh, 0.30, Above(Property::Tension, heavy)),
+            (C::ThinUnderTheFinger, 0.10, Below(Property::OuterDiameter, cutting)),
+        ],
+        Bother::Uneven => &[
+            (C::SoundpostOrBridge, 0.30, Nobody),
+            (C::OneStandsOut, 0.30, Step),
+            (C::OldString, 0.20, Worn(1.0, 0.5)),
+        ],
+    }
+}
+
+/// Every cause that is thought of for a complaint.
+pub fn thought_of(bother: Bother) -> impl Iterator<Item = Cause> {
+    causes_of(bother).iter().map(|(cause, _, _)| *cause)
+}
+
+/// Every complaint, of the whole set first, with its causes in order.
+#[must_use]
+pub fn findings(problem: &Problem, today: &[Option<Today>]) -> Vec<Finding> {
+    let whole = problem.bothers.iter().map(|bother| (*bother, None));
+    let each = problem.strings.iter().enumerate();
+    let of_strings = each.flat_map(|(i, s)| s.bothers.iter().map(move |bother| (*bother, Some(i))));
+    whole
+        .chain(of_strings)
+        .map(|(bother, string)| finding(problem, today, bother, string))
+        .collect()
+}
+
+/// Strings whose metal is eaten by sweat, as the first cause of a complaint about them, and the metal.
+#[must_use]
+pub fn spoiled(findings: &[Finding], today: &[Option<Today>]) -> Vec<(usize, &'static str)> {
+    let is_eaten =
+        |f: &&Finding| f.causes.first().is_some_and(|c| c.cause == Cause::SweatEatsWinding);
+    let metal = |i: usize| {
+        let outer = today.get(i)?.as_ref()?.string.construction.outer_winding()?;
+        (outer.metal.wear < SOFT_METAL).then_some((i, outer.metal.key))
+    };
+    let of = |f: &Finding| f.string.map_or(0..today.len(), |i| i..i + 1);
+    findings.iter().filter(is_eaten).flat_map(of).filter_map(metal).collect()
+}
+
+fn finding(
+    problem: &Problem,
+    today: &[Option<Today>],
+    bother: Bother,
+    string: Option<usize>,
+) -> Finding {
+    let places: Vec<usize> = match string {
+        Some(i) => vec![i],
+        None => (0..today.len()).collect(),
+    };
+    let weigh = |(cause, judgement, speaks): &(Cause, f64, Speaks)| {
+        let (says, numbers) = ask(problem, today, &places, *speaks);
+        let plausible = judgement * says.factor();
+        let likely = match plausible {
+            p if p >= LIKELY.0 => Likely::Likely,
+            p if p >= LIKELY.1 => Likely::Possible,
+            _ => Likely::Unlikely,
+        };
+        Weighed { cause: *cause, plausible, likely, judged: numbers.is_empty(), numbers }
+    };
+    let mut causes: Vec<Weighed> = causes_of(bother).iter().map(weigh).collect();
+    // Equals stay in the order of the table.
+    causes.sort_by(|a, b| b.plausible.total_cmp(&a.plausible));
+    Finding { bother, string, causes }
+}
+
+/// What speaks, over the strings it may be about: the one that speaks loudest for the cause counts.
+fn ask(
+    problem: &Problem,
+    today: &[Option<Today>],
+    places: &[usize],
+    speaks: Speaks,
+) -> (Says, Vec<Number>) {
+    match speaks {
+        Nobody => return (Says::Nothing, Vec::new()),
+        Answer(says) => return (says(problem), Vec::new()),
+        Step => return step(problem, today, places),
+        Worn(..) | Unsettled | Above(..) | Below(..) | Fact(_) => {}
+    }
+    let known = places.iter().filter_map(|i| Some((*i, today.get(*i)?.as_ref()?)));
+    let mut loudest: Option<(Says, f64, Vec<Number>)> = None;
+    for (i, now) in known {
+        let (says, by, number) = ask_one(problem, i, now, speaks);
+        let numbers: Vec<Number> = number.into_iter().collect();
+        let louder = loudest.as_ref().is_none_or(|(_, most, _)| by > *most);
+        if louder {
+            loudest = Some((says, by, numbers));
+        }
+    }
+    match loudest {
+        Some((says, _, numbers)) => (says, numbers),
+        // Where nothing is known of the strings, the age of the set may be.
+        None => match (speaks, problem.age_months) {
+            (Worn(old, young), Some(age)) => {
+                let life = super::today::life(problem, crate::material::Class::Polymer);
+                let (says, _, number) = worn(places[0], age, life, (old, young));
+                (says, number.into_iter().collect())
+            }
+            _ => (Says::Nothing, Vec::new()),
+        },
+    }
+}
+
+/// What a string says of a cause, how loudly, and the number.
+fn ask_one(
+    problem: &Problem,
+    i: usize,
+    now: &Today,
+    speaks: Speaks,
+) -> (Says, f64, Option<Number>) {
+    let string = &problem.strings[i];
+    let compared = |property: Property, limit: f64, above: bool| {
+        let estimate = now.report.get(property);
+        let (over, under) = if above {
+            (estimate.low > limit, estimate.high < limit)
+        } else {
+            (estimate.high < limit, estimate.low > limit)
+        };
+        let by = if above { estimate.value / limit } else { limit / estimate.value.max(1e-12) };
+        (
+            told(over, under),
+            by,
+            Some(Number { property: property.key(), string: i, estimate, limit }),
+        )
+    };
+    match speaks {
+        Above(property, limit) => compared(property, limit(problem, string), true),
+        Below(property, limit) => compared(property, limit(problem, string), false),
+        Worn(old, young) => match now.age_months {
+            Some(age) => worn(i, age, now.life_months, (old, young)),
+            None => (Says::Nothing, 0.0, None),
+        },
+        Unsettled => match now.age_months {
+            Some(age) => {
+                let estimate = now.report.get(Property::SettlingDays);
+                let days = age * DAYS_A_MONTH;
+                let property = Property::SettlingDays.key();
+                let number = Number { property, string: i, estimate, limit: days };
+                let says = told(estimate.low > days, estimate.high < days);
+                (says, estimate.value / days.max(1e-9), Some(number))
+            }
+            None => (Says::Nothing, 0.0, None),
+        },
+        Fact(says) => {
+            let says = says(problem, now);
+            (says, says.factor(), None)
+        }
+        Nobody | Answer(_) | Step => (Says::Nothing, 0.0, None),
+    }
+}
+
+const DAYS_A_MONTH: f64 = 30.4;
+
+const fn told(speaks_for: bool, against: bool) -> Says {
+    match (speaks_for, against) {
+        (true, _) => Says::For,
+        (false, true) => Says::Against,
+        (false, false) => Says::Nothing,
+    }
+}
+
+fn worn(i: usize, age: f64, life: f64, (old, young): (f64, f64)) -> (Says, f64, Option<Number>) {
+    let share = age / life;
+    let estimate = Estimate { value: age, low: age, high: age };
+    let number = Number { property: "age_months", string: i, estimate, limit: life * old };
+    (told(share >= old, share < young), share, Some(number))
+}
+
+/// Ratio of neighbours' tensions against the usual one, either way, above which one of them stands out: as much as
+/// two of the three thirds of a usual band lie apart.
+const STEP: f64 = 1.25;
+
+/// The neighbours whose tensions differ most from the usual step, and whether that is much.
+fn step(problem: &Problem, today: &[Option<Today>], places: &[usize]) -> (Says, Vec<Number>) {
+    let mut most: Option<Number> = None;
+    for i in 0..today.len().saturating_sub(1) {
+        if !places.iter().any(|place| *place == i || *place == i + 1) {
+            continue;
+        }
+        let (Some(upper), Some(lower)) = (&today[i], &today[i + 1]) else { continue };
+        let usual = choose::usual_step(&problem.strings[i], &problem.strings[i + 1]);
+        let ratio = upper.string.tension / lower.string.tension / usual;
+        let size = ratio.max(1.0 / ratio);
+        if most.is_none_or(|most| size > most.estimate.value) {
+            // The one that lies further from the middle of its own place is the one that stands out.
+            let off = |k: usize, tension: f64| {
+                let (low, high) = problem.strings[k].usual_tension;
+                (2.0 * tension / (low + high) - 1.0).abs()
+            };
+            let upper_is_odd = off(i, upper.string.tension) > off(i + 1, lower.string.tension);
+            let string = match places {
+                [only] => *only,
+                _ if upper_is_odd => i,
+                _ => i + 1,
+            };
+            let estimate = Estimate { value: size, low: size, high: size };
+            most = Some(Number { property: "tension_step", string, estimate, limit: STEP });
+        }
+    }
+    most.map_or((Says::Nothing, Vec::new()), |number| {
+        let size = number.estimate.value;
+        (told(size > STEP, size < 1.0 + (STEP - 1.0) / 2.0), vec![number])
+    })
+}

@@ -1,0 +1,70 @@
+//! What does a person, an instrument or a day rule out, whatever the wishes?
+//!
+//! Limits of the trade, what can be made and what is made, are elsewhere; these come from the answers.
+
+use crate::construction::{Build, Core};
+use crate::material::{Class, CoreMaterial, Metal};
+use crate::precedent::SetUp;
+use crate::quantity::{Day, Metre};
+use crate::report;
+
+use super::candidates::Exclusion;
+use super::problem::{Problem, StringProblem};
+
+/// Chance of having settled in time under which a string is ruled out, where the person insists.
+pub const LEAST_CHANCE: f64 = 0.20;
+/// Chance of having settled in time under which it is warned of, where the person insists.
+pub const SURE_CHANCE: f64 = 0.80;
+
+/// Cents for a degree of peg that no hand sets on a wooden peg alone: a degree is about its finest step, and half a
+/// dozen cents to either side are heard. A judgement, no source; plain gut violin D strings stand near 10, steel
+/// ones at 15 and over.
+pub const MOST_ON_A_PEG: f64 = 12.0;
+
+/// Chance that a string on this core has settled by the day on which the person insists; none if none does.
+#[must_use]
+pub fn chance_of_settling(problem: &Problem, core: &Core, wound: bool) -> Option<f64> {
+    problem.settled_by.map(|days| report::chance_settled(core, wound, days))
+}
+
+/// What rules out every string on that core.
+#[must_use]
+pub fn of_core(
+    problem: &Problem,
+    material: &'static CoreMaterial,
+    build: Build,
+    wound: bool,
+) -> Option<Exclusion> {
+    if problem.animal_free && material.animal {
+        return Some(Exclusion::Animal);
+    }
+    if problem.magnetic && material.class != Class::Steel {
+        return Some(Exclusion::Pickup);
+    }
+    // How soon it settles does not depend on how thick it is.
+    let core = Core { material, build, diameter: Metre::new(0.0) };
+    let chance = chance_of_settling(problem, &core, wound);
+    chance.is_some_and(|chance| chance < LEAST_CHANCE).then_some(Exclusion::NotSettled)
+}
+
+/// What rules out a metal under the fingers.
+#[must_use]
+pub fn of_metal(problem: &Problem, string: &StringProblem, outer: &Metal) -> Option<Exclusion> {
+    if problem.nickel_free && !outer.nickel_free {
+        return Some(Exclusion::Nickel);
+    }
+    (string.spoiled_metal == Some(outer.key)).then_some(Exclusion::Sweat)
+}
+
+/// What rules out a string by how it tunes: a historical tailpiece takes no fine tuner.
+#[must_use]
+pub fn of_peg(string: &StringProblem, cent_a_degree: f64) -> Option<Exclusion> {
+    let alone = string.place.set_up == SetUp::Historical && !string.fine_tuner;
+    (alone && cent_a_degree > MOST_ON_A_PEG).then_some(Exclusion::NeedsFineTuner)
+}
+
+/// The day by which the set must have settled, if the person insists and says when.
+#[must_use]
+pub fn settled_by(must_settle: bool, concert_days: Option<f64>) -> Option<Day> {
+    concert_days.filter(|_| must_settle).map(Day::new)
+}
