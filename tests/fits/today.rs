@@ -328,6 +328,32 @@ fn every_complaint_has_causes_whose_numbers_are_those_of_the_report() {
     }
 }
 
+/// What comes in place of a string must not bother in the same way.
+#[test]
+fn what_mends_a_string_is_other_in_what_was_at_fault() {
+    for (instrument, i, bother, family, property, rises) in [
+        ("violin", 0, "whistles", "plain-steel", "torsion_impedance_ratio", false),
+        ("cello", 0, "too-bright", "stranded-steel", "brilliance_hz", false),
+        ("viola", 2, "too-dull", "plain-gut", "brilliance_hz", true),
+        ("violin", 1, "goes-flat", "plain-gut", "drift_moisture_cent", false),
+    ] {
+        let mut strings = vec![StringAnswer::default(); i + 1];
+        strings[i] = StringAnswer { bothers: vec![bother.to_owned()], ..now(family) };
+        strings[i].today.age_months = Some(2.0);
+        let fit = fit_of(Answers { instrument: word(instrument), strings, ..Answers::default() });
+        if fit.verdict.answer != "one-string" {
+            continue;
+        }
+        assert_eq!(fit.verdict.string, Some(i));
+        let string = &fit.set.unwrap().strings[i];
+        let (new, old) = (
+            string.report.numbers[property].value,
+            string.today.as_ref().unwrap().numbers[property].value,
+        );
+        assert!(if rises { new > old } else { new < old }, "{bother}: {new} after {old}");
+    }
+}
+
 /// A number moves a cause only the way it points.
 #[test]
 fn age_makes_age_a_cause() {

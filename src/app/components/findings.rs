@@ -47,7 +47,7 @@ fn one(finding: &Finding, fit: &Fit) -> Html {
     html! {
         <section class="finding">
             <h3>{ words::complaint(finding, fit) }</h3>
-            <ol>{ for finding.causes.iter().filter(|c| c.likely != "unlikely").map(cause) }</ol>
+            <ol>{ for finding.causes.iter().filter(|c| c.likely != "unlikely").map(|c| cause(c, finding, fit)) }</ol>
             if !unlikely.is_empty() {
                 <p class="aside">{ format!("Less likely: {}.", list(&unlikely)) }</p>
             }
@@ -55,14 +55,16 @@ fn one(finding: &Finding, fit: &Fit) -> Html {
     }
 }
 
-fn cause(cause: &Cause) -> Html {
+fn cause(cause: &Cause, finding: &Finding, fit: &Fit) -> Html {
     let (what, advice) = words::cause(&cause.cause);
     html! {
         <li>
             <strong>{ what }</strong>
             { " " }
             { advice }
-            { for cause.numbers.iter().map(|n| html! { <>{ " " }{ words::number(n, &cause.cause) }</> }) }
+            { for cause.numbers.iter().map(|n| html! {
+                <>{ " " }{ words::whose(n, finding, fit) }{ words::number(n, &cause.cause) }</>
+            }) }
             { " " }
             <span class="rests-on">{ words::likely(&cause.likely, cause.judged) }</span>
         </li>

@@ -225,6 +225,9 @@ fn level(set: &Set, names: &[String], on_compare: &Callback<usize>) -> Html {
                     { for strings.into_iter().enumerate().map(|(i, (construction, key))| html! {
                         <li class={classes!(differ.contains(&i).then_some("differs"))}>
                             { likeness(construction, &names[i], key, px_per_mm) }
+                            if let Some(word) = set.strings.get(i).and_then(|s| verdict::standing(&s.standing)) {
+                                <span class="stays">{ word }</span>
+                            }
                             if differ.contains(&i) {
                                 <span class="differs-mark">{ "differs" }</span>
                             } else if other_metal(i) {

@@ -84,7 +84,7 @@ pub fn limit(key: &str) -> &str {
         "not-makeable" => "cannot be made",
         "animal" => "come from an animal",
         "nickel" => "have nickel under the fingers",
-        "sweat" => "are under the metal that sweat has eaten there",
+        "same-fault" => "would bother in the same way",
         "pickup" => "have no steel for the pickup",
         "other-family" => "are of another kind than you asked for",
         "nobody-makes-it" => "are made by nobody we know of",

@@ -179,6 +179,9 @@ pub fn lead(set: &Set) -> String {
             families(&other_families(set), &names),
             units::with_unit(&units::fixed((lead - 1.0) * 100.0, 0), "%")
         ),
+        _ if set.strings.iter().any(|string| string.standing != "new") => {
+            "No other kind of string would do here.".to_owned()
+        }
         _ => "No other kind of set would do here.".to_owned(),
     }
 }

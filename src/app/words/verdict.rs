@@ -199,15 +199,27 @@ pub fn number(n: &CauseNumber, cause: &str) -> String {
         }
         ("drift_body_cent", _) => format!("The body moves it: {value}. One hears 3 to 5."),
         ("torsion_impedance_ratio", _) => {
-            format!("Twisting against swinging: {value}. Wound strings stay under {}.", limit_of(2))
+            format!(
+                "How stiff it is to twist, against swinging: {value}. Wound strings stay under {}.",
+                limit_of(2)
+            )
         }
         ("attack_m_s2_n", _) => {
             format!("How briskly it starts: {value}. Under {} is slow here.", limit_of(2))
         }
-        ("wolf", _) => format!("Least against greatest bow force: {value}."),
+        ("wolf", _) => format!("Least bow force at the wolf, as a share of the greatest: {value}."),
         ("outer_diameter_m", _) => format!("It is {value} thick. Under {} cuts.", limit_of(1)),
         (other, _) => format!("{}: {value}.", super::property::name(other)),
     }
+}
+
+/// Whose number it is, where the complaint is about the whole set.
+#[must_use]
+pub fn whose(n: &CauseNumber, finding: &Finding, fit: &Fit) -> String {
+    // An age is as a rule that of the whole set.
+    let one_of = finding.string.is_none() && n.property != "age_months";
+    let name = names(fit).get(n.string).cloned().filter(|_| one_of);
+    name.map_or_else(String::new, |name| format!("The {name}: "))
 }
 
 fn months(months: f64) -> String {

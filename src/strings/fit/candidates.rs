@@ -49,8 +49,6 @@ pub enum Exclusion {
     Animal,
     /// Nickel under the fingers.
     Nickel,
-    /// The metal that sweat has just eaten there.
-    Sweat,
     /// No steel in the core for a magnetic pickup.
     Pickup,
     /// Another family was asked for.
@@ -69,6 +67,8 @@ pub enum Exclusion {
     Breaking,
     /// Hardly settled by the day on which it must be.
     NotSettled,
+    /// At fault in the same way as the string that bothers.
+    SameFault,
     /// Cannot be tuned on the peg alone, and there is no fine tuner.
     NeedsFineTuner,
 }
@@ -81,7 +81,6 @@ impl Exclusion {
             Self::NotMakeable(_) => "not-makeable",
             Self::Animal => "animal",
             Self::Nickel => "nickel",
-            Self::Sweat => "sweat",
             Self::Pickup => "pickup",
             Self::OtherFamily => "other-family",
             Self::NobodyMakesIt => "nobody-makes-it",
@@ -91,6 +90,7 @@ impl Exclusion {
             Self::WindingShare => "winding-share",
             Self::Breaking => "breaking",
             Self::NotSettled => "not-settled",
+            Self::SameFault => "same-fault",
             Self::NeedsFineTuner => "needs-fine-tuner",
         }
     }
@@ -247,8 +247,8 @@ fn wind(found: &mut Found, place: &At, core: Core) {
             continue;
         }
         for outer in metals().filter(|m| m.outer) {
-            if let Some(why) = limits::of_metal(place.problem, place.string, outer) {
-                found.exclude(why);
+            if place.problem.nickel_free && !outer.nickel_free {
+                found.exclude(Exclusion::Nickel);
                 continue;
             }
             if let Some(layer) = layer(outer, core.diameter, winding) {
@@ -324,7 +324,7 @@ fn admit(found: &mut Found, place: &At, core: &LeanCore, of: Core, windings: &[W
     if let Some(why) = excluded(&construction, &lean, &place.bands) {
         return found.exclude(why);
     }
-    if let Some(why) = limits::of_peg(place.string, lean.peg) {
+    if let Some(why) = limits::of_string(place.string, &construction, &lean) {
         return found.exclude(why);
     }
     let covering = windings.last().map_or(Grade::Everyday, |w| {

@@ -11,6 +11,7 @@ use crate::report::{Estimate, Property};
 
 use super::answers::{Bother, Room, WhoTunes};
 use super::choose;
+use super::limits::Fault;
 use super::problem::{Problem, StringProblem};
 use super::today::Today;
 
@@ -507,17 +508,29 @@ pub fn findings(problem: &Problem, today: &[Option<Today>]) -> Vec<Finding> {
         .collect()
 }
 
-/// Strings whose metal is eaten by sweat, as the first cause of a complaint about them, and the metal.
+/// What is at fault with single strings, by the first causes of the complaints about them, where another string
+/// mends it.
 #[must_use]
-pub fn spoiled(findings: &[Finding], today: &[Option<Today>]) -> Vec<(usize, &'static str)> {
-    let is_eaten =
-        |f: &&Finding| f.causes.first().is_some_and(|c| c.cause == Cause::SweatEatsWinding);
-    let metal = |i: usize| {
-        let outer = today.get(i)?.as_ref()?.string.construction.outer_winding()?;
-        (outer.metal.wear < SOFT_METAL).then_some((i, outer.metal.key))
+pub fn faults(findings: &[Finding], today: &[Option<Today>]) -> Vec<(usize, Fault)> {
+    let of = |finding: &Finding| {
+        let (i, first) = (finding.string?, finding.causes.first()?);
+        let now = today.get(i)?.as_ref()?;
+        let number = |property: Property| now.report.get(property).value;
+        let fault = match first.cause {
+            Cause::SweatEatsWinding => {
+                Fault::Metal(now.string.construction.outer_winding()?.metal.key)
+            }
+            Cause::TorsionWhistle | Cause::DrinksHumidity => Fault::Family(now.string.family),
+            Cause::KindTooBright => Fault::Shine(number(Property::Brilliance)),
+            Cause::KindTooDark => Fault::Dullness(number(Property::Brilliance)),
+            Cause::TensionTooHigh => Fault::Tension(number(Property::Tension)),
+            Cause::TensionTooLow => Fault::Slackness(number(Property::Tension)),
+            Cause::NearItsLimit => Fault::Work(number(Property::BreakingShare)),
+            _ => return None,
+        };
+        Some((i, fault))
     };
-    let of = |f: &Finding| f.string.map_or(0..today.len(), |i| i..i + 1);
-    findings.iter().filter(is_eaten).flat_map(of).filter_map(metal).collect()
+    findings.iter().filter_map(of).collect()
 }
 
 fn finding(

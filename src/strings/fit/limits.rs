@@ -2,13 +2,14 @@
 //!
 //! Limits of the trade, what can be made and what is made, are elsewhere; these come from the answers.
 
-use crate::construction::{Build, Core};
-use crate::material::{Class, CoreMaterial, Metal};
+use crate::construction::{Build, Construction, Core, Family};
+use crate::material::{Class, CoreMaterial};
 use crate::precedent::SetUp;
 use crate::quantity::{Day, Metre};
-use crate::report;
+use crate::report::{self, Lean, Property};
 
 use super::candidates::Exclusion;
+use super::compare;
 use super::problem::{Problem, StringProblem};
 
 /// Chance of having settled in time under which a string is ruled out, where the person insists.
@@ -47,20 +48,55 @@ pub fn of_core(
     chance.is_some_and(|chance| chance < LEAST_CHANCE).then_some(Exclusion::NotSettled)
 }
 
-/// What rules out a metal under the fingers.
-#[must_use]
-pub fn of_metal(problem: &Problem, string: &StringProblem, outer: &Metal) -> Option<Exclusion> {
-    if problem.nickel_free && !outer.nickel_free {
-        return Some(Exclusion::Nickel);
-    }
-    (string.spoiled_metal == Some(outer.key)).then_some(Exclusion::Sweat)
+/// What was at fault with today's string: what comes in its place has to be other in that.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Fault {
+    /// Being of that family.
+    Family(Family),
+    /// The metal under the fingers.
+    Metal(&'static str),
+    /// Pulling that hard, newtons, or more.
+    Tension(f64),
+    /// Pulling with so little, newtons, or less.
+    Slackness(f64),
+    /// Brilliance up to there, hertz, or beyond.
+    Shine(f64),
+    /// Brilliance only up to there, hertz, or less.
+    Dullness(f64),
+    /// Being worked to that share of its strength, or more.
+    Work(f64),
 }
 
-/// What rules out a string by how it tunes: a historical tailpiece takes no fine tuner.
+impl Fault {
+    /// Whether a string has the fault too, or is not noticeably better.
+    #[must_use]
+    pub fn is_in(self, construction: &Construction, lean: &Lean) -> bool {
+        let noticed = compare::just_noticeable;
+        match self {
+            Self::Family(family) => construction.family() == family,
+            Self::Metal(key) => construction.outer_winding().is_some_and(|w| w.metal.key == key),
+            Self::Tension(most) => lean.tension > most / noticed(Property::Tension),
+            Self::Slackness(least) => lean.tension < least * noticed(Property::Tension),
+            Self::Shine(most) => lean.brilliance > most / noticed(Property::Brilliance),
+            Self::Dullness(least) => lean.brilliance < least * noticed(Property::Brilliance),
+            Self::Work(most) => lean.breaking_share > most / noticed(Property::BreakingShare),
+        }
+    }
+}
+
+/// What rules out one string: a fault that is to be mended, or how it tunes, for a historical tailpiece takes no fine
+/// tuner.
 #[must_use]
-pub fn of_peg(string: &StringProblem, cent_a_degree: f64) -> Option<Exclusion> {
+pub fn of_string(
+    string: &StringProblem,
+    construction: &Construction,
+    lean: &Lean,
+) -> Option<Exclusion> {
+    if string.faults.iter().any(|fault| fault.is_in(construction, lean)) {
+        return Some(Exclusion::SameFault);
+    }
     let alone = string.place.set_up == SetUp::Historical && !string.fine_tuner;
-    (alone && cent_a_degree > MOST_ON_A_PEG).then_some(Exclusion::NeedsFineTuner)
+    (alone && lean.peg > MOST_ON_A_PEG).then_some(Exclusion::NeedsFineTuner)
 }
 
 /// The day by which the set must have settled, if the person insists and says when.

@@ -53,8 +53,8 @@ pub fn fit(answers: &Answers) -> Fitting {
     let mut problem = problem::pose(answers);
     let today = today::all(&problem);
     let findings = complaint::findings(&problem, &today);
-    for (i, metal) in complaint::spoiled(&findings, &today) {
-        problem.strings[i].spoiled_metal = Some(metal);
+    for (i, fault) in complaint::faults(&findings, &today) {
+        problem.strings[i].faults.push(fault);
     }
     let mut about = problem.about.filter(|_| problem.aim == Aim::OneString);
     settle_standings(&mut problem, &today, about);
@@ -63,6 +63,13 @@ pub fn fit(answers: &Answers) -> Fitting {
         about = most_gained(&problem, &today, &found);
         settle_standings(&mut problem, &today, about);
         for i in (0..today.len()).filter(|i| Some(*i) != about) {
+            found[i] = found_at(&problem, &today, i);
+        }
+    }
+    for i in 0..today.len() {
+        // Where nothing would mend it, the next best is no worse than what is there.
+        if found[i].candidates.is_empty() && !problem.strings[i].faults.is_empty() {
+            problem.strings[i].faults.clear();
             found[i] = found_at(&problem, &today, i);
         }
     }

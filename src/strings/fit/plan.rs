@@ -9,7 +9,7 @@ use super::answers::Now;
 use super::candidates::Candidate;
 use super::limits;
 use super::problem::{Problem, Standing, StringProblem};
-use super::today::Today;
+use super::today::{Today, class_of};
 
 macro_rules! notes {
     ($(#[$doc:meta])* $name:ident { $($(#[$vdoc:meta])* $variant:ident = $key:literal,)* }) => {
@@ -107,6 +107,8 @@ pub struct Plan {
 const NEAR_TOP: f64 = 0.95;
 /// Share of its strength above which plain gut's breaking is named.
 const GUT_NEAR_LIMIT: f64 = 0.58;
+/// Diameter under which a steel top string cuts into the bridge, metres: that of every violin E, plain or wound.
+const CUTS_THE_BRIDGE: f64 = 0.40e-3;
 /// Cents for a degree of peg above which a fine tuner is needed.
 const NEEDS_FINE_TUNER: f64 = 8.0;
 
@@ -232,7 +234,8 @@ fn each(
     if usual.is_some_and(|note| (note.0 - string.note.0).abs() > 2) {
         cautions.push((Caution::FarFromUsualNote, Some(i)));
     }
-    if i == 0 && candidate.family == Family::PlainSteel {
+    let thin = report.get(Property::OuterDiameter).value < CUTS_THE_BRIDGE;
+    if i == 0 && class_of(candidate.family) == Class::Steel && thin {
         checks.push(Check::Protector);
     }
     if !string.fine_tuner && report.get(Property::Peg).value > NEEDS_FINE_TUNER {

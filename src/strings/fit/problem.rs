@@ -13,7 +13,7 @@ use super::answers::{
     Aim, AlsoTuned, Answers, Bother, Budget, Level, Music, Now, Pegs, Room, Today, Tuners, WhoTunes,
 };
 use super::desirability::{self, Attribute};
-use super::limits;
+use super::limits::{self, Fault};
 
 /// Something taken for granted because it was not answered.
 #[derive(Clone, Debug, PartialEq)]
@@ -77,8 +77,8 @@ pub struct StringProblem {
     pub now: Today,
     /// What bothers about this string alone.
     pub bothers: Vec<Bother>,
-    /// The metal that sweat has eaten there: the same again would go the same way.
-    pub spoiled_metal: Option<&'static str>,
+    /// What was at fault with today's string, where another is to mend it.
+    pub faults: Vec<Fault>,
     /// Whether it stays, is to be found, or only stands between others.
     pub standing: Standing,
 }
@@ -319,7 +319,7 @@ pub fn pose(answers: &Answers) -> Problem {
             brightness_target: usual_brightness(set_up) + 0.15 * wishes.brightness,
             now: own.today,
             bothers: own.bothers,
-            spoiled_metal: None,
+            faults: Vec::new(),
             standing: if own.keep { Standing::Kept } else { Standing::Open },
         });
     }

@@ -123,15 +123,15 @@ pub fn most_usual<'a>(
     candidates: impl Iterator<Item = &'a Candidate>,
     string: &StringProblem,
 ) -> Option<&'a Candidate> {
-    let middle = (string.usual_tension.0 + string.usual_tension.1) / 2.0;
+    // Both as shares of their bands, so that neither speaks louder than the other.
+    let odd =
+        |value: f64, (low, high): (f64, f64)| (value - (low + high) / 2.0).abs() / (high - low);
     let oddness = |c: &Candidate| {
         let values = report::values(&c.construction, &string.setting, &Draw::CENTRAL);
         let bands = crate::precedent::bands(string.position, c.family, &string.place);
-        let gauge = bands.map_or(0.0, |b| {
-            (values.get(Property::OuterDiameter) - (b.gauge.0 + b.gauge.1) / 2.0).abs()
-                / (b.gauge.1 - b.gauge.0)
-        });
-        (c.grade, (c.tension / middle - 1.0).abs() + gauge)
+        let gauge = bands.map_or(0.0, |b| odd(values.get(Property::OuterDiameter), b.gauge));
+        let tension = bands.map_or(string.usual_tension, |b| b.tension);
+        (c.grade, odd(c.tension, tension) + gauge)
     };
     candidates
         .map(|c| (oddness(c), c))
