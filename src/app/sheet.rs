@@ -65,7 +65,8 @@ pub fn SheetPaper(props: &SheetPaperProps) -> Html {
                 <div>
                     <p class="sheet-title">{ verdict::answer(fit) }</p>
                     if let Some(title) = verdict::all_the_same(fit) {
-                        <p>{ format!("{title}: {}", lower(&words::answer(fit))) }</p>
+                        <p>{ title }</p>
+                        <p>{ words::answer(fit) }</p>
                     }
                     <p>{ instrument(problem) }</p>
                 </div>

@@ -540,7 +540,7 @@ fn fitted(fitting: &Fitting, best: &Choice, moves: &Moves, i: usize) -> reply::F
         },
     };
     let today = fitting.now(i);
-    // The family was found among those that have bands here, so the fallback never shows.
+    // A new string was found among families that have bands here; one that stays may be of another set-up.
     let bands = precedent::bands(string.position, chosen.family, &string.place);
     reply::FittedString {
         standing: string.standing.key().to_owned(),

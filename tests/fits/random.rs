@@ -22,12 +22,12 @@ fn inside(what: &str, value: f64, band: (f64, f64), doubts: &mut Vec<String>) {
 fn check_string(string: &FittedString, doubts: &mut Vec<String>) {
     let value = |key: &str| string.report.numbers.get(key).map_or(f64::NAN, |q| q.value);
     let Bands { tension_n, gauge_m, stretch, winding_mass_share, breaking_share } = &string.bands;
-    inside("tension", value("tension_n"), *tension_n, doubts);
-    inside("gauge", value("outer_diameter_m"), *gauge_m, doubts);
-    inside("stretch", value("stretch"), *stretch, doubts);
-    inside("winding share", value("winding_mass_share"), *winding_mass_share, doubts);
-    // What stays is worked as it is.
+    // What stays is as it is, and may have been made for another set-up.
     if string.standing == "new" {
+        inside("tension", value("tension_n"), *tension_n, doubts);
+        inside("gauge", value("outer_diameter_m"), *gauge_m, doubts);
+        inside("stretch", value("stretch"), *stretch, doubts);
+        inside("winding share", value("winding_mass_share"), *winding_mass_share, doubts);
         inside("breaking share", value("breaking_share"), (0.0, *breaking_share), doubts);
     }
     if string.grade != "everyday" && string.grade != "sometimes" {

@@ -16,4 +16,5 @@ mod reader;
 mod rendered;
 mod rows;
 mod text;
+mod verdict;
 mod vocabulary;

@@ -803,7 +803,7 @@ fn fit_before(h: &mut Heard) -> Agrees {
     h.enough_days(&safe, real(&days[1])?)
 }
 
-fn beware(h: &mut Heard, key: &str) -> Agrees {
+pub(crate) fn beware(h: &mut Heard, key: &str) -> Agrees {
     h.tally.comparatives += 1;
     let names = names(h.set());
     let of = |i: &Value| i.as_u64().and_then(|i| names.get(usize::try_from(i).ok()?).cloned());

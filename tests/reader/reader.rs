@@ -6,6 +6,7 @@ use crate::heard::{Agrees, Heard, Tally, names};
 use crate::phrases::{LINES, OF_FIT, OF_PAIR, Phrase, UNKNOWN};
 use crate::rows::TABLES;
 use crate::text::{Passage, Says, passages, sentences};
+use crate::verdict::{self, OF_VERDICT};
 use crate::vocabulary::{CLAIMS, FIXED, NO_COMPARATIVES, PICTURES};
 
 /// What a reason is said to rest on, at its end.
@@ -115,6 +116,9 @@ pub(crate) fn judge_line(heard: &mut Heard, line: &str) -> Agrees {
         }
     }
     let mut line = line;
+    if heard.place.within("finding") {
+        line = verdict::likelihood(heard, line)?;
+    }
     if heard.place.within("case") {
         for rests in RESTS {
             if let Some(reason) = line.strip_suffix(rests) {
@@ -132,8 +136,9 @@ pub(crate) fn judge(heard: &mut Heard, sentence: &str) -> Agrees {
         heard.tally.fixed += 1;
         return Ok(());
     }
-    let phrases: &[Phrase] = if heard.reply["reply"] == "compare" { OF_PAIR } else { OF_FIT };
-    for (phrase, check) in phrases {
+    let phrases: [&[Phrase]; 2] =
+        if heard.reply["reply"] == "compare" { [OF_PAIR, &[]] } else { [OF_VERDICT, OF_FIT] };
+    for (phrase, check) in phrases.into_iter().flatten() {
         let Some(holes) = fit(phrase, sentence) else { continue };
         heard.holes = holes;
         match check(heard) {

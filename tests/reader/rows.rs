@@ -269,6 +269,11 @@ fn days_of_retuning(h: &mut Heard, cells: &[Vec<String>]) -> Agrees {
 
 fn on_the_sheet(h: &mut Heard, cells: &[Vec<String>]) -> Agrees {
     let said = cell(cells, 2).trim_end_matches('.').to_owned();
+    match text(&h.of_string()?["standing"]) {
+        "kept" => return holds(said == "Stays", &said),
+        "not-judged" => return holds(said == "Not judged", &said),
+        _ => {}
+    }
     counter(h, &said)?;
     let holes = crate::reader::fit(
         "{#} mm ({#} thousandths of an inch); {#} N ({#} kg, {#} lb)",

@@ -176,7 +176,7 @@ pub(crate) const GOES: [(&str, &str); 4] = [
 ];
 
 /// Why constructions were left out.
-pub(crate) const LIMITS: [(&str, &str); 11] = [
+pub(crate) const LIMITS: [(&str, &str); 14] = [
     ("not-makeable", "cannot be made"),
     ("animal", "come from an animal"),
     ("nickel", "have nickel under the fingers"),
@@ -188,6 +188,9 @@ pub(crate) const LIMITS: [(&str, &str); 11] = [
     ("stretch", "stretch more or less than what is made here"),
     ("winding-share", "carry more or less winding than what is made here"),
     ("breaking", "are too near to breaking"),
+    ("not-settled", "would hardly settle by the day"),
+    ("needs-fine-tuner", "cannot be tuned on the peg alone, and there is no fine tuner"),
+    ("same-fault", "would bother in the same way"),
 ];
 
 /// Words that make a claim although they do not end like a comparative.
@@ -273,27 +276,37 @@ pub(crate) const PICTURES: &[&str] = &["axes", "scale-bar"];
 
 /// Sentences that say the same to everybody.
 pub(crate) const FIXED: &[&str] = &[
-    "A fresh set of the same kind may be the whole answer.",
     "A luthier can lower them.",
-    "A soundpost or bridge a hair out of place makes one side louder.",
+    "A brighter core or metal would help.",
+    "A darker core or metal would help.",
+    "A heavier gauge gives it body.",
+    "A lighter gauge lets it breathe.",
+    "A lighter one starts sooner.",
+    "A more elastic core moves less.",
+    "A stronger kind would last longer.",
+    "A synthetic or steel core minds it less.",
+    "A thicker kind is kinder.",
+    "Try a fresh one of the same kind first.",
+    "Try another of the same kind; keep the receipt.",
+    "Try it straighter, and nearer the bridge.",
+    "Take a steadier kind, or ask someone to tune.",
+    "Wipe it after playing, and take a harder metal.",
+    "If you want to change all the same",
+    "What may be behind it",
     "Each bar is one partial of the plucked string, counted from the lowest: its length is the seconds in which it falls by 60 dB, its filling what takes most of it.",
     "Each block is one day, retuned every evening: it reaches from the least to the most cents that the day may cost, 90 times in 100.",
     "Each mark is one string that would do here: the further right, the more it stretches in tune; the higher, the better it holds its pitch.",
     "Each wish is met between 2 and 100 of 100; a string’s score is the weighted mean of the logarithms.",
     "Fit later, or choose another set.",
-    "It may be the answer, and cheaper.",
     "Its core is pulled harder or less hard than in the measurements of how stiff it sounds; that stiffness is held at the end of what was measured.",
     "Line with ends: where it lies, 90 times in 100.",
     "One string at a time; tune often on the first day, then daily until a night costs no more than five cents.",
     "One wire of its core is thinner or thicker than the strengths of wire are tabled for; the strength is held at the end of the table.",
-    "Pegs that slip or stick, tight grooves and a loose tail cord move the pitch more than any string does.",
     "Ranges hold the true number 90 times in 100; “unknown” stands where the high end of a range is over three times the low end.",
-    "Replace that one with another of the same kind before you change the set.",
     "The kind of core changes, so the strings may swing wider or narrower: check their height over the fingerboard.",
     "The last is a judgement and carries most of the difference between gut and the rest.",
     "The lowest string runs over the extension: it must be the longer kind.",
     "Then tune once a day until a night costs no more than five cents.",
-    "They may be the answer, and cheaper.",
     "What to measure to know more",
     "few days until a night costs no more than five cents",
     "how far the greatest bow force lies above the least, by theory: 20 dB is ten times",

@@ -2,15 +2,24 @@
 
 use protocol::reply::{CauseNumber, Finding, Fit, Quantity};
 
+use strings::instrument::Kind;
+
 use super::naming::{a, capital, family, letters};
 use super::questions::BOTHERS;
 use super::set;
 use crate::units;
 
-/// The names of the strings of a fit, highest first; none where there is no set.
+/// The names of the strings of a fit, highest first; where there is no set, those of the tuning.
 fn names(fit: &Fit) -> Vec<String> {
-    let notes = fit.set.iter().flat_map(|set| &set.strings).map(|string| string.note.as_str());
-    letters(notes)
+    match &fit.set {
+        Some(set) => letters(set.strings.iter().map(|string| string.note.as_str())),
+        None => {
+            let problem = &fit.problem;
+            let tuning =
+                Kind::of(&problem.instrument).and_then(|kind| kind.tuning(&problem.tuning));
+            letters(tuning.iter().flat_map(|tuning| tuning.strings).map(|(note, _)| *note))
+        }
+    }
 }
 
 /// The answer in one sentence: what to do, which is often less than a new set.

@@ -66,11 +66,11 @@ pub fn fit(answers: &Answers) -> Fitting {
             found[i] = found_at(&problem, &today, i);
         }
     }
-    for i in 0..today.len() {
+    for (i, place) in found.iter_mut().enumerate() {
         // Where nothing would mend it, the next best is no worse than what is there.
-        if found[i].candidates.is_empty() && !problem.strings[i].faults.is_empty() {
+        if place.candidates.is_empty() && !problem.strings[i].faults.is_empty() {
             problem.strings[i].faults.clear();
-            found[i] = found_at(&problem, &today, i);
+            *place = found_at(&problem, &today, i);
         }
     }
     let shortlists: Vec<Vec<Candidate>> = found.iter().map(choose::shortlist).collect();
