@@ -9,6 +9,7 @@
 )]
 
 mod air;
+mod bowed;
 mod bridge;
 mod collagen;
 mod creeping;

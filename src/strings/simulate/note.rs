@@ -31,13 +31,29 @@ pub struct Note {
 /// A string at rest, bowed for `seconds`.
 #[must_use]
 pub fn bowed(strung: &Strung, law: Law, gesture: &Gesture, seconds: f64) -> Note {
+    by_law(strung, law, gesture, None, seconds)
+}
+
+/// A string in the ideal motion that the gesture's first moment asks for, bowed on for `seconds`.
+#[must_use]
+pub fn kept_moving(strung: &Strung, law: Law, gesture: &Gesture, seconds: f64) -> Note {
+    by_law(strung, law, gesture, Some(gesture.speed.at(0.0)), seconds)
+}
+
+fn by_law(strung: &Strung, law: Law, gesture: &Gesture, moving: Option<f64>, seconds: f64) -> Note {
     match law {
-        Law::Hyperbolic => one(strung, Hyperbolic::rosin(), gesture, seconds),
-        Law::Thermal => one(strung, Thermal::new(strung.rate()), gesture, seconds),
+        Law::Hyperbolic => one(strung, Hyperbolic::rosin(), gesture, moving, seconds),
+        Law::Thermal => one(strung, Thermal::new(strung.rate()), gesture, moving, seconds),
     }
 }
 
-fn one<F: Friction<1>>(strung: &Strung, friction: F, gesture: &Gesture, seconds: f64) -> Note {
+fn one<F: Friction<1>>(
+    strung: &Strung,
+    friction: F,
+    gesture: &Gesture,
+    moving: Option<f64>,
+    seconds: f64,
+) -> Note {
     let steps = (seconds * strung.rate()) as usize;
     let place = gesture.place.at(0.0);
     let mut watch = Watch::new(strung.period(), steps as f64 / strung.period());
@@ -47,7 +63,11 @@ fn one<F: Friction<1>>(strung: &Strung, friction: F, gesture: &Gesture, seconds:
         force.push(moment.bridge_force[0]);
         speed.push(moment.bridge_speed[0]);
     };
-    Bowed::<1, F>::new(strung, [place], friction).play(core::slice::from_ref(gesture), steps, see);
+    let mut string = Bowed::<1, F>::new(strung, [place], friction);
+    if let Some(speed) = moving {
+        string.set_moving(&[speed]);
+    }
+    string.play(core::slice::from_ref(gesture), steps, see);
     Note {
         rate: strung.rate(),
         bridge_force: force,
