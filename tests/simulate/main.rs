@@ -10,6 +10,7 @@
 mod attack;
 mod decay;
 mod friction_laws;
+mod held_out;
 mod helmholtz;
 mod lanes;
 mod mcintyre_1983;

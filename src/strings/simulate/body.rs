@@ -115,9 +115,15 @@ impl Body {
     /// Its signature modes are those of one instrument; another has them elsewhere. Nothing here is of the instrument at hand.
     #[must_use]
     pub fn generic(kind: &Kind, setting: &Setting) -> Self {
+        Self::of(kind, setting.bridge_resistance.get(), setting.peak_resistance.get())
+    }
+
+    /// The same, scaled to a resistance between strong notes and at the strongest, kg/s.
+    #[must_use]
+    pub fn of(kind: &Kind, resistance: f64, at_strongest: f64) -> Self {
         let skeleton = skeleton(kind);
-        let between = 1.0 / setting.bridge_resistance.get();
-        let strongest = (1.0 / setting.peak_resistance.get() - between).max(0.0);
+        let between = 1.0 / resistance;
+        let strongest = (1.0 / at_strongest - between).max(0.0);
         let mut modes: Vec<Mode> = skeleton
             .signature
             .iter()
@@ -137,6 +143,16 @@ impl Body {
                 Section::resonance(libm::tan(PI * mode.frequency.min(0.45 * rate) / rate), mode.q)
             })
             .collect()
+    }
+
+    /// Speed of the bridge for a force on it at a frequency, Hz: real and imaginary part, s/kg.
+    #[must_use]
+    pub fn admittance_at(&self, frequency: f64) -> (f64, f64) {
+        self.modes.iter().fold((0.0, 0.0), |sum, mode| {
+            let x = mode.q * (frequency / mode.frequency - mode.frequency / frequency);
+            let share = mode.conductance / (1.0 + x * x);
+            (sum.0 + share, sum.1 - share * x)
+        })
     }
 
     /// Speed of the bridge for a force on it, at `omega` radians a step: real and imaginary part, s/kg.

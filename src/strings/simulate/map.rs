@@ -226,6 +226,32 @@ pub fn window(string: &Sounding, body: &Body, law: Law, speed: f64, place: f64) 
     Some(Window { least, greatest })
 }
 
+/// Places about the stated one over which [`window_about`] takes the mean: within an eighth of it either way.
+const ABOUT: [f64; 5] = [0.885, 0.94, 1.0, 1.063, 1.13];
+
+/// The window about a place: the geometric mean over five places within an eighth of it.
+///
+/// At one place alone a window hangs by several decibels on how near 1/β is to a whole number; no bow stays so exactly.
+#[must_use]
+pub fn window_about(
+    string: &Sounding,
+    body: &Body,
+    law: Law,
+    speed: f64,
+    place: f64,
+) -> Option<Window> {
+    let windows: Vec<Window> =
+        ABOUT.iter().filter_map(|near| window(string, body, law, speed, near * place)).collect();
+    let mean = |part: fn(&Window) -> f64| {
+        let logs: f64 = windows.iter().map(|window| libm::log(part(window))).sum();
+        libm::exp(logs / windows.len() as f64)
+    };
+    (!windows.is_empty()).then(|| Window {
+        least: mean(|window| window.least),
+        greatest: mean(|window| window.greatest),
+    })
+}
+
 /// The longest run of what holds, in which single gaps are allowed: its first and last.
 fn longest(holds: &[bool]) -> Option<(usize, usize)> {
     let mut best: Option<(usize, usize)> = None;

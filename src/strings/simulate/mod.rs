@@ -25,6 +25,7 @@ pub mod sound;
 pub mod sounding;
 pub mod spectrum;
 pub mod strung;
+pub mod surrogate;
 pub mod thermal;
 
 mod section;

@@ -77,6 +77,8 @@ fn one<F: Friction<1>>(
 }
 
 /// A string plucked at `place` with `pull` newtons, let go over `letting_go` seconds, and left to ring.
+///
+/// The force on the bridge is told without the still part that the finger's pull had.
 #[must_use]
 pub fn plucked(strung: &Strung, place: f64, pull: f64, letting_go: f64, seconds: f64) -> Note {
     let steps = (seconds * strung.rate()) as usize;
@@ -87,7 +89,7 @@ pub fn plucked(strung: &Strung, place: f64, pull: f64, letting_go: f64, seconds:
     for k in 0..steps {
         let t = (k as f64 / going).min(1.0);
         let moment = string.pulled(&[-pull * t * t * (3.0 - 2.0 * t)]);
-        force.push(moment.bridge_force[0] + pull * (1.0 - place));
+        force.push(moment.bridge_force[0]);
         speed.push(moment.bridge_speed[0]);
     }
     let judgement = Watch::new(strung.period(), 0.0).judge(place);
@@ -136,7 +138,10 @@ fn few<const L: usize, F: Friction<L>>(
     judged.take(gestures.len()).collect()
 }
 
-/// Seconds in which a sound that dies away falls by 60 dB: three times what it takes from −5 to −25 dB.
+/// Shares of the energy to come between which ring time is read: −5 and −15 dB.
+pub const RING_ENDS: (f64, f64) = (0.316_227_766_016_837_94, 0.031_622_776_601_683_79);
+
+/// Seconds in which a sound that dies away falls by 60 dB: six times what it takes from −5 to −15 dB.
 ///
 /// Of the energy still to come (Schroeder 1965), so that beats do not count. None if it does not fall so far.
 #[must_use]
@@ -148,8 +153,8 @@ pub fn ring(sound: &[f64], rate: f64) -> Option<f64> {
         *x = sum;
     }
     let below = |share: f64| to_come.iter().position(|e| *e < share * sum);
-    // Of a whole that is cut off, the last tenth cannot be trusted.
-    let (first, last) = (below(0.316_227_766_016_837_94)?, below(0.003_162_277_660_168_379_4)?);
-    ((last as f64) < 0.9 * sound.len() as f64 && last > first)
-        .then(|| 3.0 * (last - first) as f64 / rate)
+    let (first, last) = (below(RING_ENDS.0)?, below(RING_ENDS.1)?);
+    // Of a whole that is cut off, the end cannot be trusted.
+    let near_the_end = to_come.get((0.8 * sound.len() as f64) as usize)?;
+    (*near_the_end < RING_ENDS.1 * sum && last > first).then(|| 6.0 * (last - first) as f64 / rate)
 }

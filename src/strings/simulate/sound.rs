@@ -30,6 +30,12 @@ const LETTING_GO: f64 = 6.0e-4;
 /// How long the bow takes to leave the string, s.
 const LIFTING: f64 = 0.03;
 
+/// How long a finger takes to let go of this string, s.
+#[must_use]
+pub fn letting_go(string: &Sounding) -> f64 {
+    LETTING_GO * string.length / 0.328
+}
+
 /// What is played.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Piece {
@@ -200,10 +206,9 @@ impl Bars {
 
     fn pluck(&mut self, kind: &Kind, string: &Sounding, body: &Body) {
         let strung = Strung::new(string, body, string.rate(PLUCKED_AT, Law::Hyperbolic));
-        let letting_go = LETTING_GO * (string.length / 0.328);
         // Pulled aside by a two-hundredth of the length.
         let pull = 0.005 * string.tension() / (PLUCKED_AT * (1.0 - PLUCKED_AT));
-        let note = note::plucked(&strung, PLUCKED_AT, pull, letting_go, 2.0);
+        let note = note::plucked(&strung, PLUCKED_AT, pull, letting_go(string), 2.0);
         self.add(&note, kind, 1.5, 0.5);
     }
 
