@@ -4,6 +4,7 @@
 #![allow(clippy::unwrap_used, reason = "in a test, a panic is how a failure is told")]
 #![cfg(target_arch = "wasm32")]
 
+mod bowed;
 mod field;
 mod files;
 mod portrait;

@@ -16,8 +16,11 @@ const STRINGS: usize = 300;
 /// Those that are simulated anew.
 const ANEW: usize = 60;
 
-/// Positions: pitch, length, tension from and to. Common practice, as in the precedents.
-const POSITIONS: [(&Kind, [(f64, f64, f64); 4]); 4] = [
+/// Pitch, Hz, and tension from and to, N.
+type Position = (f64, f64, f64);
+
+/// The four positions of each instrument. Common practice, as in the precedents.
+const POSITIONS: [(&Kind, [Position; 4]); 4] = [
     (
         &instrument::VIOLIN,
         [(659.26, 70.0, 90.0), (440.0, 48.0, 65.0), (293.66, 38.0, 60.0), (196.0, 35.0, 51.0)],

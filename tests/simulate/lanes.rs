@@ -52,3 +52,8 @@ fn four_side_by_side_are_each_as_alone() {
         assert_eq!(four, together(&strung, Hyperbolic::rosin()));
     }
 }
+
+#[test]
+fn a_bowed_note_has_the_stored_bits() {
+    assert_eq!(super::bits::bits(), super::bits::STORED, "in the browser the same are expected");
+}

@@ -8,6 +8,7 @@
 )]
 
 mod attack;
+mod bits;
 mod decay;
 mod friction_laws;
 mod held_out;
