@@ -5,7 +5,7 @@ use std::time::Duration;
 
 use app::pages::set::SetPage;
 use app::report_sheet::ReportPaper;
-use app::words::{days, doubt, naming, partials, plan, property, reasons, set as words};
+use app::words::{days, doubt, naming, partials, plan, property, reasons, set as words, verdict};
 use gloo::utils::document;
 use protocol::reply::{Doubt, Fit, FittedString, Night, Partial, Point, Problem, Range, Reply};
 use protocol::request::{Answers, FitRequest, Request, StringAnswer};
@@ -172,8 +172,8 @@ fn every_key_of_the_model_has_its_words() {
     for key in strings::fit::plan::Check::ALL {
         assert_ne!(plan::check(key.key()), key.key());
     }
-    for key in strings::fit::plan::FirstLook::ALL {
-        assert_ne!(plan::first_look(key.key()).0, key.key());
+    for key in strings::fit::complaint::Cause::ALL {
+        assert_ne!(verdict::cause(key.key()).0, key.key());
     }
 }
 
