@@ -173,7 +173,7 @@ fn row(set: &Set, names: &[String], px_per_mm: f64) -> Html {
                     <li>
                         { likeness(&s.report.construction, name, &s.report.family, px_per_mm) }
                         if let Some(word) = verdict::standing(&s.standing) {
-                            <span class="stays">{ word }</span>
+                            <span class="standing">{ word }</span>
                         }
                     </li>
                 }) }
@@ -226,7 +226,7 @@ fn level(set: &Set, names: &[String], on_compare: &Callback<usize>) -> Html {
                         <li class={classes!(differ.contains(&i).then_some("differs"))}>
                             { likeness(construction, &names[i], key, px_per_mm) }
                             if let Some(word) = set.strings.get(i).and_then(|s| verdict::standing(&s.standing)) {
-                                <span class="stays">{ word }</span>
+                                <span class="standing">{ word }</span>
                             }
                             if differ.contains(&i) {
                                 <span class="differs-mark">{ "differs" }</span>
