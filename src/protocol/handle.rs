@@ -15,6 +15,7 @@ use strings::precedent::{self, Grade};
 use strings::report::{self, Moves, Property};
 use strings::source::Evidence;
 
+use crate::bowed;
 use crate::convert;
 use crate::reply::{self, Reply};
 use crate::request::Request;
@@ -23,12 +24,31 @@ use crate::tables;
 /// Answers one request given as JSON text with one reply as JSON text; never fails.
 #[must_use]
 pub fn answer(request: &str) -> String {
-    let reply = match read(request) {
+    written(&reply_to(request, &mut |_| ()))
+}
+
+/// As [`answer`], but tells how far a long answer is, as a share, and hands the samples of a sound apart from the text.
+#[must_use]
+pub fn answer_telling(request: &str, tell: &mut dyn FnMut(f64)) -> (String, Option<Vec<f32>>) {
+    let mut reply = reply_to(request, tell);
+    let samples = match &mut reply {
+        Reply::Sound(sound) => Some(core::mem::take(&mut sound.samples)),
+        _ => None,
+    };
+    (written(&reply), samples)
+}
+
+fn reply_to(request: &str, tell: &mut dyn FnMut(f64)) -> Reply {
+    match read(request) {
+        Ok(Request::Sound(r)) => bowed::sound(&r, tell).unwrap_or_else(refused),
         Ok(request) => handle(&request),
         Err(fault) => refused(vec![fault]),
-    };
+    }
+}
+
+fn written(reply: &Reply) -> String {
     // A reply holds numbers, words and maps with text keys only; writing it cannot fail.
-    serde_json::to_string(&reply).unwrap_or_default()
+    serde_json::to_string(reply).unwrap_or_default()
 }
 
 /// The JSON Schema of the door: a request and a reply.
@@ -39,7 +59,7 @@ pub fn schema() -> serde_json::Value {
 
 /// Reads a request, naming the field where it goes wrong.
 fn read(text: &str) -> Result<Request, Fault> {
-    let asks = "one of: report, compare, fit, tables";
+    let asks = "one of: report, compare, fit, tables, bow-map, sound";
     let value: serde_json::Value = serde_json::from_str(text)
         .map_err(|e| Fault::new("request", excerpt(text), format!("one JSON object ({e})")))?;
     let serde_json::Value::Object(mut members) = value else {
@@ -57,6 +77,8 @@ fn read(text: &str) -> Result<Request, Fault> {
         Some("compare") => part(rest).map(|r| Request::Compare(Box::new(r))),
         Some("fit") => part(rest).map(|r| Request::Fit(Box::new(r))),
         Some("tables") => part(rest).map(Request::Tables),
+        Some("bow-map") => part(rest).map(|r| Request::BowMap(Box::new(r))),
+        Some("sound") => part(rest).map(|r| Request::Sound(Box::new(r))),
         _ => Err(Fault::new("ask", ask, asks)),
     }
 }
@@ -152,6 +174,8 @@ fn refused(faults: Vec<Fault>) -> Reply {
 #[must_use]
 pub fn handle(request: &Request) -> Reply {
     match request {
+        Request::BowMap(r) => bowed::map(r).unwrap_or_else(refused),
+        Request::Sound(r) => bowed::sound(r, &mut |_| ()).unwrap_or_else(refused),
         Request::Report(r) => {
             let (construction, setting) = (
                 convert::construction(&r.construction, "construction"),

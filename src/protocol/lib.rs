@@ -3,6 +3,7 @@
 //! This package holds no physics. It turns words and numbers from outside into the model's types, names every
 //! fault by its field, and turns the model's answers back into plain numbers with the unit in the field name.
 
+mod bowed;
 mod convert;
 pub mod document;
 mod handle;
@@ -10,4 +11,4 @@ pub mod reply;
 pub mod request;
 mod tables;
 
-pub use handle::{answer, handle, schema};
+pub use handle::{answer, answer_telling, handle, schema};

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
+pub use crate::bowed::{BowCell, BowMap, BowRow, BowWindow, Sound};
 use crate::request;
 
 /// An answer of the model.
@@ -19,6 +20,10 @@ pub enum Reply {
     Fit(Box<Fit>),
     /// The tables.
     Tables(Box<Tables>),
+    /// Where a string speaks under the bow.
+    BowMap(Box<BowMap>),
+    /// What one would hear.
+    Sound(Box<Sound>),
     /// The request could not be read: every fault by its field.
     Refused(Refused),
 }

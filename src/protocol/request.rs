@@ -3,6 +3,8 @@
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
+pub use crate::bowed::{BowMapRequest, Player, SoundRequest};
+
 /// A question to the model.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(tag = "ask", rename_all = "kebab-case")]
@@ -15,6 +17,10 @@ pub enum Request {
     Fit(Box<FitRequest>),
     /// The tables: instruments, materials, precedents, words, bounds, sources.
     Tables(TablesRequest),
+    /// Where a string speaks under the bow, row by row.
+    BowMap(Box<BowMapRequest>),
+    /// What one would hear of strings, on a generic body of their family.
+    Sound(Box<SoundRequest>),
 }
 
 /// Everything about one string in one setting.

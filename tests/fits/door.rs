@@ -19,13 +19,60 @@ fn examples() -> Vec<Value> {
 #[test]
 fn the_examples_of_the_page_are_answered_as_it_says() {
     let examples = examples();
-    assert_eq!(examples.len(), 5);
+    assert_eq!(examples.len(), 7);
     assert_eq!(answer(&examples[0])["reply"], "report");
     let fit = answer(&examples[1]);
     assert_eq!(fit["reply"], "fit");
     assert!(fit["set"]["strings"].as_array().unwrap().len() == 4);
     assert_eq!(answer(&examples[2])["reply"], "fit");
     assert_eq!(answer(&examples[3]), examples[4], "the refusal reads as printed");
+    let map = answer(&examples[5]);
+    assert_eq!(map["rows"][0]["row"], 7);
+    assert_eq!(map["rows"][0]["cells"].as_array().unwrap().len(), 24);
+    let sound = answer(&examples[6]);
+    assert!(sound["samples"].as_array().unwrap().len() > 48_000);
+}
+
+#[test]
+fn a_map_row_by_row_is_the_map_at_once_and_the_page_gets_samples_apart() {
+    let mut request = examples()[5].clone();
+    request["count"] = json!(5);
+    request["row"] = Value::Null;
+    let whole = answer(&request);
+    for row in 0..5 {
+        request["row"] = json!(row);
+        let one = answer(&request);
+        assert_eq!(one["rows"][0], whole["rows"][row]);
+        assert_eq!((&one["at"], &one["forces_n"]), (&whole["at"], &whole["forces_n"]));
+    }
+    let (mut told, request) = (Vec::new(), examples()[6].to_string());
+    let (text, samples) = protocol::answer_telling(&request, &mut |share| told.push(share));
+    let whole: Value = serde_json::from_str(&protocol::answer(&request)).unwrap();
+    let text: Value = serde_json::from_str(&text).unwrap();
+    assert_eq!(told, [1.0]);
+    assert_eq!(text["samples"], json!([]));
+    assert_eq!(whole["samples"].as_array().unwrap().len(), samples.unwrap().len());
+}
+
+#[test]
+fn every_fault_of_a_string_under_the_bow_is_named() {
+    let wrong = |i: usize, field: &str, value: Value| {
+        let mut request = examples()[i].clone();
+        request[field] = value;
+        let reply = answer(&request);
+        assert_eq!(reply["reply"], "refused", "{field}");
+        assert!(reply["faults"][0]["field"].as_str().unwrap().starts_with(field), "{reply}");
+    };
+    wrong(5, "map", json!("speed"));
+    wrong(5, "instrument", json!("viol"));
+    wrong(5, "count", json!(1000));
+    wrong(5, "row", json!(24));
+    wrong(6, "piece", json!("trill"));
+    wrong(6, "strings", json!([]));
+    wrong(6, "loudness_lufs", json!(3));
+    let mut string = examples()[6]["strings"].clone();
+    string[0]["setting"]["pitch_hz"] = json!(4.0);
+    wrong(6, "strings", string);
 }
 
 #[test]

@@ -72,6 +72,8 @@ pub struct Sound {
     pub samples: Vec<f32>,
     /// Loudness, LUFS.
     pub loudness: f64,
+    /// Loudness before it was brought to the one that was asked for, LUFS: by the difference of two, strings differ.
+    pub natural: f64,
     /// Largest sample.
     pub peak: f64,
     /// Whether every bowed note became a clean one.
@@ -89,6 +91,24 @@ pub fn play(
     piece: Piece,
     loudness: f64,
 ) -> Sound {
+    play_telling(kind, strings, piece, loudness, &mut |_| ())
+}
+
+/// As [`play`], and tells after each note which share of all notes is done.
+#[must_use]
+pub fn play_telling(
+    kind: &Kind,
+    strings: &[(Construction, Setting)],
+    piece: Piece,
+    loudness: f64,
+    tell: &mut dyn FnMut(f64),
+) -> Sound {
+    let notes = if piece == Piece::Scale { MAJOR.len() } else { strings.len() };
+    let mut played = 0.0;
+    let mut told = || {
+        played += 1.0;
+        tell(played / notes as f64);
+    };
     let mut low_first: Vec<&(Construction, Setting)> = strings.iter().collect();
     low_first.sort_by(|a, b| a.1.pitch.get().total_cmp(&b.1.pitch.get()));
     let mut bars = Bars { samples: Vec::new(), at: 0, clean: true };
@@ -99,16 +119,19 @@ pub fn play(
         Piece::OpenString => {
             for (string, body) in low_first.iter().map(|s| open(s)) {
                 bars.bow(kind, &string, &body, arm(&string), Shape::Even, 1.0, 0.6);
+                told();
             }
         }
         Piece::Swell => {
             for (string, body) in low_first.iter().map(|s| open(s)) {
                 bars.bow(kind, &string, &body, arm(&string), Shape::Swell, 4.0, 0.6);
+                told();
             }
         }
         Piece::Pizzicato => {
             for (string, body) in low_first.iter().map(|s| open(s)) {
                 bars.pluck(kind, &string, &body);
+                told();
             }
         }
         Piece::Scale => {
@@ -122,6 +145,7 @@ pub fn play(
                     let body = Body::generic(kind, setting);
                     bars.bow(kind, &string, &body, arm(&string), Shape::Even, 0.5, 0.15);
                 }
+                told();
             }
         }
     }
@@ -348,6 +372,7 @@ pub fn levelled(samples: &[f64], wanted: f64, clean: bool) -> Sound {
     let peak = out.iter().fold(0.0_f64, |most, x| most.max(x.abs()));
     Sound {
         loudness: loudness(&out),
+        natural: loudness(samples),
         peak,
         clean,
         samples: out.into_iter().map(|x| x as f32).collect(),
