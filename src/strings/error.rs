@@ -72,9 +72,9 @@ pub const SOUNDING_LENGTH: Bound =
 /// Length between bridge and tailpiece or tailgut loop.
 pub const AFTERLENGTH: Bound =
     Bound { what: "length behind the bridge", min: 0.0, max: 0.60, unit: "m" };
-/// Length between nut and peg.
+/// Length between nut and peg; the longest is that of a bass string over an extension.
 pub const NUT_TO_PEG: Bound =
-    Bound { what: "length from nut to peg", min: 0.0, max: 0.40, unit: "m" };
+    Bound { what: "length from nut to peg", min: 0.0, max: 0.60, unit: "m" };
 /// Pitch of the open string.
 pub const PITCH: Bound =
     Bound { what: "pitch of the open string", min: 25.0, max: 1000.0, unit: "Hz" };

@@ -2,6 +2,7 @@
 #![allow(clippy::unwrap_used, reason = "a test that cannot unwrap has failed, and says where")]
 
 mod anybody;
+mod bowing;
 mod door;
 mod exactness;
 mod laws;
