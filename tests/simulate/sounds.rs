@@ -108,3 +108,48 @@ fn a_set_is_played_from_low_to_high_and_silence_is_silent() {
     assert_eq!(set, sound::play(kind, &strings, Piece::OpenString, -23.0));
     assert!(sound::play(kind, &[], Piece::Scale, -23.0).samples.is_empty());
 }
+
+#[test]
+fn what_is_heard_stands_at_multiples_of_the_pitch() {
+    for trade in super::trade().into_iter().filter(|t| t.setting.pitch.get() > 190.0) {
+        let strings = [(trade.construction, trade.setting)];
+        let sound = sound::play(trade.kind, &strings, Piece::OpenString, sound::LOUDNESS);
+        let open = trade.setting.pitch.get();
+        let part = &sound.samples[RATE / 2..RATE * 9 / 10];
+        let own = pitch(part, open);
+        let part: Vec<f64> = part.iter().map(|x| f64::from(*x)).collect();
+        // Amplitude at any frequency, with Hann's window: what lies four bins away is gone.
+        let at = |frequency: f64| {
+            let count = part.len() as f64;
+            let sum = part.iter().enumerate().fold((0.0, 0.0), |sum, (i, x)| {
+                let hann = 0.5 - 0.5 * (2.0 * PI * i as f64 / count).cos();
+                let angle = 2.0 * PI * frequency * i as f64 / RATE as f64;
+                (sum.0 + x * hann * angle.cos(), sum.1 + x * hann * angle.sin())
+            });
+            sum.0.hypot(sum.1)
+        };
+        for n in 1..=6 {
+            let n = f64::from(n);
+            let (peak, between) = (at(n * own), at((n + 0.5) * own));
+            assert!(peak > 10.0 * between, "{} harmonic {n}: {peak} over {between}", trade.name);
+        }
+    }
+}
+
+#[test]
+fn two_sounds_match_and_the_difference_they_had_is_told() {
+    let trade = super::trade();
+    let of = |i: usize, wanted: f64| {
+        let strings = [(trade[i].construction, trade[i].setting)];
+        sound::play(trade[i].kind, &strings, Piece::OpenString, wanted)
+    };
+    let (one, other) = (of(0, sound::LOUDNESS), of(3, sound::LOUDNESS));
+    assert!((one.loudness - other.loudness).abs() < 0.5);
+    assert!((one.natural - other.natural).abs() > 0.1, "they were alike already");
+    // What it was by itself does not hang on what was asked for, and a factor leads back to it.
+    let soft = of(0, -33.0);
+    assert!((soft.natural - one.natural).abs() < 1e-9);
+    let factor = 10.0_f64.powf((one.natural - one.loudness) / 20.0);
+    let back: Vec<f64> = one.samples.iter().map(|x| f64::from(*x) * factor).collect();
+    assert!((sound::loudness(&back) - one.natural).abs() < 0.05);
+}
