@@ -4,6 +4,8 @@
 //! `{reply: "refused", faults: [...]}`. The promise is rejected only when there is no reply at all:
 //! with an `Error` whose `kind` is `not-json`, `cancelled`, `failed`, `silent` or `other-build`.
 
+use std::rc::Rc;
+
 use js_sys::{Error, JSON, Promise, Reflect};
 use serde::Serialize;
 use serde_json::Value;
@@ -18,16 +20,21 @@ use crate::platform::worker;
 pub fn ask(request: JsValue) -> Promise {
     let request = read(&request);
     future_to_promise(async move {
-        let reply = worker::of_page()
-            .ask(&request?)
+        let (reply, samples) = worker::of_page()
+            .ask_sound(&request?, Rc::new(|_| ()))
             .await
             .map_err(|error| fault(error.kind(), &error.to_string()))?;
         let reply: Value =
             serde_json::from_str(&reply).map_err(|error| fault("failed", &error.to_string()))?;
         // Plain objects, as a program that reads JSON expects them.
-        reply
+        let reply = reply
             .serialize(&Serializer::json_compatible())
-            .map_err(|error| fault("failed", &error.to_string()))
+            .map_err(|error| fault("failed", &error.to_string()))?;
+        if let Some(samples) = samples {
+            // Hundreds of thousands of numbers stay as they came: a `Float32Array`.
+            drop(Reflect::set(&reply, &"samples".into(), &samples.0));
+        }
+        Ok(reply)
     })
 }
 

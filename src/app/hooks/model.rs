@@ -11,6 +11,7 @@ use wasm_bindgen_futures::spawn_local;
 use yew::prelude::*;
 
 use crate::hooks::Store;
+use crate::platform::audio::Samples;
 use crate::platform::clock;
 use crate::platform::worker::{self, Bridge, BridgeError};
 use crate::state::{Action, Found};
@@ -47,6 +48,29 @@ impl PartialEq for Model {
 }
 
 impl Model {
+    /// The model behind another worker than the page's.
+    #[must_use]
+    pub fn of(bridge: Bridge) -> Self {
+        Self(bridge)
+    }
+
+    /// Asks for a sound, is told which share is done, and waits for the reply with its samples.
+    ///
+    /// # Errors
+    /// When there is no reply. That a request is refused is a reply.
+    pub async fn ask_sound(
+        &self,
+        request: &Request,
+        told: Rc<dyn Fn(f64)>,
+    ) -> Result<(Reply, Option<Samples>), AskError> {
+        let request =
+            serde_json::to_string(request).map_err(|e| AskError::Unreadable(e.to_string()))?;
+        let (reply, samples) = self.0.ask_sound(&request, told).await.map_err(AskError::Bridge)?;
+        let reply =
+            serde_json::from_str(&reply).map_err(|e| AskError::Unreadable(e.to_string()))?;
+        Ok((reply, samples))
+    }
+
     /// Asks, and waits for the reply. Dropping the future before the worker has begun takes the question back.
     ///
     /// # Errors

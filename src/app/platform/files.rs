@@ -2,7 +2,7 @@
 
 use gloo::timers::callback::Timeout;
 use js_sys::{Array, Uint8Array};
-use wasm_bindgen::JsCast;
+use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{Blob, BlobPropertyBag, Event, File, HtmlAnchorElement, HtmlInputElement, Url};
 
@@ -26,14 +26,25 @@ pub struct Opened {
 /// # Errors
 /// When the browser refuses, with its reason in words.
 pub fn save(name: &str, media_type: &str, text: &str) -> Result<(), String> {
-    offer(name, media_type, text)
+    offer(name, media_type, &text.into())
         .ok_or_else(|| format!("the browser did not accept {name} as a download"))
 }
 
-fn offer(name: &str, media_type: &str, text: &str) -> Option<()> {
+/// Hands bytes to the person as a file.
+///
+/// # Errors
+/// When the browser refuses, with its reason in words.
+pub fn save_bytes(name: &str, media_type: &str, bytes: &[u8]) -> Result<(), String> {
+    offer(name, media_type, &Uint8Array::from(bytes).into())
+        .ok_or_else(|| format!("the browser did not accept {name} as a download"))
+}
+
+fn offer(name: &str, media_type: &str, content: &JsValue) -> Option<()> {
     let kind = BlobPropertyBag::new();
     kind.set_type(media_type);
-    let blob = Blob::new_with_str_sequence_and_options(&Array::of1(&text.into()), &kind).ok()?;
+    // A part may be a text or an array of bytes; the browser tells them apart.
+    let parts = Array::of1(content);
+    let blob = Blob::new_with_str_sequence_and_options(&parts, &kind).ok()?;
     let url = Url::create_object_url_with_blob(&blob).ok()?;
     let link: HtmlAnchorElement =
         gloo::utils::document().create_element("a").ok()?.dyn_into().ok()?;

@@ -1,6 +1,7 @@
 //! The browser, behind plain functions: the only part of the page, with `api.rs`, that names `web_sys`.
 
 pub mod address;
+pub mod audio;
 pub mod clock;
 pub mod field;
 pub mod files;

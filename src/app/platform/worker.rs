@@ -12,6 +12,7 @@ use std::future::Future;
 use std::mem;
 use std::rc::Rc;
 
+use super::audio::Samples;
 use futures_channel::oneshot;
 use gloo::timers::callback::Timeout;
 use js_sys::{Object, Reflect};
@@ -72,12 +73,20 @@ impl fmt::Display for BridgeError {
 
 impl Error for BridgeError {}
 
-type Answer = Result<String, BridgeError>;
+type Answer = Result<Replied, BridgeError>;
+
+/// What came back: a text of JSON, and the samples of a sound beside it.
+struct Replied {
+    text: String,
+    samples: Option<Samples>,
+}
 
 /// A request and whoever waits for its answer.
 struct Question {
     request: String,
     answer: oneshot::Sender<Answer>,
+    /// Is told which share is done, where the worker says so.
+    told: Option<Rc<dyn Fn(f64)>>,
 }
 
 /// A running worker with its listeners.
@@ -126,15 +135,35 @@ impl fmt::Debug for Bridge {
     }
 }
 
+fn to_worker() -> Bridge {
+    let meta = gloo::utils::document().query_selector("meta[name=worker]").ok().flatten();
+    let url = meta.and_then(|meta| meta.get_attribute("content")).unwrap_or_default();
+    Bridge::new(&url, MODEL)
+}
+
 /// The bridge that the whole page shares.
 #[must_use]
 pub fn of_page() -> Bridge {
     thread_local! {
-        static BRIDGE: Bridge = {
-            let meta = gloo::utils::document().query_selector("meta[name=worker]").ok().flatten();
-            let url = meta.and_then(|meta| meta.get_attribute("content")).unwrap_or_default();
-            Bridge::new(&url, MODEL)
-        };
+        static BRIDGE: Bridge = to_worker();
+    }
+    BRIDGE.with(Clone::clone)
+}
+
+/// Two more, for the rows of maps: they take seconds, and no other answer should wait for them.
+#[must_use]
+pub fn of_maps() -> [Bridge; 2] {
+    thread_local! {
+        static BRIDGES: [Bridge; 2] = [to_worker(), to_worker()];
+    }
+    BRIDGES.with(Clone::clone)
+}
+
+/// One more for sounds, which can be ended without ending anything else.
+#[must_use]
+pub fn of_sounds() -> Bridge {
+    thread_local! {
+        static BRIDGE: Bridge = to_worker();
     }
     BRIDGE.with(Clone::clone)
 }
@@ -175,9 +204,29 @@ impl Bridge {
     }
 
     /// Sends a request, a text of JSON, and waits for the reply.
-    pub fn ask(&self, request: &str) -> impl Future<Output = Answer> + use<> {
+    pub fn ask(&self, request: &str) -> impl Future<Output = Result<String, BridgeError>> + use<> {
+        let replied = self.send(request, None);
+        async { replied.await.map(|replied| replied.text) }
+    }
+
+    /// Sends a request for a sound, is told which share is done, and waits for the reply with its samples.
+    pub fn ask_sound(
+        &self,
+        request: &str,
+        told: Rc<dyn Fn(f64)>,
+    ) -> impl Future<Output = Result<(String, Option<Samples>), BridgeError>> + use<> {
+        let replied = self.send(request, Some(told));
+        async { replied.await.map(|replied| (replied.text, replied.samples)) }
+    }
+
+    fn send(
+        &self,
+        request: &str,
+        told: Option<Rc<dyn Fn(f64)>>,
+    ) -> impl Future<Output = Answer> + use<> {
         let (answer, reply) = oneshot::channel();
-        self.state.borrow_mut().waiting.push_back(Question { request: request.to_owned(), answer });
+        let question = Question { request: request.to_owned(), answer, told };
+        self.state.borrow_mut().waiting.push_back(question);
         self.start();
         self.next();
         // The sending half is dropped unanswered only together with the bridge.
@@ -253,9 +302,21 @@ impl Bridge {
             drop(state);
             if let Some(question) = asked {
                 // Nobody may be waiting any more.
-                drop(question.answer.send(Ok(reply)));
+                let samples = field("samples").dyn_into().ok().map(Samples);
+                drop(question.answer.send(Ok(Replied { text: reply, samples })));
             }
             self.next();
+        } else if let Some(share) = field("done").as_f64() {
+            let state = self.state.borrow();
+            let current = field("id").as_f64() == Some(f64::from(state.id));
+            let asked = state.asked.as_ref().filter(|_| current);
+            let told = asked.and_then(|question| question.told.clone());
+            drop(state);
+            if let Some(told) = told {
+                // It is not silent.
+                self.arm(self.limits_ms.1);
+                told(share);
+            }
         } else if let Some(reason) = field("failed").as_string() {
             self.broke(reason);
         }
