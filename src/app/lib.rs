@@ -14,5 +14,7 @@ pub mod report_sheet;
 pub mod route;
 pub mod sheet;
 pub mod state;
+pub mod under_bow;
 pub mod units;
+pub mod wave;
 pub mod words;

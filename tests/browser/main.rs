@@ -5,6 +5,7 @@
 #![cfg(target_arch = "wasm32")]
 
 mod bowed;
+mod bowpage;
 mod field;
 mod files;
 mod portrait;

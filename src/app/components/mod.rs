@@ -2,10 +2,12 @@
 
 pub mod balance;
 pub mod bar;
+pub mod bow_map;
 pub mod evidence;
 pub mod faults;
 pub mod field;
 pub mod findings;
+pub mod listening;
 pub mod maker;
 pub mod nights;
 pub mod partials;

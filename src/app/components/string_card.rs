@@ -6,10 +6,12 @@ use protocol::reply::{Caution, FittedString, Problem, Reason};
 use yew::prelude::*;
 
 use super::balance::Balance;
+use super::bow_map::BowMaps;
 use super::nights::Nights;
 use super::partials::Partials;
 use super::portrait::{Portrait, ScaleBar};
 use super::table::{Doubts, Numbers, Scroll};
+use crate::under_bow;
 use crate::units;
 use crate::words::naming::{
     a, a_letter, capital, core, family, family_is, picture_note, portrait, windings,
@@ -98,6 +100,10 @@ pub fn StringCard(props: &StringCardProps) -> Html {
             <details>
                 <summary>{ format!("How elastic, how steady: what else would do for the {name}") }</summary>
                 <Balance string={(**string).clone()} name={name.clone()} />
+            </details>
+            <details>
+                <summary>{ format!("Where the {name} speaks under the bow") }</summary>
+                <BowMaps instrument={props.problem.instrument.clone()} name={name.clone()} strings={Rc::new(under_bow::mapped(string, name))} />
             </details>
             <details>
                 <summary>{ format!("How the {name} is made") }</summary>

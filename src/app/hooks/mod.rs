@@ -1,10 +1,12 @@
 //! What components share: the model to ask, the state of the page, and where the page is.
 
+mod bowed;
 mod model;
 mod offline;
 mod route;
 mod store;
 
+pub use bowed::{Hearing, Listener, Made, MapStep, Mapper, Maps, factors, use_mapper, use_sounds};
 pub use model::{AskError, Finder, Model, use_finder, use_model};
 pub use offline::use_offline;
 pub use route::{Place, use_route};

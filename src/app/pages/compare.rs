@@ -9,12 +9,15 @@ use yew::platform::spawn_local;
 use yew::prelude::*;
 
 use crate::components::bar::RangeBar;
+use crate::components::bow_map::BowMaps;
 use crate::components::evidence::Evidence;
+use crate::components::listening::Listening;
 use crate::components::maker::{Draft, Maker};
 use crate::components::portrait::{Portrait, ScaleBar, magnification};
 use crate::components::table::{Scroll, group_row, source_link};
 use crate::hooks::use_model;
 use crate::route::Route;
+use crate::under_bow;
 use crate::units;
 use crate::words::naming::{capital, family, letters, portrait, short};
 use crate::words::{days, property};
@@ -33,6 +36,7 @@ pub struct ComparePageProps {
 /// Two strings to begin with, and where they work.
 #[derive(Clone, PartialEq)]
 struct Start {
+    instrument: String,
     name: String,
     place: String,
     setting: Setting,
@@ -59,6 +63,7 @@ fn of_fit(props: &ComparePageProps) -> Option<Start> {
     let rival = string.rival.as_ref().or(string.today.as_ref()).unwrap_or(&string.report);
     let setting = string.report.setting.clone();
     Some(Start {
+        instrument: fit.problem.instrument.clone(),
         place: format!(
             "{} {}, {} at {}",
             capital(&fit.problem.instrument_name),
@@ -93,6 +98,7 @@ fn of_violin() -> Start {
         gap: 0.0,
     };
     Start {
+        instrument: "violin".to_owned(),
         name: "A".to_owned(),
         place: "Violin 4/4, 328\u{a0}mm at 440\u{a0}Hz".to_owned(),
         setting: Setting::of(0.328, 440.0),
@@ -223,10 +229,34 @@ fn Side(props: &SideProps) -> Html {
                 <p class="amiss" role="alert">{ format!("It could not be computed: {broke}.") }</p>
             }
             { match found {
-                Some(found) => html! { <Compared found={found.clone()} /> },
+                Some(found) => html! {
+                    <>
+                        <Compared found={found.clone()} />
+                        { under_the_bow(found, start) }
+                    </>
+                },
                 None => html! { <p role="status">{ "Computing…" }</p> },
             } }
         </article>
+    }
+}
+
+/// The two under the bow and to the ear.
+fn under_the_bow(found: &Compare, start: &Start) -> Html {
+    let sides = [&found.this.construction, &found.other.construction];
+    let setting = &found.this.setting;
+    let instrument = &start.instrument;
+    html! {
+        <>
+            <section aria-labelledby="bow">
+                <h2 id="bow">{ "Under the bow" }</h2>
+                <BowMaps instrument={instrument.clone()} name={start.name.clone()} strings={Rc::new(under_bow::two_mapped(sides, setting))} />
+            </section>
+            <section class="ear" aria-labelledby="ear">
+                <h2 id="ear">{ "To the ear" }</h2>
+                <Listening id="hear" instrument={instrument.clone()} benches={Rc::new(under_bow::two_heard(sides, setting))} />
+            </section>
+        </>
     }
 }
 

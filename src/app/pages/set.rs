@@ -8,12 +8,14 @@ use yew::prelude::*;
 
 use crate::components::bar::RangeBar;
 use crate::components::findings::Findings;
+use crate::components::listening::Listening;
 use crate::components::portrait::{Portrait, ScaleBar, magnification};
 use crate::components::string_card::StringCard;
 use crate::components::table::Scroll;
 use crate::platform::print;
 use crate::report_sheet::ReportSheet;
 use crate::sheet::Sheet;
+use crate::under_bow;
 use crate::units;
 use crate::words::naming::{a_letter, capital, list, portrait, short};
 use crate::words::{plan, reasons, set as words, verdict};
@@ -148,6 +150,10 @@ fn Chosen(props: &ChosenProps) -> Html {
                             px_per_mm={px_per_mm} cautions={cautions} on_compare={props.page.on_compare.reform(move |()| i)} on_print={on_print(i)} />
                     }
                 }) }
+            </section>
+            <section class="ear" aria-labelledby="ear">
+                <h2 id="ear">{ "To the ear" }</h2>
+                <Listening id="hear" instrument={problem.instrument.clone()} benches={Rc::new(under_bow::benches(set, &names))} />
             </section>
             { the_plan(set, &problem, &names) }
             { counted(&problem, set, &names) }

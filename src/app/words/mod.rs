@@ -1,5 +1,6 @@
 //! What the page says, apart from how it is laid out.
 
+pub mod bowed;
 pub mod days;
 pub mod doubt;
 pub mod naming;

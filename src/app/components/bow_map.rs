@@ -1,0 +1,342 @@
+//! Where a string speaks under the bow: maps that are drawn as they are computed, one string or two side by side.
+
+use std::rc::Rc;
+
+use protocol::reply::{BowMap, BowRow};
+use protocol::request::Player;
+use yew::prelude::*;
+
+use super::table::Scroll;
+use crate::hooks::{Maps, use_mapper};
+use crate::units;
+use crate::words::bowed;
+
+/// A string whose map is drawn.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Mapped {
+    /// What it is called within a sentence: "today’s string".
+    pub name: AttrValue,
+    /// What it is, and where it works.
+    pub string: Player,
+}
+
+/// Properties of [`BowMaps`].
+#[derive(Clone, PartialEq, Properties)]
+pub struct BowMapsProps {
+    /// The instrument, by its key.
+    pub instrument: AttrValue,
+    /// What the string is called: "A".
+    pub name: AttrValue,
+    /// One string, or two to be compared; the first is the one that is spoken of.
+    pub strings: Rc<Vec<Mapped>>,
+}
+
+/// Maps: which, begin, stop, and what came of it.
+#[component]
+pub fn BowMaps(props: &BowMapsProps) -> Html {
+    let mapper = use_mapper();
+    let maps = &mapper.maps;
+    {
+        // Other strings: what is drawn is of none of them.
+        let stop = mapper.stop.clone();
+        let drawn = use_mut_ref(|| props.strings.clone());
+        use_effect_with(props.strings.clone(), move |strings| {
+            if *drawn.borrow() != *strings {
+                *drawn.borrow_mut() = strings.clone();
+                stop.emit(());
+            }
+        });
+    }
+    let button = |map: &'static str, words: &str| {
+        let (start, strings) = (mapper.start.clone(), props.strings.clone());
+        let instrument = props.instrument.clone();
+        let onclick = Callback::from(move |_: MouseEvent| {
+            let strings = strings.iter().map(|s| s.string.clone()).collect();
+            start.emit((AttrValue::from(map), instrument.clone(), strings));
+        });
+        html! {
+            <button type="button" class="button quiet" {onclick} aria-label={format!("{words}: {}", props.name)}>{ words.to_owned() }</button>
+        }
+    };
+    let (owed, all) = maps.owed;
+    let done = all - owed;
+    html! {
+        <div class="bow-maps">
+            <p class="how-to-read">{ "Worked out here, note by note, for a plain body of the family. It takes some seconds and can be stopped." }</p>
+            <p class="actions">
+                { button("place", "Map force and place") }
+                { button("attack", "Map force and start") }
+                if maps.running() {
+                    <button type="button" class="button quiet" onclick={mapper.stop.reform(|_: MouseEvent| ())}>{ "Stop" }</button>
+                }
+            </p>
+            if maps.running() {
+                <progress max={all.to_string()} value={done.to_string()} aria-label={format!("Notes of the {} worked out", props.name)} />
+            }
+            <div role="status">
+                if let Some(broke) = &maps.broke {
+                    <p class="amiss">{ format!("It could not be worked out: {broke}.") }</p>
+                } else if maps.stopped && owed > 0 {
+                    <p>{ "Stopped. Drawn is what was there." }</p>
+                } else if all > 0 {
+                    <p class="takeaway">{ takeaway(maps, props) }</p>
+                }
+            </div>
+            if all > 0 {
+                <p class="how-to-read">{ bowed::how_to_read(&maps.map) }</p>
+                <div class="maps">
+                    { for props.strings.iter().enumerate().filter_map(|(i, string)| {
+                        let map = maps.found.get(i)?.clone()?;
+                        Some(html! { <BowMapFigure key={i} {map} name={string.name.clone()} length_m={string.string.setting.sounding_length_m} /> })
+                    }) }
+                </div>
+            }
+        </div>
+    }
+}
+
+/// The sentence over the maps.
+fn takeaway(maps: &Maps, props: &BowMapsProps) -> String {
+    let name = |i: usize| props.strings.get(i).map(|string| string.name.as_str());
+    let first = name(0).unwrap_or_default();
+    let unknown = format!("Looking where {first} speaks …");
+    if maps.map == "place" {
+        let found: Option<Vec<Option<f64>>> = maps.windows.iter().copied().collect();
+        found.map_or(unknown, |found| format!("{}.", bowed::windows(first, name(1), &found)))
+    } else if maps.running() {
+        unknown
+    } else {
+        let found: Vec<f64> =
+            maps.found.iter().flatten().map(|map| bowed::clean_share(map)).collect();
+        format!("{}.", bowed::starts(first, name(1), &found))
+    }
+}
+
+/// Properties of [`BowMapFigure`].
+#[derive(Clone, PartialEq, Properties)]
+pub struct BowMapFigureProps {
+    /// The map, as far as it has come.
+    pub map: Rc<BowMap>,
+    /// What the string is called within a sentence.
+    pub name: AttrValue,
+    /// Its sounding length, for places in millimetres.
+    pub length_m: f64,
+}
+
+/// The drawing: its sides, and the room for words to the left and below.
+const WIDE: f64 = 340.0;
+const HIGH: f64 = 300.0;
+const LEFT: f64 = 46.0;
+const FOOT: f64 = 44.0;
+const TOP: f64 = 22.0;
+/// A kind of note is named in the drawing where it covers this share of it.
+const NAMED: f64 = 0.04;
+/// Nearer marks than this would run into each other, in the drawing's own unit.
+const APART: (f64, f64) = (36.0, 18.0);
+
+fn number(x: f64) -> String {
+    format!("{x:.1}")
+}
+
+/// Where the fields of equal ratios stand along a side: the first begins at `from`, the last ends at `to`.
+struct Side<'a> {
+    values: &'a [f64],
+    from: f64,
+    to: f64,
+}
+
+impl Side<'_> {
+    fn step(&self) -> f64 {
+        (self.to - self.from) / self.values.len().max(1) as f64
+    }
+
+    /// Where the field `i` begins.
+    fn at(&self, i: usize) -> f64 {
+        self.from + self.step() * i as f64
+    }
+
+    /// Where a value stands, if it is within.
+    fn of(&self, value: f64) -> Option<f64> {
+        let (first, last) = (self.values.first()?, self.values.last()?);
+        let whole = self.values.len() as f64 - 1.0;
+        let along = libm::log(value / first) / libm::log(last / first) * whole + 0.5;
+        (along >= 0.0 && along <= whole + 1.0).then(|| self.from + self.step() * along)
+    }
+
+    /// A value as near to its place as the side allows.
+    fn held(&self, value: f64) -> f64 {
+        let below = self.values.first().is_some_and(|first| value < *first);
+        self.of(value).unwrap_or(if below { self.from } else { self.to })
+    }
+
+    /// Round values on the side, in a unit `scale` times smaller, no nearer to each other than `apart`.
+    fn marks(&self, scale: f64, apart: f64) -> Vec<(f64, f64)> {
+        let mut marks: Vec<(f64, f64)> = Vec::new();
+        for decade in -3..6 {
+            for digit in [1.0, 2.0, 5.0] {
+                let round = digit * libm::pow(10.0, f64::from(decade));
+                if let Some(at) = self.of(round / scale)
+                    && marks.last().is_none_or(|(_, last)| (at - last).abs() >= apart)
+                {
+                    marks.push((round, at));
+                }
+            }
+        }
+        marks
+    }
+}
+
+/// One map with its table.
+#[component]
+pub fn BowMapFigure(props: &BowMapFigureProps) -> Html {
+    let map = &props.map;
+    let place = map.map == "place";
+    let across = Side { values: &map.at, from: LEFT, to: WIDE - 4.0 };
+    let up = Side { values: &map.forces_n, from: HIGH - FOOT, to: TOP };
+    let (scale, unit) = if place {
+        (props.length_m * 1e3, "mm from the bridge")
+    } else {
+        (1.0, "m/s², the start")
+    };
+    let line = |force: fn(&BowRow) -> f64| {
+        let mut rows: Vec<&BowRow> = map.rows.iter().collect();
+        rows.sort_by_key(|row| row.row);
+        let points = rows.into_iter().map(|row| {
+            let x = across.at(row.row) + across.step() / 2.0;
+            format!("{},{}", number(x), number(up.held(force(row))))
+        });
+        points.collect::<Vec<_>>().join(" ")
+    };
+    let label = format!("Map of {}. The table below has every row.", props.name);
+    html! {
+        <figure class="bow-map">
+            <figcaption>{ crate::words::naming::capital(&props.name) }</figcaption>
+            <svg role="img" aria-label={label} viewBox={format!("0 0 {WIDE} {HIGH}")} width="100%">
+                <rect class="unplayed" x={number(LEFT)} y={number(TOP)} width={number(WIDE - 4.0 - LEFT)} height={number(HIGH - FOOT - TOP)} />
+                // Fields meet without a seam.
+                <g shape-rendering="crispEdges">{ for map.rows.iter().flat_map(|row| fields(row, &across, &up)) }</g>
+                <polyline class="limit" points={line(|row| row.greatest_n)} />
+                <polyline class="limit" points={line(|row| row.least_n)} />
+                <g class="axes" aria-hidden="true">
+                    { for across.marks(scale, APART.0).into_iter().map(|(value, x)| html! {
+                        <>
+                            <line class="tick" x1={number(x)} x2={number(x)} y1={number(HIGH - FOOT)} y2={number(HIGH - FOOT + 4.0)} />
+                            <text x={number(x)} y={number(HIGH - FOOT + 17.0)} text-anchor="middle">{ units::significant(value, 1) }</text>
+                        </>
+                    }) }
+                    { for up.marks(1.0, APART.1).into_iter().map(|(value, y)| html! {
+                        <>
+                            <line class="tick" x1={number(LEFT - 4.0)} x2={number(LEFT)} y1={number(y)} y2={number(y)} />
+                            <text x={number(LEFT - 7.0)} y={number(y + 4.0)} text-anchor="end">{ units::significant(value, 1) }</text>
+                        </>
+                    }) }
+                    <text class="axis-name" x="0" y="13">{ "N on the string" }</text>
+                    <text class="axis-name" x={number(WIDE - 4.0)} y={number(HIGH - 8.0)} text-anchor="end">{ unit }</text>
+                    { for names(map, &across, &up) }
+                </g>
+            </svg>
+            <details>
+                <summary>{ format!("The map of {} as a table", props.name) }</summary>
+                { table(map, scale, place, &props.name) }
+        <ul class="regimes">
+            { for bowed::REGIMES.iter().map(|regime| html! { <li>{ format!("{}: {}", regime.label, regime.means) }</li> }) }
+        </ul>
+            </details>
+        </figure>
+    }
+}
+
+/// The fields of one row, those of one kind that lie together as one.
+fn fields(row: &BowRow, across: &Side<'_>, up: &Side<'_>) -> Vec<Html> {
+    let mut drawn = Vec::new();
+    let mut from = 0;
+    for to in 1..=row.cells.len() {
+        if row.cells.get(to).is_some_and(|cell| cell.regime == row.cells[from].regime) {
+            continue;
+        }
+        let regime = &row.cells[from].regime;
+        drawn.push(html! {
+            <rect class={classes!("field", regime.clone())} x={number(across.at(row.row))} width={number(across.step())}
+                y={number(up.at(to))} height={number(up.at(from) - up.at(to))} />
+        });
+        from = to;
+    }
+    drawn
+}
+
+/// The kinds of notes, named in the drawing at the field nearest to the middle of all that are alike.
+fn names(map: &BowMap, across: &Side<'_>, up: &Side<'_>) -> Vec<Html> {
+    let all = (map.at.len() * map.forces_n.len()) as f64;
+    let mut taken: Vec<(f64, f64)> = Vec::new();
+    let mut drawn = Vec::new();
+    for regime in &bowed::REGIMES {
+        let fields: Vec<(f64, f64)> = map
+            .rows
+            .iter()
+            .flat_map(|row| {
+                let own = row.cells.iter().enumerate().filter(|(_, c)| c.regime == regime.key);
+                own.map(|(column, _)| (row.row as f64, column as f64))
+            })
+            .collect();
+        let count = fields.len() as f64;
+        if count < NAMED * all {
+            continue;
+        }
+        let middle = fields.iter().fold((0.0, 0.0), |sum, f| (sum.0 + f.0, sum.1 + f.1));
+        let middle = (middle.0 / count, middle.1 / count);
+        let off = |f: &(f64, f64)| (f.0 - middle.0).abs() + (f.1 - middle.1).abs();
+        let Some(nearest) = fields.iter().min_by(|a, b| off(a).total_cmp(&off(b))) else {
+            continue;
+        };
+        let x = (across.from + across.step() * (nearest.0 + 0.5))
+            .clamp(across.from + 30.0, across.to - 30.0);
+        let y = up.from + up.step() * (nearest.1 + 0.5) + 4.0;
+        if taken.iter().any(|other| (other.1 - y).abs() < 16.0 && (other.0 - x).abs() < 64.0) {
+            continue;
+        }
+        taken.push((x, y));
+        drawn.push(html! { <text class="note" x={number(x)} y={number(y)} text-anchor="middle">{ regime.label }</text> });
+    }
+    drawn
+}
+
+fn table(map: &BowMap, scale: f64, place: bool, name: &str) -> Html {
+    let mut rows: Vec<&BowRow> = map.rows.iter().collect();
+    rows.sort_by_key(|row| row.row);
+    let force = |newtons: f64| units::significant(newtons, 2);
+    let label = format!("Clean notes of {name}, force in newtons");
+    html! {
+        <Scroll label={label.clone()}>
+            <table>
+                <caption>{ label }</caption>
+                <thead>
+                    <tr>
+                        <th scope="col">{ if place { "From the bridge, mm" } else { "The start, m/s²" } }</th>
+                        <th scope="col">{ "Clean from" }</th>
+                        <th scope="col">{ "to" }</th>
+                        <th scope="col">{ "By formula from" }</th>
+                        <th scope="col">{ "to" }</th>
+                    </tr>
+                </thead>
+                <tbody>
+                    { for rows.into_iter().map(|row| {
+                        let run = bowed::clean_run(row);
+                        let end = |column: Option<usize>| {
+                            let newtons = column.and_then(|column| map.forces_n.get(column));
+                            newtons.map_or_else(|| "never".to_owned(), |newtons| force(*newtons))
+                        };
+                        html! {
+                            <tr>
+                                <th scope="row">{ units::significant(map.at.get(row.row).copied().unwrap_or_default() * scale, 2) }</th>
+                                <td class="figure">{ end(run.map(|run| run.0)) }</td>
+                                <td class="figure">{ end(run.map(|run| run.1)) }</td>
+                                <td class="figure">{ force(row.least_n) }</td>
+                                <td class="figure">{ force(row.greatest_n) }</td>
+                            </tr>
+                        }
+                    }) }
+                </tbody>
+            </table>
+        </Scroll>
+    }
+}

@@ -1,0 +1,234 @@
+//! Strings to the ear: made ahead, played side by side, and switched between at the same moment.
+
+use std::rc::Rc;
+
+use protocol::request::{Player, SoundRequest};
+use yew::prelude::*;
+
+use crate::hooks::{Hearing, Made, factors, use_sounds};
+use crate::platform::{field, files};
+use crate::wave;
+use crate::words::bowed::{COMPARISON, PIECES};
+
+/// Strings that can be played together: a set, or one string.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Played {
+    /// What they are called: "this set".
+    pub name: AttrValue,
+    /// The strings.
+    pub strings: Vec<Player>,
+}
+
+/// Things that are heard against each other: the whole set, or one string of either kind.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Bench {
+    /// What it is called: "the whole set".
+    pub name: AttrValue,
+    /// What can be played, the first being the one that was chosen.
+    pub played: Vec<Played>,
+}
+
+/// Properties of [`Listening`].
+#[derive(Clone, PartialEq, Properties)]
+pub struct ListeningProps {
+    /// Names the fields, of which a page may have more than one.
+    pub id: AttrValue,
+    /// The instrument, by its key.
+    pub instrument: AttrValue,
+    /// What can be heard against each other.
+    pub benches: Rc<Vec<Bench>>,
+}
+
+/// Loudness to which sounds are brought, LUFS: that of broadcasts.
+const LOUDNESS: f64 = -23.0;
+
+/// What is chosen in the lists.
+#[derive(Clone, Copy, PartialEq)]
+struct Chosen {
+    piece: usize,
+    bench: usize,
+    /// Which two are heard against each other; the same if there is but one.
+    two: [usize; 2],
+    /// Which of the two is heard.
+    heard: usize,
+    equal: bool,
+}
+
+/// Strings to the ear.
+#[component]
+pub fn Listening(props: &ListeningProps) -> Html {
+    let sounds = use_sounds();
+    let chosen = use_state(|| Chosen { piece: 0, bench: 0, two: [0, 1], heard: 0, equal: true });
+    let amiss = use_state(|| None::<String>);
+    {
+        let (stop, chosen) = (sounds.stop.clone(), chosen.clone());
+        let before = use_mut_ref(|| props.benches.clone());
+        use_effect_with(props.benches.clone(), move |benches| {
+            if *before.borrow() != *benches {
+                *before.borrow_mut() = benches.clone();
+                stop.emit(());
+                chosen.set(Chosen { bench: 0, two: [0, 1], heard: 0, ..*chosen });
+            }
+        });
+    }
+    let Some(bench) = props.benches.get(chosen.bench).or(props.benches.first()) else {
+        return Html::default();
+    };
+    let last = bench.played.len().saturating_sub(1);
+    let two = chosen.two.map(|i| i.min(last));
+    let list = |name: &str,
+                label: &str,
+                options: Vec<AttrValue>,
+                now: usize,
+                set: fn(&mut Chosen, usize)| {
+        let (chosen, stop) = (chosen.clone(), sounds.stop.clone());
+        let onchange = Callback::from(move |event: Event| {
+            if let Some(i) = field::text(&event).and_then(|text| text.parse().ok()) {
+                let mut next = *chosen;
+                set(&mut next, i);
+                // What plays is of the choice before.
+                stop.emit(());
+                chosen.set(next);
+            }
+        });
+        let id = format!("{}-{name}", props.id);
+        html! {
+            <p class="field">
+                <label for={id.clone()}>{ label.to_owned() }</label>
+                <select {id} {onchange}>
+                    { for options.into_iter().enumerate().map(|(i, words)| html! {
+                        <option value={i.to_string()} selected={i == now}>{ words }</option>
+                    }) }
+                </select>
+            </p>
+        }
+    };
+    let names = || bench.played.iter().map(|played| played.name.clone()).collect::<Vec<_>>();
+    let requests: Vec<SoundRequest> = both(two)
+        .into_iter()
+        .filter_map(|i| {
+            Some(SoundRequest {
+                piece: PIECES.get(chosen.piece)?.0.to_owned(),
+                instrument: props.instrument.to_string(),
+                strings: bench.played.get(i)?.strings.clone(),
+                loudness_lufs: LOUDNESS,
+            })
+        })
+        .collect();
+    let ready = made_of(&sounds.made, &requests);
+    let play = {
+        let (sounds, chosen, requests) = (sounds.clone(), *chosen, requests.clone());
+        Callback::from(move |_: MouseEvent| {
+            sounds.play.emit((
+                requests.clone(),
+                chosen.heard.min(requests.len() - 1),
+                chosen.equal,
+            ));
+        })
+    };
+    let hear = |heard: usize| {
+        let (sounds, chosen) = (sounds.clone(), chosen.clone());
+        Callback::from(move |_: MouseEvent| {
+            sounds.hear.emit((heard, chosen.equal));
+            chosen.set(Chosen { heard, ..*chosen });
+        })
+    };
+    let level = {
+        let (sounds, chosen) = (sounds.clone(), chosen.clone());
+        Callback::from(move |event: Event| {
+            let equal = field::ticked(&event).unwrap_or(true);
+            sounds.hear.emit((chosen.heard, equal));
+            chosen.set(Chosen { equal, ..*chosen });
+        })
+    };
+    let save = |i: usize, name: &str| {
+        let (made, amiss, equal) = (sounds.made.clone(), amiss.setter(), chosen.equal);
+        let file = format!(
+            "{}-{}.wav",
+            PIECES[chosen.piece.min(PIECES.len() - 1)].0,
+            name.replace(' ', "-").replace('’', "")
+        );
+        Callback::from(move |_: MouseEvent| {
+            let natural: Vec<f64> = made.iter().map(|made| made.sound.natural_lufs).collect();
+            let factor = factors(&natural, equal).get(i).copied().unwrap_or(1.0);
+            let Some(made) = made.get(i) else { return };
+            let bytes = wave::file(&made.samples.numbers(), made.sound.rate_hz, factor);
+            amiss.set(files::save_bytes(&file, "audio/wav", &bytes).err());
+        })
+    };
+    let busy = matches!(sounds.hearing, Hearing::Making(_));
+    let playing = sounds.hearing == Hearing::Playing;
+    let benches = props.benches.iter().map(|bench| bench.name.clone()).collect::<Vec<_>>();
+    let pieces = PIECES.iter().map(|(_, name)| AttrValue::from(*name)).collect();
+    html! {
+        <div class="listening">
+            <p>{ COMPARISON }</p>
+            <div class="choices">
+                { list("piece", "What is played", pieces, chosen.piece, |c, i| c.piece = i) }
+                if benches.len() > 1 {
+                    { list("bench", "On", benches, chosen.bench, |c, i| { c.bench = i; c.two = [0, 1]; c.heard = 0; }) }
+                }
+                { list("first", "One", names(), two[0], |c, i| c.two[0] = i) }
+                if last > 0 {
+                    { list("second", "Against", names(), two[1], |c, i| c.two[1] = i) }
+                }
+            </div>
+            <p class="actions">
+                <button type="button" class="button" onclick={play} disabled={busy}>{ "Play" }</button>
+                <button type="button" class="button quiet" onclick={sounds.stop.reform(|_: MouseEvent| ())} disabled={!busy && !playing}>{ "Stop" }</button>
+                if requests.len() > 1 {
+                    <span class="switch" role="group" aria-label="Which of the two is heard">
+                        { for both(two).into_iter().enumerate().map(|(side, i)| html! {
+                            <button type="button" class="button quiet" aria-pressed={(chosen.heard == side).to_string()} onclick={hear(side)}>
+                                { format!("Hear {}", bench.played.get(i).map_or("", |p| p.name.as_str())) }
+                            </button>
+                        }) }
+                    </span>
+                }
+            </p>
+            <p class="tick">
+                <input type="checkbox" id={format!("{}-equal", props.id)} checked={chosen.equal} onchange={level} />
+                <label for={format!("{}-equal", props.id)}>{ "Match their loudness" }</label>
+            </p>
+            if let Hearing::Making(share) = sounds.hearing {
+                <progress max="100" value={format!("{:.0}", 100.0 * share)} aria-label="Sound worked out" />
+            }
+            <div role="status">
+                { match &sounds.hearing {
+                    Hearing::Making(_) => html! { <p>{ "Working it out, note by note. Stop works at once." }</p> },
+                    Hearing::Playing => html! { <p>{ "It plays." }</p> },
+                    Hearing::Broke(why) if !why.is_empty() => html! { <p class="amiss">{ format!("It cannot be heard: {why}.") }</p> },
+                    _ => Html::default(),
+                } }
+                if let Some(amiss) = &*amiss {
+                    <p class="amiss">{ amiss }</p>
+                }
+            </div>
+            if let Some(ready) = ready {
+                if ready.iter().any(|made| !made.sound.clean) {
+                    <p class="aside">{ "Not every note spoke at once: no stroke that was tried did better." }</p>
+                }
+                <p class="actions">
+                    { for both(two).into_iter().enumerate().map(|(side, i)| {
+                        let name = bench.played.get(i).map_or("", |p| p.name.as_str());
+                        html! {
+                            <button type="button" class="button quiet" onclick={save(side, name)}>{ format!("Download {name} as WAV") }</button>
+                        }
+                    }) }
+                </p>
+            }
+        </div>
+    }
+}
+
+/// Two that are heard against each other, or one against nothing.
+fn both(two: [usize; 2]) -> Vec<usize> {
+    if two[0] == two[1] { vec![two[0]] } else { two.to_vec() }
+}
+
+/// What was made, if it is what is asked for now.
+fn made_of<'a>(made: &'a [Made], requests: &[SoundRequest]) -> Option<&'a [Made]> {
+    let same = made.len() == requests.len()
+        && made.iter().zip(requests).all(|(made, request)| *made.request == *request);
+    (same && !made.is_empty()).then_some(made)
+}
