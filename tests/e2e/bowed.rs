@@ -179,6 +179,23 @@ fn maps_and_sounds_are_timed() {
             let took = page.script_async(script, vec![request]).await.unwrap();
             println!("four strings, {piece}: made in and lasting, ms: {took}");
         }
+        page.open("#/compare").await;
+        page.until("maps can be asked for", "return !!document.querySelector('.bow-maps')").await;
+        let script = "const start = performance.now(); let first = 0;
+            document.querySelector('.bow-maps button').click();
+            while (!document.querySelector('.bow-maps .takeaway')?.textContent.includes('gave')) {
+                await new Promise(requestAnimationFrame);
+                if (document.querySelector('.bow-maps rect.field')) first ||= performance.now() - start;
+            }
+            return [first, performance.now() - start].map(Math.round)";
+        for workers in ["two new workers", "two workers that are there"] {
+            let took = page.script_async(script, Vec::new()).await.unwrap();
+            println!("two maps of a violin A drawn by {workers}: first row and all, ms: {took}");
+            page.open("#/").await;
+            page.open("#/compare").await;
+            page.until("maps can be asked for", "return !!document.querySelector('.bow-maps')")
+                .await;
+        }
         page.assert_clean().await;
     });
 }
