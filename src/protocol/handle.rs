@@ -2,16 +2,19 @@
 
 use std::collections::BTreeMap;
 
+use strings::construction::{Construction, Family};
 use strings::error::Fault;
-use strings::fit::candidates::Candidate;
+use strings::fit::candidates::{Candidate, Made};
 use strings::fit::choose::{Choice, Obstacle, Outcome};
 use strings::fit::compare;
 use strings::fit::complaint::{self, Finding};
 use strings::fit::desirability::Attribute;
 use strings::fit::problem::{BASE_WEIGHTS, Problem, StringProblem};
+use strings::fit::score;
+use strings::fit::search::Counts;
 use strings::fit::shopping::{self, End};
 use strings::fit::{self, Fitting, plan, reasons};
-use strings::precedent::{self, Grade};
+use strings::precedent::Grade;
 use strings::report::{self, Moves, Property};
 use strings::source::Evidence;
 
@@ -250,15 +253,12 @@ fn numbers(report: &report::Report) -> BTreeMap<String, reply::Quantity> {
         .collect()
 }
 
-fn report_of(
-    construction: &strings::construction::Construction,
-    setting: &strings::setting::Setting,
-) -> reply::Report {
+fn report_of(construction: &Construction, setting: &strings::setting::Setting) -> reply::Report {
     reply_report(construction, setting, &Moves::of(construction, setting))
 }
 
 fn reply_report(
-    c: &strings::construction::Construction,
+    c: &Construction,
     setting: &strings::setting::Setting,
     moves: &Moves,
 ) -> reply::Report {
@@ -341,8 +341,8 @@ const fn caveat(c: report::Caveat) -> &'static str {
 }
 
 fn compare_of(
-    this: &strings::construction::Construction,
-    other: &strings::construction::Construction,
+    this: &Construction,
+    other: &Construction,
     setting: &strings::setting::Setting,
 ) -> reply::Compare {
     reply::Compare {
@@ -447,7 +447,7 @@ fn problem_of(p: &Problem) -> reply::Problem {
                     .collect(),
             })
             .collect(),
-        brightness_target: p.brightness_target,
+        brightness_shift: p.brightness_shift,
         concert_days: p.concert_days,
         highest_ratio: p.highest,
         now: p.now.map(|n| n.key().to_owned()),
@@ -511,14 +511,16 @@ fn set_of(fitting: &Fitting, best: &Choice, runner_up: Option<&Choice>) -> reply
             term: best.pairs[i],
         })
         .collect();
-    let lead = runner_up.map(|r| libm::exp(best.worth - r.worth));
+    // Over the strings, so that four and five of them are read alike.
+    let each = |choice: &Choice| choice.worth / choice.strings.len() as f64;
+    let lead = runner_up.map(|r| libm::exp(each(best) - each(r)));
     let made = plan::plan(problem, &best.strings, &reports, &fitting.today);
     reply::Set {
         strings,
         total_tension_n: sum(Property::Tension),
         downforce_n: sum(Property::Downforce),
         steps,
-        worth: best.worth,
+        worth: each(best),
         runner_up: runner_up.map(|r| reply::RunnerUp {
             strings: r
                 .strings
@@ -533,12 +535,12 @@ fn set_of(fitting: &Fitting, best: &Choice, runner_up: Option<&Choice>) -> reply
                 .enumerate()
                 .map(|(i, (c, s))| shopping_of(c, problem, i, s))
                 .collect(),
-            worth: r.worth,
+            worth: each(r),
         }),
         lead,
         close_call: lead.is_some_and(|l| l < CLOSE_CALL),
-        examined: fitting.found.iter().map(|f| f.examined).sum(),
-        feasible: fitting.found.iter().map(|f| f.candidates.len()).sum(),
+        searched: searched(&fitting.counts),
+        proven: best.proven,
         plan: reply::Plan {
             fit_before_d: made.fit_before_days,
             settled_d: made.settled_days,
@@ -564,26 +566,24 @@ fn fitted(fitting: &Fitting, best: &Choice, moves: &Moves, i: usize) -> reply::F
         },
     };
     let today = fitting.now(i);
-    // A new string was found among families that have bands here; one that stays may be of another set-up.
-    let bands = precedent::bands(string.position, chosen.family, &string.place);
+    let bands = &chosen.bands;
     reply::FittedString {
         standing: string.standing.key().to_owned(),
         note: string.note.name(),
         position: string.position.key.to_owned(),
         report: reply_report(&chosen.construction, &string.setting, moves),
         grade: grade(chosen.grade),
-        bands: bands.map_or_else(
-            || bands_of(string),
-            |b| reply::Bands {
-                tension_n: b.tension,
-                gauge_m: b.gauge,
-                stretch: b.stretch,
-                winding_mass_share: b.winding_share,
-                breaking_share: b.breaking_share,
-            },
-        ),
+        bands: reply::Bands {
+            tension_n: bands.tension,
+            gauge_m: bands.gauge,
+            stretch: bands.stretch,
+            winding_mass_share: bands.winding_share,
+            breaking_share: bands.breaking_share,
+        },
         usual_tension_n: string.usual_tension,
         brightness: chosen.brightness,
+        usual_brightness: string.usual_brightness,
+        brightness_target: string.brightness_target(),
         score: chosen.score,
         attributes: Attribute::ALL
             .iter()
@@ -598,24 +598,15 @@ fn fitted(fitting: &Fitting, best: &Choice, moves: &Moves, i: usize) -> reply::F
         reasons: case.reasons.iter().map(reason).collect(),
         costs: case.costs.iter().map(reason).collect(),
         changes: today
+            .as_ref()
             .map(|t| reasons::changes(chosen, t, string).iter().map(comparison).collect())
             .unwrap_or_default(),
-        today: today.map(|t| report_of(&t.construction, &string.setting)),
+        today: today.as_ref().map(|t| report_of(&t.construction, &string.setting)),
         shopping: shopping_of(chosen, problem, i, string),
-        picture: picture(&fitting.found[i].candidates, problem),
-        chosen_point: point(chosen, problem),
-        today_point: today.map(|t| point(t, problem)),
+        picture: picture(&fitting.found[i].made, problem),
+        chosen_point: candidate_point(chosen, problem),
+        today_point: today.as_ref().map(|t| candidate_point(t, problem)),
         fine_tuner: string.fine_tuner,
-    }
-}
-
-fn bands_of(string: &StringProblem) -> reply::Bands {
-    reply::Bands {
-        tension_n: string.usual_tension,
-        gauge_m: (0.0, 1.0),
-        stretch: (0.0, 1.0),
-        winding_mass_share: (0.0, 1.0),
-        breaking_share: 1.0,
     }
 }
 
@@ -652,7 +643,7 @@ fn shopping_of(
     i: usize,
     string: &StringProblem,
 ) -> reply::Shopping {
-    let s = shopping::describe(chosen, problem, i, string);
+    let s = shopping::describe(chosen, problem, i);
     reply::Shopping {
         family: s.family.key().to_owned(),
         core_material: chosen.construction.core.material.name.to_owned(),
@@ -674,11 +665,13 @@ fn shopping_of(
 /// Cells to a side of the grid on which the picture is thinned; one point a cell and family.
 const PICTURE_CELLS: f64 = 16.0;
 
-fn picture(candidates: &[Candidate], problem: &Problem) -> Vec<reply::Point> {
+fn picture(made: &[Made], problem: &Problem) -> Vec<reply::Point> {
     let mut seen = std::collections::BTreeSet::new();
-    candidates
-        .iter()
-        .map(|c| (c.family, point(c, problem)))
+    made.iter()
+        .map(|m| {
+            let lean = (m.lean.stretch, m.lean.settling, m.lean.drift);
+            (m.family, point(m.family, lean, &m.construction, problem))
+        })
         .filter(|(family, p)| {
             let across = (libm::log(p.stretch) * PICTURE_CELLS / 4.0).floor();
             let up = (p.steadiness * PICTURE_CELLS).floor();
@@ -689,20 +682,33 @@ fn picture(candidates: &[Candidate], problem: &Problem) -> Vec<reply::Point> {
         .collect()
 }
 
-fn point(c: &Candidate, problem: &Problem) -> reply::Point {
-    let parts = [Attribute::Settling, Attribute::Drift, Attribute::FittersJudgement];
-    let (mut sum, mut total) = (0.0, 0.0);
-    for a in parts {
-        let weight = problem.weights[a as usize];
-        sum += weight * libm::log(c.desirabilities[a as usize]);
-        total += weight;
-    }
+fn candidate_point(c: &Candidate, problem: &Problem) -> reply::Point {
+    point(c.family, (c.stretch, c.settling, c.drift), &c.construction, problem)
+}
+
+fn point(
+    family: Family,
+    (stretch, settling, drift): (f64, f64, f64),
+    construction: &Construction,
+    problem: &Problem,
+) -> reply::Point {
+    let judgement = construction.core.material.climate_judgement;
     reply::Point {
-        family: c.family.key().to_owned(),
-        stretch: c.stretch,
-        steadiness: if total > 0.0 { libm::exp(sum / total) } else { 1.0 },
-        settling_d: c.settling,
-        drift_cent: c.drift,
-        fitters_judgement: c.desirabilities[Attribute::FittersJudgement as usize],
+        family: family.key().to_owned(),
+        stretch,
+        steadiness: score::steadiness(&problem.weights, settling, drift, judgement),
+        settling_d: settling,
+        drift_cent: drift,
+        fitters_judgement: judgement,
+    }
+}
+
+fn searched(counts: &[Counts]) -> reply::Searched {
+    let sum = |of: fn(&Counts) -> u64| counts.iter().map(of).sum();
+    reply::Searched {
+        space: sum(|c| c.space),
+        wound: sum(|c| c.wound),
+        inside: sum(|c| c.inside),
+        judged: sum(|c| c.judged),
     }
 }

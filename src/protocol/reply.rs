@@ -240,8 +240,8 @@ pub struct Problem {
     pub assumed: Vec<Assumed>,
     /// What counted, and how much.
     pub weights: Vec<Weight>,
-    /// Where between dark (0) and bright (1) the wish lies.
-    pub brightness_target: f64,
+    /// How far from the usual towards bright the wish lies, on a scale from dark (0) to bright (1).
+    pub brightness_shift: f64,
     /// Days until it matters.
     pub concert_days: Option<f64>,
     /// The highest pitch at which the set is used, over its main one: at least 1. Tension goes with its square.
@@ -326,10 +326,10 @@ pub struct Set {
     pub lead: Option<f64>,
     /// The best and the runner-up are about equal.
     pub close_call: bool,
-    /// How many constructions were examined, and how many of them would do.
-    pub examined: usize,
-    /// How many would do.
-    pub feasible: usize,
+    /// How much of the space was looked at, over all strings.
+    pub searched: Searched,
+    /// Nothing better can be made; false where the proof took too long and was given up.
+    pub proven: bool,
     /// What to do with it.
     pub plan: Plan,
 }
@@ -343,6 +343,19 @@ pub struct Range {
     pub low: f64,
     /// Upper end.
     pub high: f64,
+}
+
+/// How much of the space was looked at.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Searched {
+    /// Makeable constructions of every family, from the thinnest to the thickest string that is made here.
+    pub space: u64,
+    /// Of these, how many were wound; the others were left out by a limit or by a bound.
+    pub wound: u64,
+    /// Of these, how many lie inside every band.
+    pub inside: u64,
+    /// Of these, how many were judged in every draw.
+    pub judged: u64,
 }
 
 /// A step between two neighbours.
@@ -389,6 +402,10 @@ pub struct FittedString {
     pub usual_tension_n: (f64, f64),
     /// Where between dark (0) and bright (1) it lies.
     pub brightness: f64,
+    /// Where the most usual string of this place lies between them.
+    pub usual_brightness: f64,
+    /// Where the wish lies between them.
+    pub brightness_target: f64,
     /// Mean of ln desirability.
     pub score: f64,
     /// What each wish was worth.

@@ -140,6 +140,7 @@ enum Kind {
     Central,
     Shifted(Owner, Which, f64),
     Sampled(u64),
+    Weighed(u64),
 }
 
 /// What a core's material can be uncertain in.
@@ -189,6 +190,10 @@ pub const GENERAL: [Which; 24] = [
     Which::BeyondMeasured,
 ];
 
+/// What a weighed string on an instrument at hand is not uncertain in.
+pub const AS_DESIGNED: [Which; 4] =
+    [Which::Density, Which::CoreGauge, Which::WindingGauge, Which::SoundingLength];
+
 impl Draw {
     /// Everything at its central value.
     pub const CENTRAL: Self = Self(Kind::Central);
@@ -205,8 +210,20 @@ impl Draw {
         Self(Kind::Sampled(seed))
     }
 
+    /// One of a series in which the mass and the length stay as designed: a maker weighs what is wound, and the
+    /// instrument is at hand. Every other one mirrors the one before, so that a whole pair leans to no side.
+    #[must_use]
+    pub const fn weighed(index: u64) -> Self {
+        Self(Kind::Weighed(index))
+    }
+
     fn of(&self, owner: Owner, which: Which, constant: &Constant) -> f64 {
         match self.0 {
+            Kind::Weighed(_) if AS_DESIGNED.contains(&which) => constant.value,
+            Kind::Weighed(index) => {
+                let side = if index % 2 == 0 { 1.0 } else { -1.0 };
+                constant.drawn(side * normal(index / 2, owner, which) / crate::report::DEVIATIONS)
+            }
             Kind::Shifted(o, w, t) if w == which && o == owner => constant.drawn(t),
             Kind::Sampled(seed) => {
                 constant.drawn(normal(seed, owner, which) / crate::report::DEVIATIONS)

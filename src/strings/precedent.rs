@@ -49,6 +49,15 @@ pub struct Position {
     pub rows: &'static [Row],
 }
 
+impl Position {
+    /// Where between dark (0) and bright (1) a string lies whose brilliance ends at that frequency, hertz.
+    #[must_use]
+    pub fn place(&self, brilliance: f64) -> f64 {
+        let (dark, bright) = self.brilliance;
+        libm::log(brilliance.max(1.0) / dark) / libm::log(bright / dark)
+    }
+}
+
 /// Outermost metals used every day: on gut and polymer, and on steel.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Metals {

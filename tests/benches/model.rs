@@ -4,11 +4,11 @@
 use std::hint::black_box;
 use std::time::Instant;
 
-use strings::construction::{Construction, Winding};
 use strings::fit::answers::Answers;
+use strings::fit::search::Space;
 use strings::fit::{self, candidates, choose, problem};
 use strings::instrument;
-use strings::report::{self, LeanCore};
+use strings::report;
 
 /// Median seconds of `times` runs.
 fn median(times: usize, mut run: impl FnMut()) -> f64 {
@@ -23,69 +23,78 @@ fn median(times: usize, mut run: impl FnMut()) -> f64 {
     all[all.len() / 2]
 }
 
-/// Microseconds a construction takes on the lean path: every core of the search's candidates met once, every stack wound.
-fn lean() -> f64 {
+/// Microseconds a construction takes on the lean path: one core under every thickness of ribbon, alone and in lanes.
+fn lean() -> [f64; 2] {
     let posed = problem::pose(&Answers::default());
-    let string = &posed.strings[1];
-    let found = candidates::search(&posed, string);
-    let mut blocks: Vec<(LeanCore, Vec<Vec<Winding>>)> = Vec::new();
-    let mut last = None;
-    for candidate in &found.candidates {
-        let core = candidate.construction.core;
-        if last != Some(core) {
-            blocks.push((LeanCore::new(&Construction::of(core, &[]), &string.setting), Vec::new()));
-            last = Some(core);
-        }
-        if let Some((_, stacks)) = blocks.last_mut() {
-            stacks.push(candidate.construction.windings().copied().collect());
-        }
-    }
-    let seconds = median(99, || {
-        for (core, stacks) in &blocks {
-            for windings in stacks {
-                black_box(core.wound(black_box(windings)));
-            }
-        }
-    });
-    seconds * 1e6 / found.candidates.len() as f64
+    let setting = &posed.strings[1].setting;
+    [false, true].map(|lanes| {
+        let seconds = median(99, || {
+            black_box(report::sweep(black_box(setting), lanes));
+        });
+        seconds * 1e6 / f64::from(report::sweep(setting, lanes).1)
+    })
 }
 
 fn main() {
-    println!("lean path {:.3} us a construction", lean());
-    for kind in instrument::ALL {
+    let [alone, lanes] = lean();
+    println!("lean path {alone:.4} us a construction alone, {lanes:.4} us in lanes");
+    // A name after the command measures that instrument alone.
+    let only = std::env::args().skip(1).find(|a| !a.starts_with('-'));
+    for kind in instrument::ALL.iter().filter(|k| only.as_ref().is_none_or(|o| o == k.key)) {
         let answers = Answers { instrument: Some(kind), ..Answers::default() };
-        let posed = problem::pose(&answers);
-        let examined: usize =
-            posed.strings.iter().map(|s| candidates::search(&posed, s).examined).sum();
-        let search = median(9, || {
+        let posed = fit::fit(&answers).problem;
+        let look = median(9, || {
             for string in &posed.strings {
-                black_box(candidates::search(black_box(&posed), string));
+                black_box(candidates::look(black_box(&posed), string));
             }
         });
+        let bounding = median(9, || {
+            for string in &posed.strings {
+                drop(black_box(Space::new(black_box(&posed), string)));
+            }
+        });
+        let found: Vec<_> = posed.strings.iter().map(|s| candidates::look(&posed, s)).collect();
+        let fixed = vec![None; posed.strings.len()];
+        let choosing =
+            median(9, || drop(black_box(choose::choose(black_box(&posed), &found, &fixed))));
         let whole = median(9, || drop(black_box(fit::fit(black_box(&answers)))));
         let fitting = fit::fit(&answers);
-        let shortlists = median(9, || {
-            for found in &fitting.found {
-                black_box(choose::shortlist(black_box(found)));
-            }
-        });
-        let best = median(9, || {
-            drop(black_box(choose::best(&fitting.problem, &fitting.shortlists, None)));
-        });
-        let choice = choose::best(&fitting.problem, &fitting.shortlists, None);
-        let string = choice.map(|c| c.strings[1].construction);
-        let report = string.map_or(0.0, |c| {
-            median(99, || drop(black_box(report::report(&c, &fitting.problem.strings[1].setting))))
-        });
+        let request = protocol::request::Request::Fit(Box::new(protocol::request::FitRequest {
+            answers: protocol::request::Answers {
+                instrument: Some(kind.key.to_owned()),
+                ..Default::default()
+            },
+        }));
+        let reply = median(9, || drop(black_box(protocol::handle(black_box(&request)))));
         println!(
-            "{:12} fit {:6.1} ms; search {:6.1} ms for {examined} constructions, {:.3} us each; shortlists {:.1} ms; best set {:.1} ms; report {:.0} us",
+            "{:12} reply {:6.1} ms; fit {:6.1} ms: look {:.1}, bounds {:.1}, choice {:.1}",
             kind.key,
+            reply * 1e3,
             whole * 1e3,
-            search * 1e3,
-            search * 1e6 / examined as f64,
-            shortlists * 1e3,
-            best * 1e3,
-            report * 1e6,
+            look * 1e3,
+            bounding * 1e3,
+            choosing * 1e3,
         );
+        println!(
+            "{:?}",
+            fitting.problem.strings.iter().map(|s| s.usual_brightness).collect::<Vec<_>>()
+        );
+        for c in &fitting.counts {
+            println!("             {c:?}");
+        }
+        if let choose::Outcome::Set { best, runner_up } = &fitting.outcome {
+            for c in &best.strings {
+                println!(
+                    "             {:?} {:.1} N score {:.4} bright {:.3}",
+                    c.family, c.tension, c.score, c.brightness
+                );
+            }
+            println!(
+                "             worth {:.4} pairs {:?} second {:?}",
+                best.worth,
+                best.pairs,
+                runner_up.as_ref().map(|r| r.worth)
+            );
+        }
     }
 }

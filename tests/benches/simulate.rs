@@ -37,7 +37,7 @@ fn in_lanes(strung: &Strung, law: Law, force: f64) -> f64 {
 fn main() {
     for (kind, position) in [(&instrument::VIOLIN, 1), (&instrument::DOUBLE_BASS, 3)] {
         let fitting = fit::fit(&Answers { instrument: Some(kind), ..Answers::default() });
-        let Some(choice) = choose::best(&fitting.problem, &fitting.shortlists, None) else {
+        let choose::Outcome::Set { best: choice, .. } = &fitting.outcome else {
             continue;
         };
         let setting = &fitting.problem.strings[position].setting;

@@ -14,14 +14,7 @@ const SITUATIONS: &str = include_str!("situations.json");
 /// Where we do otherwise than the trade: the situation by the beginning of its name, what was expected, and why we
 /// let it stand.
 const MISSES: &[(&str, &str, &str)] = &[
-    ("A grown beginner", "string 1 is synthetic or stranded-steel", LITTLE_MONEY),
-    ("A violin newly put back", "string 1 is plain-gut", WILL_PAY),
     ("A violin newly put back", "string 2 is plain-gut or wound-gut", WILL_PAY),
-    (
-        "A violin newly put back",
-        "string 1 is not plain-steel, wound-steel, stranded-steel, synthetic, monofilament",
-        WILL_PAY,
-    ),
     (
         "A violin newly put back",
         "string 2 is not plain-steel, wound-steel, stranded-steel, synthetic, monofilament",
@@ -30,16 +23,10 @@ const MISSES: &[(&str, &str, &str)] = &[
     ("A small child's", "string 1 is wound-steel or stranded-steel", STEEL_DRIFTS),
     ("A small child's", "string 2 is wound-steel or stranded-steel", STEEL_DRIFTS),
     ("A small child's", "string 3 is wound-steel or stranded-steel", STEEL_DRIFTS),
-    ("One bass set", "string 0 is light or medium", OF_ITS_KIND),
-    ("One bass set", "string 1 is light or medium", OF_ITS_KIND),
-    ("One bass set", "string 2 is light or medium", OF_ITS_KIND),
 ];
 
-const LITTLE_MONEY: &str =
-    "who wants to spend little gets the kind whose materials cost least, for one string of four";
 const WILL_PAY: &str = "a professional whom no price stops gets past what is made only sometimes, and synthetics come out a little ahead of gut: the weights do not yet know what belongs to a set-up";
 const STEEL_DRIFTS: &str = "in the computed parts a stiff string drifts more with the body than an elastic one; physics and the trade disagree, and the handbook says so";
-const OF_ITS_KIND: &str = "the gauge class is a third of its own kind's band: a heavy synthetic bass string pulls less than a light steel one";
 
 /// One expectation of one situation, and whether it was met.
 struct Checked {

@@ -1,12 +1,17 @@
-//! The branch and bound finds what trying every set finds.
+//! The set that is chosen is the best there is: nothing is left out that could be better, and nothing better is missed.
 
+use strings::construction::Family;
 use strings::fit::answers::Answers;
-use strings::fit::candidates::Candidate;
-use strings::fit::{self, Fitting, choose};
+use strings::fit::candidates;
+use strings::fit::choose::{self, Wanted};
+use strings::fit::problem::Problem;
+use strings::fit::score::Judge;
+use strings::fit::search::{Contender, FAMILIES, Floor, Recipe, SPAN, Space};
+use strings::fit::{self, Fitting};
 use strings::instrument;
 use support::Seeded;
 
-fn fitting(seeded: &mut Seeded) -> Fitting {
+fn somebody(seeded: &mut Seeded) -> Fitting {
     let kind = *seeded.one_of(instrument::ALL);
     let size = seeded.one_of(kind.sizes);
     let mut answers = Answers { instrument: Some(kind), size: Some(size), ..Answers::default() };
@@ -16,95 +21,223 @@ fn fitting(seeded: &mut Seeded) -> Fitting {
     fit::fit(&answers)
 }
 
-/// A few candidates of each string, drawn so that greedy choices are often wrong.
-fn small(fitting: &Fitting, seeded: &mut Seeded) -> Vec<Vec<Candidate>> {
+/// A few strings of each place, drawn from all that is made, so that greedy choices are often wrong.
+fn small(fitting: &Fitting, seeded: &mut Seeded) -> Vec<Vec<Contender>> {
+    let problem = &fitting.problem;
     fitting
         .found
         .iter()
-        .map(|found| {
-            let mut list: Vec<Candidate> =
-                (0..6).map(|_| seeded.one_of(&found.candidates).clone()).collect();
-            list.sort_by(|a, b| b.score.total_cmp(&a.score));
-            list
+        .zip(&problem.strings)
+        .map(|(found, string)| {
+            let judge = Judge::new(problem, string);
+            (0..6)
+                .map(|_| (&candidates::judged(&judge, seeded.one_of(&found.made))).into())
+                .collect()
         })
         .collect()
 }
 
-/// The worth of the best set by trying every one.
-fn brute_force(fitting: &Fitting, lists: &[Vec<Candidate>], most_load: f64) -> Option<f64> {
-    let mut best: Option<f64> = None;
+fn worth(problem: &Problem, set: &[Contender]) -> f64 {
+    let pairs = set.windows(2).zip(problem.strings.windows(2));
+    let terms: f64 =
+        pairs.map(|(c, s)| choose::pair((&c[0]).into(), (&c[1]).into(), &s[0], &s[1])).sum();
+    set.iter().map(|c| c.score).sum::<f64>() + terms
+}
+
+fn load(set: &[Contender]) -> f64 {
+    set.iter().map(|c| c.tension).sum()
+}
+
+/// Every set of the lists.
+fn every(lists: &[Vec<Contender>]) -> impl Iterator<Item = Vec<Contender>> + '_ {
     let count: usize = lists.iter().map(Vec::len).product();
-    for n in 0..count {
+    (0..count).map(|n| {
         let mut rest = n;
-        let strings: Vec<Candidate> = lists
+        lists
             .iter()
             .map(|list| {
                 let k = rest % list.len();
                 rest /= list.len();
-                list[k].clone()
+                list[k]
+            })
+            .collect()
+    })
+}
+
+/// The worth of the best set, by trying every one.
+fn brute_force(problem: &Problem, lists: &[Vec<Contender>], wanted: &Wanted) -> Option<f64> {
+    let differs = |set: &[Contender]| {
+        wanted
+            .not_all
+            .as_ref()
+            .is_none_or(|families| set.iter().zip(families).any(|(c, f)| c.family != *f))
+    };
+    every(lists)
+        .filter(|set| load(set) <= wanted.most_load && differs(set))
+        .map(|set| worth(problem, &set))
+        .max_by(f64::total_cmp)
+}
+
+#[test]
+fn branch_and_bound_agrees_with_trying_every_set() {
+    let mut seeded = Seeded::new(7);
+    let (mut none, mut bound) = (0, 0);
+    for _ in 0..10 {
+        let fitting = somebody(&mut seeded);
+        let problem = &fitting.problem;
+        for round in 0..100 {
+            let lists = small(&fitting, &mut seeded);
+            let of = |f: fn(f64, f64) -> f64, from: f64| -> f64 {
+                lists.iter().map(|l| l.iter().map(|c| c.tension).fold(from, f)).sum()
+            };
+            let (lightest, heaviest) = (of(f64::min, f64::INFINITY), of(f64::max, 0.0));
+            // The load limit is drawn across the whole range, so that it often decides.
+            let most_load = lightest + seeded.between(-0.1, 1.0) * (heaviest - lightest);
+            let open = Wanted { most_load, ..Wanted::default() };
+            let first = choose::best(problem, &lists, &open);
+            let families: Vec<Family> = match &first {
+                Some(best) => best.strings.iter().map(|c| c.family).collect(),
+                None => lists.iter().map(|l| l[0].family).collect(),
+            };
+            let wanted = match round % 3 {
+                0 => open,
+                1 => Wanted { not_all: Some(families), ..open },
+                _ => Wanted { at_least: first.map(|best| best.worth), ..open },
+            };
+            let found = choose::best(problem, &lists, &wanted);
+            let truth = brute_force(problem, &lists, &wanted);
+            match (&found, truth) {
+                (Some(found), Some(truth)) => {
+                    let best = found.worth;
+                    assert!(found.proven);
+                    assert!((best - truth).abs() < 1e-12, "{best} against {truth}");
+                    assert!(load(&found.strings) <= most_load);
+                    let free = Wanted { most_load: f64::INFINITY, ..wanted };
+                    bound += usize::from(brute_force(problem, &lists, &free) > Some(truth + 1e-9));
+                }
+                (None, None) => none += 1,
+                _ => panic!("one finds a set and the other none: {found:?} against {truth:?}"),
+            }
+        }
+    }
+    assert!(none > 20, "the load limit never forbade every set, so the test says little");
+    assert!(bound > 100, "the load limit decided {bound} times, so the test says little");
+}
+
+/// A string with nothing to it but what a choice needs.
+fn plain(score: f64, tension: f64, brightness: f64) -> Contender {
+    Contender { score, tension, brightness, family: Family::Synthetic, recipe: Recipe::default() }
+}
+
+/// Spaces on which three shorter ways go wrong: taking the best string by string, keeping for each string only what is
+/// not beaten in score and tension alike, and rounding the load to bins.
+#[test]
+fn shorter_ways_go_wrong_where_this_one_does_not() {
+    let problem = fit::fit(&Answers::default()).problem;
+    let usual: Vec<f64> =
+        problem.strings.iter().map(|s| (s.usual_tension.0 + s.usual_tension.1) / 2.0).collect();
+    let bright: Vec<f64> = problem.strings.iter().map(|s| s.usual_brightness).collect();
+    let mut seeded = Seeded::new(23);
+    let (mut greedy_wrong, mut pareto_wrong, mut bins_wrong) = (0, 0, 0);
+    for _ in 0..400 {
+        // Bright strings score best, and by a little only; two bright neighbours of a dark one cost more than that.
+        let lists: Vec<Vec<Contender>> = (0..4)
+            .map(|i| {
+                (0..5)
+                    .map(|_| {
+                        let shade = seeded.between(-0.9, 0.9);
+                        let pull = seeded.between(0.85, 1.15);
+                        let score =
+                            -0.3 + 0.05 * shade + 0.1 * (pull - 1.0) + seeded.between(0.0, 0.04);
+                        plain(score, usual[i] * pull, bright[i] + shade)
+                    })
+                    .collect()
             })
             .collect();
-        if strings.iter().map(|c| c.tension).sum::<f64>() > most_load {
-            continue;
+        let most_load = usual.iter().sum::<f64>() * seeded.between(0.97, 1.08);
+        let wanted = Wanted { most_load, ..Wanted::default() };
+        let truth = brute_force(&problem, &lists, &wanted);
+        let found = choose::best(&problem, &lists, &wanted).map(|best| best.worth);
+        match (found, truth) {
+            (Some(found), Some(truth)) => assert!((found - truth).abs() < 1e-12),
+            (found, truth) => assert_eq!(found, truth),
         }
-        let pairs: f64 = choose::pairs(&fitting.problem, &strings).iter().sum();
-        let worth = strings.iter().map(|c| c.score).sum::<f64>() + pairs;
-        best = Some(best.map_or(worth, |b: f64| b.max(worth)));
+        let Some(truth) = truth else { continue };
+        let falls_short = |worth: Option<f64>| usize::from(worth.is_none_or(|w| w < truth - 1e-9));
+
+        let best_of = |list: &Vec<Contender>| {
+            list.iter().copied().max_by(|a, b| a.score.total_cmp(&b.score)).unwrap()
+        };
+        let set: Vec<Contender> = lists.iter().map(best_of).collect();
+        greedy_wrong += falls_short((load(&set) <= most_load).then(|| worth(&problem, &set)));
+
+        let unbeaten: Vec<Vec<Contender>> = lists
+            .iter()
+            .map(|list| {
+                let beaten = |c: &Contender| {
+                    list.iter().any(|o| o.score > c.score && o.tension <= c.tension)
+                };
+                list.iter().filter(|c| !beaten(c)).copied().collect()
+            })
+            .collect();
+        pareto_wrong += falls_short(brute_force(&problem, &unbeaten, &wanted));
+
+        // Loads counted in whole bins of 5 N, each rounded up, as a table of states by load would.
+        let binned = every(&lists)
+            .filter(|set| {
+                set.iter().map(|c| (c.tension / 5.0).ceil() * 5.0).sum::<f64>() <= most_load
+            })
+            .map(|set| worth(&problem, &set))
+            .max_by(f64::total_cmp);
+        bins_wrong += falls_short(binned);
     }
-    best.map(|worth| worth / lists.len() as f64)
+    for (what, wrong) in
+        [("greedy", greedy_wrong), ("unbeaten", pareto_wrong), ("bins", bins_wrong)]
+    {
+        assert!(wrong > 20, "{what} went wrong only {wrong} times, so the spaces are too easy");
+    }
 }
 
+/// What the bounds leave out is never worth more than what was asked for: without any bound the same strings come out.
 #[test]
-fn branch_and_bound_agrees_with_brute_force() {
-    let mut seeded = Seeded::new(7);
-    let mut tight = 0;
-    for _ in 0..12 {
-        let mut fitting = fitting(&mut seeded);
-        for _ in 0..25 {
-            let lists = small(&fitting, &mut seeded);
-            let lightest: f64 = lists
-                .iter()
-                .map(|l| l.iter().map(|c| c.tension).fold(f64::INFINITY, f64::min))
-                .sum();
-            let heaviest: f64 =
-                lists.iter().map(|l| l.iter().map(|c| c.tension).fold(0.0, f64::max)).sum();
-            // The load limit is drawn across the whole range, so that it often decides.
-            fitting.problem.most_load =
-                lightest + seeded.between(-0.1, 1.0) * (heaviest - lightest);
-            let found = choose::best(&fitting.problem, &lists, None);
-            let truth = brute_force(&fitting, &lists, fitting.problem.most_load);
-            match (&found, truth) {
-                (Some(choice), Some(truth)) => assert!(
-                    (choice.worth - truth).abs() < 1e-12,
-                    "{} against {truth} by brute force",
-                    choice.worth
-                ),
-                (None, None) => tight += 1,
-                _ => panic!(
-                    "one finds a set and the other none: {:?} against {truth:?}",
-                    found.map(|c| c.worth)
-                ),
+fn bounds_leave_out_nothing_that_counts() {
+    let mut seeded = Seeded::new(31);
+    let mut compared = 0;
+    for kind in instrument::ALL {
+        let mut answers = Answers { instrument: Some(kind), ..Answers::default() };
+        answers.wishes.colour = seeded.between(-2.0, 2.0);
+        answers.wishes.brightness = seeded.between(-2.0, 2.0);
+        let problem = fit::fit(&answers).problem;
+        // One string an instrument: without bounds a place takes seconds.
+        let string = seeded.one_of(&problem.strings);
+        let space = Space::new(&problem, string);
+        let all = space.best(0.0, Floor::At([f64::NEG_INFINITY; FAMILIES]));
+        for gap in [0.0, 0.02] {
+            let best = space.best(0.0, Floor::Under(gap));
+            assert!(best.counts.judged < all.counts.judged / 2, "the bounds bound little");
+            let mut tops = [f64::NEG_INFINITY; FAMILIES];
+            for c in &all.contenders {
+                tops[c.family as usize] = tops[c.family as usize].max(c.score);
             }
+            let top = tops.iter().fold(f64::NEG_INFINITY, |a, b| a.max(*b));
+            let floor = |c: &Contender| (tops[c.family as usize] - gap).max(top - SPAN);
+            let expected: Vec<Contender> =
+                all.contenders.iter().filter(|c| c.score >= floor(c) + 1e-7).copied().collect();
+            for c in &expected {
+                assert!(best.contenders.contains(c), "{} misses {c:?}", kind.key);
+            }
+            for c in &best.contenders {
+                assert!(c.score >= floor(c) - 1e-7, "{} keeps {c:?}", kind.key);
+            }
+            compared += expected.len();
+        }
+        // What the search scores on its lean path is what the string scores when it is judged by itself.
+        for c in all.contenders.iter().step_by(all.contenders.len() / 40 + 1) {
+            let candidate = space.candidate(c.recipe).unwrap();
+            assert!((candidate.score - c.score).abs() < 1e-9, "{} {c:?}", candidate.score);
+            assert!((candidate.tension - c.tension).abs() < 1e-9 * c.tension);
+            assert!((candidate.brightness - c.brightness).abs() < 1e-9);
         }
     }
-    assert!(tight > 5, "the load limit never decided, so the test says little");
-}
-
-#[test]
-fn what_the_shortlist_leaves_out_is_no_better_string_by_string() {
-    let mut seeded = Seeded::new(11);
-    for _ in 0..8 {
-        let fitting = fitting(&mut seeded);
-        for (found, list) in fitting.found.iter().zip(&fitting.shortlists) {
-            let best = found.candidates.iter().map(|c| c.score).fold(f64::NEG_INFINITY, f64::max);
-            assert!(
-                list.iter().any(|c| (c.score - best).abs() < 1e-15),
-                "the best string is not on the shortlist"
-            );
-            for family in strings::construction::Family::ALL {
-                let any = found.candidates.iter().any(|c| c.family == family);
-                assert_eq!(any, list.iter().any(|c| c.family == family), "{family:?} was lost");
-            }
-        }
-    }
+    assert!(compared > 100, "only {compared} strings compared");
 }

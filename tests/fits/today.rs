@@ -2,6 +2,7 @@
 
 use protocol::reply::{Fit, Reply};
 use protocol::request::{AlsoTuned, Answers, FitRequest, Request, StringAnswer, Today};
+use strings::construction::Construction;
 use strings::fit::answers::Bother;
 use strings::fit::candidates::Exclusion;
 use strings::fit::{self, complaint, limits};
@@ -124,7 +125,7 @@ fn which_string_is_found_where_it_is_not_said() {
 fn the_chance_of_settling_is_that_of_the_days() {
     let fitting = fit::fit(&fit::answers::Answers::default());
     for (found, string) in fitting.found.iter().zip(&fitting.problem.strings) {
-        for candidate in found.candidates.iter().step_by(37) {
+        for candidate in found.made.iter().step_by(37) {
             let construction = &candidate.construction;
             let whole = report::report(construction, &string.setting);
             for night in report::nights(construction, &whole, 14) {
@@ -146,14 +147,15 @@ fn who_insists_on_settling_gets_nothing_that_hardly_does() {
             ..Default::default()
         };
         let fitting = fit::fit(&answers);
-        let chance = |c: &fit::candidates::Candidate| {
-            let core = &c.construction.core;
-            report::chance_settled(core, c.construction.is_wound(), Day::new(days))
-        };
+        let chance =
+            |c: &Construction| report::chance_settled(&c.core, c.is_wound(), Day::new(days));
         for found in &fitting.found {
-            for candidate in &found.candidates {
-                assert!(chance(candidate) >= limits::LEAST_CHANCE, "{days} days");
+            for candidate in &found.made {
+                assert!(chance(&candidate.construction) >= limits::LEAST_CHANCE, "{days} days");
             }
+        }
+        for candidate in fitting.told.iter().flatten() {
+            assert!(chance(&candidate.construction) >= limits::LEAST_CHANCE, "{days} days");
         }
         let left_out = fitting.found.iter().flat_map(|f| &f.excluded);
         let by_time = left_out.filter(|(why, _)| *why == Exclusion::NotSettled).count();
@@ -215,7 +217,15 @@ fn a_historical_tailpiece_takes_nothing_that_needs_a_fine_tuner() {
     assert!(needs(&historical) > 0, "thick plain gut is too stiff for a peg alone");
     assert_eq!(needs(&modern), 0, "elsewhere a tuner can be put on");
     for (found, string) in historical.found.iter().zip(&historical.problem.strings) {
-        for candidate in found.candidates.iter().step_by(7) {
+        for candidate in found.made.iter().step_by(7) {
+            let peg = report::report(&candidate.construction, &string.setting)
+                .get(report::Property::Peg)
+                .value;
+            assert!(peg <= limits::MOST_ON_A_PEG + 1e-9, "{peg} cents a degree");
+        }
+    }
+    for (told, string) in historical.told.iter().zip(&historical.problem.strings) {
+        for candidate in told {
             let peg = report::report(&candidate.construction, &string.setting)
                 .get(report::Property::Peg)
                 .value;

@@ -113,11 +113,7 @@ pub(crate) const OF_FIT: &[Phrase] = &[
         h.wanted("brightness", 1)
     }),
     ("{~}: a degree of peg changes it by {#} cents, the other by {#} cents.", |h| h.compares("tuning", "peg_cent_deg", 0, 1, 2)),
-    ("Its outer metal wears {~}, though it is {~}: at {#} % of its strength, the other at {#} %.", |h| {
-        h.tally.comparatives += 1;
-        holds(h.hole(0) == if h.cost { "sooner" } else { "more slowly" })?;
-        h.compares("durability", "breaking_share", 1, 2, 3)
-    }),
+    ("{~}: {#} s until a plucked note has faded, the other {#} s.", |h| h.compares("ring", "ring_s", 0, 1, 2)),
     ("{~}: at {#} % of its strength, the other at {#} %.", |h| {
         h.compares("durability", "breaking_share", 0, 1, 2)?;
         // Without a word of wear, reserve alone must speak for the string that is said to be better off.
@@ -249,9 +245,10 @@ pub(crate) const OF_FIT: &[Phrase] = &[
         let said: Vec<&str> = weights.iter().take(3).map(|w| w.1).collect();
         holds(h.hole(0) == format!("{}, {} and {}", said[0], said[1], said[2]))
     }),
-    ("{#} constructions were tried on the {~}; {#} of them would do.", |h| {
-        h.is_number(0, real(&h.set()["examined"]))?;
-        h.is_number(2, real(&h.set()["feasible"]))
+    ("{#} strings could be made for the {~}.", |h| h.is_number(0, real(&h.set()["searched"]["space"]))),
+    ("Limits and bounds left {#} to be wound and weighed; {#} of them would do.", |h| {
+        h.is_number(0, real(&h.set()["searched"]["wound"]))?;
+        h.is_number(1, real(&h.set()["searched"]["inside"]))
     }),
 
     // Where nothing fits.

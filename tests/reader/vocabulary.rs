@@ -132,7 +132,7 @@ pub(crate) const SURE: f64 = 0.80;
 pub(crate) const ALIKE: &str = "no difference we can compute";
 
 /// What the wishes are called.
-pub(crate) const WISHES: [(&str, &str); 12] = [
+pub(crate) const WISHES: [(&str, &str); 14] = [
     ("feel", "feel under the hand"),
     ("elasticity", "elasticity"),
     ("settling", "quick settling"),
@@ -141,7 +141,9 @@ pub(crate) const WISHES: [(&str, &str); 12] = [
     ("response", "quickness under the bow"),
     ("power", "power"),
     ("brightness", "brightness"),
-    ("durability", "long life"),
+    ("ring", "ring"),
+    ("durability", "reserve to breaking"),
+    ("care", "bearing hands and sweat"),
     ("price", "price"),
     ("availability", "ease of buying"),
     ("tuning", "fine tuning"),

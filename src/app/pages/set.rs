@@ -469,8 +469,7 @@ fn counted(problem: &Problem, set: &Set, names: &[String]) -> Html {
         <section class="counted" aria-labelledby="counted">
             <h2 id="counted">{ format!("What counted most: {}", list(&most)) }</h2>
             <p>
-                { format!("{} constructions were tried on the {}; {} of them would do.",
-                    units::fixed(set.examined as f64, 0), list(names), units::fixed(set.feasible as f64, 0)) }
+                { words::searched(&set.searched, names) }
                 if !set.close_call {
                     { " " }{ words::lead(set) }
                 }

@@ -30,7 +30,9 @@ pub fn attribute(key: &str) -> &str {
         "response" => "quickness under the bow",
         "power" => "power",
         "brightness" => "brightness",
-        "durability" => "long life",
+        "ring" => "ring",
+        "durability" => "reserve to breaking",
+        "care" => "bearing hands and sweat",
         "price" => "price",
         "availability" => "ease of buying",
         "tuning" => "fine tuning",
@@ -50,7 +52,9 @@ pub fn attribute_means(key: &str) -> &str {
         "response" => "the bow may set off briskly",
         "power" => "a push on the bridge near what is wanted",
         "brightness" => "brightness near what is wanted",
-        "durability" => "reserve to breaking, and an outer metal that wears slowly",
+        "ring" => "how long a plucked note rings on",
+        "durability" => "reserve to breaking",
+        "care" => "an outside that wears slowly under the fingers",
         "price" => "within what may be spent",
         "availability" => "any shop has it",
         "tuning" => "the peg, or a fine tuner, moves the pitch in small steps",
@@ -167,12 +171,7 @@ fn compared(attribute_key: &str, c: &Comparison, is_cost: bool) -> String {
                 cents(&other)
             )
         }
-        // Long life is reserve and wear together, and the wear can outweigh the reserve.
-        "durability" if above != is_cost => format!(
-            "Its outer metal wears {}, though it is {}: at {this} of its strength, the other at {other}.",
-            if is_cost { "sooner" } else { "more slowly" },
-            word.to_lowercase()
-        ),
+        "ring" => format!("{word}: {this} until a plucked note has faded, the other {other}."),
         "durability" => format!("{word}: at {this} of its strength, the other at {other}."),
         _ => format!("{word}: {this}, the other {other}."),
     }

@@ -1,6 +1,8 @@
 //! What the answer says: the set in one sentence, what was assumed, the load, the steps, the counter, the picture.
 
-use protocol::reply::{Assumed, Fit, FittedString, Point, Problem, Report, Set, Shopping, Step};
+use protocol::reply::{
+    Assumed, Fit, FittedString, Point, Problem, Report, Searched, Set, Shopping, Step,
+};
 
 use super::naming::{a, capital, family, letters, list};
 use crate::units;
@@ -166,6 +168,20 @@ fn nothing(fit: &Fit) -> String {
             list(&names)
         )
     }
+}
+
+/// How much was looked at.
+#[must_use]
+pub fn searched(searched: &Searched, names: &[String]) -> String {
+    // Counts of constructions are far below 2^53.
+    let number = |n: u64| units::fixed(n as f64, 0);
+    format!(
+        "{} strings could be made for the {}. Limits and bounds left {} to be wound and weighed; {} of them would do.",
+        number(searched.space),
+        list(names),
+        number(searched.wound),
+        number(searched.inside)
+    )
 }
 
 /// How much better the best is than the next.

@@ -1,7 +1,9 @@
-//! Which strings could stand at this place? The search over cores, gauges and windings.
+//! What is made for this place? A sample across every family, and what leaves the rest out.
 //!
 //! Not a list of strings: core kind, grade and gauge run over makeable sizes, tension over the band that is made,
-//! and the mass of the winding is solved for that tension, rounded to ribbon that is rolled.
+//! and the mass of the winding is solved for that tension, rounded to ribbon that is rolled. It draws the picture of
+//! what there is, stands for today's strings, and says why a place stays empty; the best string is found elsewhere,
+//! in the whole space ([`super::search`]).
 
 use crate::construction::{Build, Construction, Core, Family, Form, Layout, Winding};
 use crate::makeable::{self, Limit};
@@ -11,9 +13,10 @@ use crate::precedent::{self, Bands, Grade};
 use crate::quantity::{Degree, KilogramPerCubicMetre, KilogramPerMetre, Metre, Newton, Ratio};
 use crate::report::{Lean, LeanCore};
 
-use super::desirability::{self, Desirabilities};
+use super::desirability::Desirabilities;
 use super::limits;
 use super::problem::{Problem, StringProblem};
+use super::score::{self, Arrangement, Judge};
 
 /// A string that could stand at a place, with what the choice needs of it.
 #[derive(Clone, Debug, PartialEq)]
@@ -24,6 +27,8 @@ pub struct Candidate {
     pub family: Family,
     /// How commonly that is made here.
     pub grade: Grade,
+    /// The bands of its family here.
+    pub bands: Bands,
     /// Its tension at pitch, newtons.
     pub tension: f64,
     /// Its stretch at pitch.
@@ -36,7 +41,9 @@ pub struct Candidate {
     pub brightness: f64,
     /// How well it meets each wish.
     pub desirabilities: Desirabilities,
-    /// Weighted mean of their logarithms.
+    /// What the draws cost it in which it lies outside its bands.
+    pub penalty: f64,
+    /// Weighted sum of the logarithms over the weights before any answer, less the penalty.
     pub score: f64,
 }
 
@@ -96,11 +103,26 @@ impl Exclusion {
     }
 }
 
-/// What a search found.
+/// A string that is made.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Made {
+    /// What it is made of.
+    pub construction: Construction,
+    /// Its family.
+    pub family: Family,
+    /// How commonly that is made here.
+    pub grade: Grade,
+    /// The bands of its family here.
+    pub bands: Bands,
+    /// Its numbers.
+    pub lean: Lean,
+}
+
+/// What a look at a place found.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Found {
-    /// Every feasible construction.
-    pub candidates: Vec<Candidate>,
+    /// A sample of all that is made.
+    pub made: Vec<Made>,
     /// How many constructions were examined.
     pub examined: usize,
     /// Why the others were left out, and how many for each reason.
@@ -187,9 +209,9 @@ struct At<'a> {
     bands: Bands,
 }
 
-/// Every string that could stand at this place.
+/// A sample of what is made for this place.
 #[must_use]
-pub fn search(problem: &Problem, string: &StringProblem) -> Found {
+pub fn look(problem: &Problem, string: &StringProblem) -> Found {
     let mut found = Found::default();
     for family in Family::ALL {
         if string.family.is_some_and(|only| only != family) {
@@ -241,7 +263,7 @@ fn wind(found: &mut Found, place: &At, core: Core) {
             continue;
         }
         let winding = lean.winding_for(wanted);
-        let whole = winding + lean.mass.get();
+        let whole = winding + lean.mass;
         if winding < bands.winding_share.0 * whole || winding > bands.winding_share.1 * whole {
             found.exclude(Exclusion::WindingShare);
             continue;
@@ -324,7 +346,7 @@ fn admit(found: &mut Found, place: &At, core: &LeanCore, of: Core, windings: &[W
     if let Some(why) = excluded(&construction, &lean, &place.bands) {
         return found.exclude(why);
     }
-    if let Some(why) = limits::of_string(place.string, &construction, &lean) {
+    if let Some(why) = limits::of_string(place.string, &limits::Numbers::of(&construction, &lean)) {
         return found.exclude(why);
     }
     let covering = windings.last().map_or(Grade::Everyday, |w| {
@@ -335,36 +357,35 @@ fn admit(found: &mut Found, place: &At, core: &LeanCore, of: Core, windings: &[W
         return found.exclude(Exclusion::NobodyMakesIt);
     }
     found.examined += 1;
-    found.candidates.push(candidate(
-        construction,
-        place.bands.grade.max(covering),
-        &lean,
-        place.problem,
-        place.string,
-    ));
-}
-
-/// A candidate, its wishes weighed.
-#[must_use]
-pub fn candidate(
-    construction: Construction,
-    grade: Grade,
-    lean: &Lean,
-    problem: &Problem,
-    string: &StringProblem,
-) -> Candidate {
-    let desirabilities = desirability::of(&construction, grade, lean, problem, string);
-    let (dark, bright) = string.position.brilliance;
-    Candidate {
+    found.made.push(Made {
         construction,
         family: construction.family(),
-        grade,
-        tension: lean.tension,
-        stretch: lean.stretch,
-        settling: lean.settling,
-        drift: lean.drift,
-        brightness: libm::log(lean.brilliance / dark) / libm::log(bright / dark),
-        score: desirability::score(&desirabilities, &problem.weights),
+        grade: place.bands.grade.max(covering),
+        bands: place.bands,
+        lean,
+    });
+}
+
+/// A string, judged by what this person wishes.
+#[must_use]
+pub fn judged(judge: &Judge, made: &Made) -> Candidate {
+    let core = made.construction.core;
+    let arrangement: Arrangement =
+        judge.arrangement(made.family, made.bands, core.material, core.build);
+    let (desirabilities, penalty) =
+        judge.core(&arrangement, core.diameter).desirabilities(&made.construction, made.grade);
+    Candidate {
+        construction: made.construction,
+        family: made.family,
+        grade: made.grade,
+        bands: made.bands,
+        tension: made.lean.tension,
+        stretch: made.lean.stretch,
+        settling: made.lean.settling,
+        drift: made.lean.drift,
+        brightness: judge.place(made.lean.brilliance),
+        score: score::score(&desirabilities, &judge.problem.weights, penalty),
         desirabilities,
+        penalty,
     }
 }

@@ -307,11 +307,11 @@ fn shade(string: &StringProblem, share: f64) -> f64 {
 
 /// A fifth of the scale above what is wished; a fifth below it.
 fn bright(_: &Problem, string: &StringProblem) -> f64 {
-    shade(string, string.brightness_target + SHADE)
+    shade(string, string.brightness_target() + SHADE)
 }
 
 fn dark(_: &Problem, string: &StringProblem) -> f64 {
-    shade(string, string.brightness_target - SHADE)
+    shade(string, string.brightness_target() - SHADE)
 }
 
 /// How far from the wish a string may lie before its kind is called too bright or too dark.

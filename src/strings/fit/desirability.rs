@@ -5,11 +5,9 @@
 //! The score is the weighted mean of ln d, each d floored: the logarithm of the weighted geometric mean.
 //! Source: [`crate::source::DERRINGER_SUICH_1980`].
 
-use crate::construction::Construction;
-use crate::precedent::Grade;
-use crate::report::{Lean, Property};
-
-use super::problem::{Problem, StringProblem};
+use crate::construction::Family;
+use crate::material::Metal;
+use crate::report::Property;
 
 /// What a wish can be about.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -30,8 +28,12 @@ pub enum Attribute {
     Power,
     /// Where bending loss ends the brilliance: two-sided.
     Brightness,
-    /// Reserve to breaking, and wear.
+    /// How many times the first partial swings until it has faded.
+    Ring,
+    /// Reserve to breaking.
     Durability,
+    /// How the outside bears hands and sweat: a judgement.
+    Care,
     /// Price against budget.
     Price,
     /// How easily it is bought: a judgement.
@@ -51,7 +53,9 @@ impl Attribute {
         Self::Response,
         Self::Power,
         Self::Brightness,
+        Self::Ring,
         Self::Durability,
+        Self::Care,
         Self::Price,
         Self::Availability,
         Self::Tuning,
@@ -69,7 +73,9 @@ impl Attribute {
             Self::Response => "response",
             Self::Power => "power",
             Self::Brightness => "brightness",
+            Self::Ring => "ring",
             Self::Durability => "durability",
+            Self::Care => "care",
             Self::Price => "price",
             Self::Availability => "availability",
             Self::Tuning => "tuning",
@@ -93,9 +99,10 @@ impl Attribute {
             Self::Response => Some(Property::Attack),
             Self::Power => Some(Property::Impedance),
             Self::Brightness => Some(Property::Brilliance),
+            Self::Ring => Some(Property::Ring),
             Self::Durability => Some(Property::BreakingShare),
             Self::Tuning => Some(Property::Peg),
-            Self::FittersJudgement | Self::Price | Self::Availability => None,
+            Self::FittersJudgement | Self::Care | Self::Price | Self::Availability => None,
         }
     }
 }
@@ -124,12 +131,36 @@ pub const SOMETIMES: f64 = 0.30;
 /// How far beyond the usual tension a two-sided target still has any worth, as a share of the band's width.
 pub const TARGET_REACH: f64 = 0.6;
 
+/// Swings of the first partial, until it has fallen by 60 dB, worth nothing and everything.
+pub const RING_ENDS: (f64, f64) = (60.0, 1200.0);
+/// What each winding beyond the first takes from the worth of the price: one more pass at the machine.
+pub const ANOTHER_LAYER: f64 = 0.03;
+
 /// Rises from 0 at `none` to 1 at `all`, straight in the logarithm; falls if `all` is the smaller.
-#[must_use]
-pub fn one_sided(value: f64, none: f64, all: f64) -> f64 {
-    let share =
-        (libm::log(value.max(1e-12)) - libm::log(none)) / (libm::log(all) - libm::log(none));
-    share.clamp(0.0, 1.0)
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct OneSided {
+    none: f64,
+    slope: f64,
+}
+
+impl OneSided {
+    /// A curve between these ends.
+    #[must_use]
+    pub fn new(none: f64, all: f64) -> Self {
+        Self { none: libm::log(none), slope: 1.0 / (libm::log(all) - libm::log(none)) }
+    }
+
+    /// The value's logarithm at which it is worth nothing, and the slope from there.
+    #[must_use]
+    pub fn line(&self) -> (f64, f64) {
+        (self.none, self.slope)
+    }
+
+    /// The worth, 0 to 1, of a value whose natural logarithm this is.
+    #[must_use]
+    pub fn of_log(&self, log: f64) -> f64 {
+        ((log - self.none) * self.slope).clamp(0.0, 1.0)
+    }
 }
 
 /// 1 at `target`, falling straight to 0 at `low` and at `high`.
@@ -143,85 +174,29 @@ pub fn two_sided(value: f64, low: f64, target: f64, high: f64) -> f64 {
     share.clamp(0.0, 1.0)
 }
 
-/// Every desirability of one string at its place.
+/// What a winding's metal is worth under these hands; gut itself bears them worst. A judgement.
 #[must_use]
-pub fn of(
-    construction: &Construction,
-    grade: Grade,
-    lean: &Lean,
-    problem: &Problem,
-    string: &StringProblem,
-) -> Desirabilities {
-    let mut d = [1.0; COUNT];
-    let mut put = |attribute: Attribute, worth: f64| d[attribute as usize] = worth.max(FLOOR);
-    let tension = lean.tension;
-    let ends = &string.ends;
-
-    put(
-        Attribute::Feel,
-        two_sided(tension, ends.tension_low, ends.tension_target, ends.tension_high),
-    );
-    // At one pitch and length impedance goes with tension: its target is stated as the tension that gives it.
-    let loud = lean.impedance / ends.impedance_per_tension;
-    put(Attribute::Power, two_sided(loud, ends.tension_low, ends.power_target, ends.tension_high));
-    put(Attribute::Response, one_sided(lean.attack, ends.attack.0, ends.attack.1));
-    put(Attribute::Elasticity, one_sided(lean.stretch, STRETCH_ENDS.0, STRETCH_ENDS.1));
-    put(Attribute::Settling, one_sided(lean.settling, SETTLING_ENDS.1, SETTLING_ENDS.0));
-    put(Attribute::Drift, one_sided(lean.drift, DRIFT_ENDS.1, DRIFT_ENDS.0));
-    put(Attribute::FittersJudgement, construction.core.material.climate_judgement);
-    let (dark, bright) = string.position.brilliance;
-    let logs = [lean.brilliance, dark, bright].map(|f| libm::log(f.max(1.0)));
-    let place = (logs[0] - logs[1]) / (logs[2] - logs[1]);
-    put(
-        Attribute::Brightness,
-        two_sided(
-            place,
-            string.brightness_target - 1.0,
-            string.brightness_target,
-            string.brightness_target + 1.0,
-        ),
-    );
-    let reserve = one_sided(lean.breaking_share, BREAKING_ENDS.1, BREAKING_ENDS.0);
-    put(Attribute::Durability, reserve * wear(construction, problem.acid_sweat));
-    put(Attribute::Price, price_worth(price(construction), problem.price_wish));
-    put(Attribute::Availability, if grade == Grade::Everyday { 1.0 } else { SOMETIMES });
-    let fine = string.fine_tuner;
-    put(
-        Attribute::Tuning,
-        if fine { 1.0 } else { one_sided(lean.peg, TUNING_ENDS.1, TUNING_ENDS.0) },
-    );
-    d
-}
-
-fn wear(construction: &Construction, acid_sweat: bool) -> f64 {
-    let metal = construction.outer_winding().map_or(1.0, |w| w.metal.wear);
+pub fn care(outer: Option<&Metal>, family: Family, acid_sweat: bool) -> f64 {
+    let bare = if family == Family::PlainGut { 0.5 } else { 1.0 };
+    let metal = outer.map_or(bare, |m| m.wear);
     if acid_sweat { metal } else { 0.7 + 0.3 * metal }
 }
 
 /// Price class of a string, 1 modest to 4 costly: that of its dearest metal, one more for gut. A judgement.
 #[must_use]
-pub fn price(construction: &Construction) -> u8 {
-    let metal = construction.windings().map(|w| w.metal.price).max().unwrap_or(1);
-    let core = match construction.family() {
-        crate::construction::Family::PlainSteel => 1,
-        crate::construction::Family::PlainGut | crate::construction::Family::WoundGut => 3,
+pub fn price(family: Family, metals: impl Iterator<Item = &'static Metal>) -> u8 {
+    let core = match family {
+        Family::PlainSteel => 1,
+        Family::PlainGut | Family::WoundGut => 3,
         _ => 2,
     };
-    metal.max(core)
+    metals.map(|m| m.price).max().unwrap_or(1).max(core)
 }
 
 /// What a price class is worth against a wish: all of it up to the wish, a third less for each class above.
-fn price_worth(price: u8, wish: u8) -> f64 {
-    1.0 - f64::from(price.saturating_sub(wish)) / 3.0
-}
-
-/// Weighted mean of ln d over the attributes.
 #[must_use]
-pub fn score(d: &Desirabilities, weights: &[f64; COUNT]) -> f64 {
-    let (mut sum, mut total) = (0.0, 0.0);
-    for (d, w) in d.iter().zip(weights) {
-        sum += w * libm::log(*d);
-        total += w;
-    }
-    if total > 0.0 { sum / total } else { 0.0 }
+pub fn price_worth(price: u8, wish: u8, layers: usize) -> f64 {
+    // A string has at most three windings.
+    let more = layers.saturating_sub(1) as f64;
+    1.0 - f64::from(price.saturating_sub(wish)) / 3.0 - ANOTHER_LAYER * more
 }

@@ -67,19 +67,51 @@ pub enum Fault {
     Work(f64),
 }
 
+/// What limits ask of a string.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Numbers {
+    /// Its family.
+    pub family: Family,
+    /// Key of its outermost metal.
+    pub metal: Option<&'static str>,
+    /// Tension, newtons.
+    pub tension: f64,
+    /// Where brilliance ends, hertz.
+    pub brilliance: f64,
+    /// Share of breaking strength.
+    pub breaking_share: f64,
+    /// Cents a degree of peg.
+    pub peg: f64,
+}
+
+impl Numbers {
+    /// Those of a string that is known.
+    #[must_use]
+    pub fn of(construction: &Construction, lean: &Lean) -> Self {
+        Self {
+            family: construction.family(),
+            metal: construction.outer_winding().map(|w| w.metal.key),
+            tension: lean.tension,
+            brilliance: lean.brilliance,
+            breaking_share: lean.breaking_share,
+            peg: lean.peg,
+        }
+    }
+}
+
 impl Fault {
     /// Whether a string has the fault too, or is not noticeably better.
     #[must_use]
-    pub fn is_in(self, construction: &Construction, lean: &Lean) -> bool {
+    pub fn is_in(self, string: &Numbers) -> bool {
         let noticed = compare::just_noticeable;
         match self {
-            Self::Family(family) => construction.family() == family,
-            Self::Metal(key) => construction.outer_winding().is_some_and(|w| w.metal.key == key),
-            Self::Tension(most) => lean.tension > most / noticed(Property::Tension),
-            Self::Slackness(least) => lean.tension < least * noticed(Property::Tension),
-            Self::Shine(most) => lean.brilliance > most / noticed(Property::Brilliance),
-            Self::Dullness(least) => lean.brilliance < least * noticed(Property::Brilliance),
-            Self::Work(most) => lean.breaking_share > most / noticed(Property::BreakingShare),
+            Self::Family(family) => string.family == family,
+            Self::Metal(key) => string.metal == Some(key),
+            Self::Tension(most) => string.tension > most / noticed(Property::Tension),
+            Self::Slackness(least) => string.tension < least * noticed(Property::Tension),
+            Self::Shine(most) => string.brilliance > most / noticed(Property::Brilliance),
+            Self::Dullness(least) => string.brilliance < least * noticed(Property::Brilliance),
+            Self::Work(most) => string.breaking_share > most / noticed(Property::BreakingShare),
         }
     }
 }
@@ -87,16 +119,12 @@ impl Fault {
 /// What rules out one string: a fault that is to be mended, or how it tunes, for a historical tailpiece takes no fine
 /// tuner.
 #[must_use]
-pub fn of_string(
-    string: &StringProblem,
-    construction: &Construction,
-    lean: &Lean,
-) -> Option<Exclusion> {
-    if string.faults.iter().any(|fault| fault.is_in(construction, lean)) {
+pub fn of_string(string: &StringProblem, numbers: &Numbers) -> Option<Exclusion> {
+    if string.faults.iter().any(|fault| fault.is_in(numbers)) {
         return Some(Exclusion::SameFault);
     }
     let alone = string.place.set_up == SetUp::Historical && !string.fine_tuner;
-    (alone && lean.peg > MOST_ON_A_PEG).then_some(Exclusion::NeedsFineTuner)
+    (alone && numbers.peg > MOST_ON_A_PEG).then_some(Exclusion::NeedsFineTuner)
 }
 
 /// The day by which the set must have settled, if the person insists and says when.

@@ -16,15 +16,22 @@ pub mod limits;
 pub mod plan;
 pub mod problem;
 pub mod reasons;
+pub mod score;
+pub mod search;
 pub mod shopping;
+pub mod space;
 pub mod today;
 pub mod verdict;
 
+use crate::construction::Family;
+
 use answers::{Aim, Answers};
 use candidates::{Candidate, Found};
-use choose::Outcome;
+use choose::{Chosen, Outcome};
 use complaint::Finding;
 use problem::{Problem, Standing};
+use score::Judge;
+use search::{Counts, Floor, Space};
 use today::Today;
 use verdict::Verdict;
 
@@ -33,10 +40,12 @@ use verdict::Verdict;
 pub struct Fitting {
     /// What the answers were taken to mean.
     pub problem: Problem,
-    /// What could stand at each place.
+    /// What is made for each place: a sample.
     pub found: Vec<Found>,
-    /// The best of that, string by string.
-    pub shortlists: Vec<Vec<Candidate>>,
+    /// The best few of each family, string by string, the best first.
+    pub told: Vec<Vec<Candidate>>,
+    /// How much was looked at, string by string.
+    pub counts: Vec<Counts>,
     /// The set, or why there is none.
     pub outcome: Outcome,
     /// What is on the instrument now.
@@ -51,32 +60,66 @@ pub struct Fitting {
 #[must_use]
 pub fn fit(answers: &Answers) -> Fitting {
     let mut problem = problem::pose(answers);
+    let mut found: Vec<Found> =
+        problem.strings.iter().map(|string| candidates::look(&problem, string)).collect();
+    for (string, found) in problem.strings.iter_mut().zip(&found) {
+        if let Some(usual) = reasons::most_usual(found.made.iter()) {
+            string.usual_brightness = string.position.place(usual.lean.brilliance);
+        }
+    }
     let today = today::all(&problem);
     let findings = complaint::findings(&problem, &today);
     for (i, fault) in complaint::faults(&findings, &today) {
         problem.strings[i].faults.push(fault);
     }
-    let mut about = problem.about.filter(|_| problem.aim == Aim::OneString);
-    settle_standings(&mut problem, &today, about);
-    let mut found: Vec<Found> = (0..today.len()).map(|i| found_at(&problem, &today, i)).collect();
-    if problem.aim == Aim::OneString && about.is_none() {
-        about = most_gained(&problem, &today, &found);
-        settle_standings(&mut problem, &today, about);
-        for i in (0..today.len()).filter(|i| Some(*i) != about) {
-            found[i] = found_at(&problem, &today, i);
+    for (i, found) in found.iter_mut().enumerate() {
+        if problem.strings[i].faults.is_empty() {
+            continue;
         }
-    }
-    for (i, place) in found.iter_mut().enumerate() {
-        // Where nothing would mend it, the next best is no worse than what is there.
-        if place.candidates.is_empty() && !problem.strings[i].faults.is_empty() {
+        let other = candidates::look(&problem, &problem.strings[i]);
+        if other.made.is_empty() {
+            // Where nothing would mend it, the next best is no worse than what is there.
             problem.strings[i].faults.clear();
-            *place = found_at(&problem, &today, i);
+        } else {
+            *found = other;
         }
     }
-    let shortlists: Vec<Vec<Candidate>> = found.iter().map(choose::shortlist).collect();
-    let outcome = choose::choose(&problem, &found, &shortlists);
+    let mut about = problem.about.filter(|_| problem.aim == Aim::OneString);
+    if problem.aim == Aim::OneString && about.is_none() {
+        about = most_gained(&problem, &today);
+    }
+    settle_standings(&mut problem, &today, about);
+    let fixed: Vec<Option<Candidate>> =
+        (0..today.len()).map(|i| fixed_at(&problem, &today, i)).collect();
+    let Chosen { mut told, counts, outcome } = choose::choose(&problem, &found, &fixed);
+    for (i, told) in told.iter_mut().enumerate().filter(|(i, _)| fixed[*i].is_none()) {
+        told.extend(others(&problem, i, &found[i], told));
+    }
     let verdict = verdict::verdict(&problem, &today, &findings, about, &outcome);
-    Fitting { problem, found, shortlists, outcome, today, findings, verdict }
+    Fitting { problem, found, told, counts, outcome, today, findings, verdict }
+}
+
+/// How many strings of a family that the search left out are judged, to name a rival.
+const JUDGED_OF_A_FAMILY: usize = 8;
+
+/// A rival of each family that is made for a place and of which none was told: far behind, but the one to name.
+fn others(problem: &Problem, i: usize, found: &Found, told: &[Candidate]) -> Vec<Candidate> {
+    let string = &problem.strings[i];
+    let judge = Judge::new(problem, string);
+    let target = string.ends.tension_target;
+    Family::ALL
+        .into_iter()
+        .filter(|family| told.iter().all(|c| c.family != *family))
+        .filter_map(|family| {
+            let mut made: Vec<_> = found.made.iter().filter(|m| m.family == family).collect();
+            let off = |m: &candidates::Made| (m.lean.tension - target).abs();
+            made.sort_by(|a, b| a.grade.cmp(&b.grade).then(off(a).total_cmp(&off(b))));
+            made.iter()
+                .take(JUDGED_OF_A_FAMILY)
+                .map(|made| candidates::judged(&judge, made))
+                .max_by(|a, b| a.score.total_cmp(&b.score))
+        })
+        .collect()
 }
 
 /// What becomes of each place: where the question is about one string, the others stay as far as they are known, and
@@ -90,38 +133,35 @@ fn settle_standings(problem: &mut Problem, today: &[Option<Today>], about: Optio
     }
 }
 
-/// What could stand at a place: the string that stays, alone, or everything that fits.
-fn found_at(problem: &Problem, today: &[Option<Today>], i: usize) -> Found {
+/// The string that stays at a place, or stands for one of which nothing is known; none where one is to be found.
+fn fixed_at(problem: &Problem, today: &[Option<Today>], i: usize) -> Option<Candidate> {
     let string = &problem.strings[i];
-    let there = match string.standing {
+    match string.standing {
         Standing::Open => None,
         Standing::Kept => today[i].as_ref().map(|today| today.string.clone()),
         Standing::NotJudged => today::anything(problem, string),
-    };
-    match there {
-        Some(there) => Found { candidates: vec![there], examined: 1, excluded: Vec::new() },
-        None => candidates::search(problem, string),
     }
 }
 
 /// The string that is worth changing most, the others staying as they are.
-fn most_gained(problem: &Problem, today: &[Option<Today>], found: &[Found]) -> Option<usize> {
+fn most_gained(problem: &Problem, today: &[Option<Today>]) -> Option<usize> {
     let open = |i: &usize| problem.strings[*i].standing == Standing::Open;
     let with = |i: usize| {
         let mut problem = problem.clone();
         settle_standings(&mut problem, today, Some(i));
-        let lists: Vec<Vec<Candidate>> = (0..found.len())
-            .map(|k| {
-                if k == i {
-                    choose::shortlist(&found[k])
-                } else {
-                    found_at(&problem, today, k).candidates
+        let lists: Vec<Vec<search::Contender>> = (0..today.len())
+            .map(|k| match fixed_at(&problem, today, k) {
+                Some(there) => vec![(&there).into()],
+                None => {
+                    let space = Space::new(&problem, &problem.strings[k]);
+                    space.best(0.0, Floor::Under(choose::FIRST_GAP)).contenders
                 }
             })
             .collect();
-        choose::best(&problem, &lists, None).map(|choice| (choice.worth, i))
+        let wanted = choose::Wanted { most_load: problem.most_load, ..Default::default() };
+        choose::best(&problem, &lists, &wanted).map(|best| (best.worth, i))
     };
-    let all = (0..found.len()).filter(open).filter_map(with);
+    let all = (0..today.len()).filter(open).filter_map(with);
     all.max_by(|a, b| a.0.total_cmp(&b.0)).map(|(_, i)| i)
 }
 
@@ -139,7 +179,16 @@ pub const RELAXABLE: [&str; 7] = [
 /// The wishes that, given up alone, would leave something that fits; for when nothing does.
 #[must_use]
 pub fn relaxations(answers: &Answers) -> Vec<&'static str> {
-    let fits = |a: &Answers| matches!(fit(a).outcome, Outcome::Set { .. });
+    // Something is made for every place, and the lightest of it together is light enough.
+    let fits = |a: &Answers| {
+        let problem = problem::pose(a);
+        let lightest = |string| {
+            let made = candidates::look(&problem, string).made;
+            made.iter().map(|m| m.lean.tension).min_by(f64::total_cmp)
+        };
+        let load: Option<f64> = problem.strings.iter().map(lightest).sum();
+        load.is_some_and(|load| load <= problem.most_load)
+    };
     RELAXABLE
         .into_iter()
         .filter(|wish| {
@@ -165,18 +214,18 @@ impl Fitting {
         let strings = &self.problem.strings;
         let worth = |c: &Candidate| {
             let above = if i > 0 {
-                choose::pair(&best.strings[i - 1], c, &strings[i - 1], &strings[i])
+                choose::pair((&best.strings[i - 1]).into(), c.into(), &strings[i - 1], &strings[i])
             } else {
                 0.0
             };
             let below = if i + 1 < strings.len() {
-                choose::pair(c, &best.strings[i + 1], &strings[i], &strings[i + 1])
+                choose::pair(c.into(), (&best.strings[i + 1]).into(), &strings[i], &strings[i + 1])
             } else {
                 0.0
             };
             c.score + above + below
         };
-        self.shortlists[i]
+        self.told[i]
             .iter()
             .filter(|c| c.family != best.strings[i].family)
             .max_by(|a, b| worth(a).total_cmp(&worth(b)))

@@ -67,12 +67,14 @@ pub struct StringProblem {
     pub family: Option<Family>,
     /// Usual tension here.
     pub usual_tension: (f64, f64),
+    /// Where between dark (0) and bright (1) the most usual string of this place lies.
+    pub usual_brightness: f64,
     /// End points of its desirabilities.
     pub ends: Ends,
     /// Whether a fine tuner serves it.
     pub fine_tuner: bool,
-    /// Where between dark (0) and bright (1) the wish for it lies.
-    pub brightness_target: f64,
+    /// How far from there towards bright the wish for it lies; negative towards dark.
+    pub brightness_shift: f64,
     /// What is known of the string that is there now.
     pub now: Today,
     /// What bothers about this string alone.
@@ -135,8 +137,8 @@ pub struct Problem {
     pub weights: [f64; desirability::COUNT],
     /// How the weights came about.
     pub weight_steps: Vec<WeightStep>,
-    /// Where between dark (0) and bright (1) the wish lies.
-    pub brightness_target: f64,
+    /// How far from the usual towards bright the wish lies; negative towards dark.
+    pub brightness_shift: f64,
     /// Dearest price class that costs no worth.
     pub price_wish: u8,
     /// Nothing from animals.
@@ -175,7 +177,7 @@ pub struct Problem {
 
 /// Weights before any answer: a judgement, open to change.
 pub const BASE_WEIGHTS: [f64; desirability::COUNT] =
-    [1.5, 1.2, 0.7, 0.3, 0.6, 0.5, 0.5, 0.7, 0.5, 0.5, 2.0, 0.5];
+    [1.5, 1.2, 0.7, 0.3, 0.6, 0.5, 0.5, 0.7, 0.2, 0.5, 0.3, 0.5, 2.0, 0.5];
 
 /// Humidity of the room, and the swings of temperature (K) and humidity that go with each answer.
 #[must_use]
@@ -199,12 +201,14 @@ pub const fn gear_of(pegs: Pegs) -> f64 {
     }
 }
 
-/// Where between dark and bright the usual wish lies; who plays a historical set-up wants it darker.
-#[must_use]
-pub const fn usual_brightness(set_up: SetUp) -> f64 {
-    match set_up {
-        SetUp::Historical => 0.35,
-        SetUp::Modern | SetUp::Light => 0.5,
+/// How far a whole step of the wish for brightness reaches, from dark (0) to bright (1). A judgement of scale.
+const SHADE_OF_A_STEP: f64 = 0.15;
+
+impl StringProblem {
+    /// Where between dark (0) and bright (1) the wish lies.
+    #[must_use]
+    pub fn brightness_target(&self) -> f64 {
+        self.usual_brightness + self.brightness_shift
     }
 }
 
@@ -310,13 +314,14 @@ pub fn pose(answers: &Answers) -> Problem {
             place,
             family: own.family,
             usual_tension,
+            usual_brightness: 0.5,
             ends: ends(usual_tension, &setting, wishes.feel, wishes.power, answers.hand_pain),
             fine_tuner: match tuners {
                 Tuners::None => false,
                 Tuners::Top => i == 0,
                 Tuners::All => true,
             },
-            brightness_target: usual_brightness(set_up) + 0.15 * wishes.brightness,
+            brightness_shift: SHADE_OF_A_STEP * wishes.brightness,
             now: own.today,
             bothers: own.bothers,
             faults: Vec::new(),
@@ -346,7 +351,7 @@ pub fn pose(answers: &Answers) -> Problem {
         most_load,
         weights,
         weight_steps,
-        brightness_target: usual_brightness(set_up) + 0.15 * wishes.brightness,
+        brightness_shift: SHADE_OF_A_STEP * wishes.brightness,
         price_wish: match answers.budget {
             Some(Budget::Modest) => 1,
             Some(Budget::Any) => 4,
@@ -544,7 +549,10 @@ fn weigh(
     match answers.music {
         Some(Music::Early) => step(A::Elasticity, 1.3, "music"),
         Some(Music::Folk) => step(A::Response, 1.3, "music"),
-        Some(Music::Jazz) => step(A::Brightness, 1.3, "music"),
+        Some(Music::Jazz) => {
+            step(A::Brightness, 1.3, "music");
+            step(A::Ring, 3.0, "music");
+        }
         Some(Music::Classical) | None => {}
     }
     let bothers = |bother: Bother| {
@@ -558,7 +566,7 @@ fn weigh(
         step(A::Durability, 2.0, "bothers");
     }
     if answers.acid_sweat {
-        step(A::Durability, 1.5, "acid_sweat");
+        step(A::Care, 3.0, "acid_sweat");
     }
     if answers.hand_pain {
         step(A::Feel, 2.0, "hand_pain");

@@ -4,13 +4,13 @@
 //! one counts only if the strings differ noticeably in four draws of five and its range is not over a factor of
 //! three; a judgement counts as a judgement. A cost is always given.
 
-use crate::draw::Draw;
 use crate::report::{self, Property};
 
-use super::candidates::Candidate;
+use super::candidates::{Candidate, Made};
 use super::compare::{self, Comparison};
 use super::desirability::{Attribute, Desirabilities};
 use super::problem::{Problem, StringProblem};
+use super::score;
 
 /// The most reasons given for one string.
 pub const MOST_REASONS: usize = 3;
@@ -38,7 +38,7 @@ pub struct Case {
 }
 
 /// The properties that a player notices, and in which strings are compared.
-pub const PROPERTIES: [Property; 9] = [
+pub const PROPERTIES: [Property; 10] = [
     Property::Feel,
     Property::Stretch,
     Property::SettlingDays,
@@ -46,6 +46,7 @@ pub const PROPERTIES: [Property; 9] = [
     Property::Attack,
     Property::Impedance,
     Property::Brilliance,
+    Property::Ring,
     Property::BreakingShare,
     Property::Peg,
 ];
@@ -61,13 +62,12 @@ pub fn case(
     let comparisons =
         compare::paired(&chosen.construction, &rival.construction, &string.setting, &PROPERTIES);
     let ranges = [chosen, rival].map(|c| report::report(&c.construction, &string.setting));
-    let total: f64 = problem.weights.iter().sum();
+    let total = score::total_weight();
     let mut all: Vec<Reason> = Vec::new();
     for attribute in Attribute::ALL {
         let i = *attribute as usize;
         let worth = (chosen.desirabilities[i], rival.desirabilities[i]);
-        let gain =
-            problem.weights[i] * (libm::log(worth.0) - libm::log(worth.1)) / total.max(1e-12);
+        let gain = problem.weights[i] * (libm::log(worth.0) - libm::log(worth.1)) / total;
         let comparison = attribute
             .property()
             .and_then(|p| comparisons.iter().find(|c| c.property == p).copied());
@@ -93,7 +93,7 @@ pub fn case(
 /// Where a string is worth least to this person, whatever its rival.
 #[must_use]
 pub fn weakest(d: &Desirabilities, problem: &Problem) -> Reason {
-    let total: f64 = problem.weights.iter().sum();
+    let total = score::total_weight();
     let loss = |a: &Attribute| problem.weights[*a as usize] * libm::log(d[*a as usize]);
     let mut worst = Attribute::Feel;
     for attribute in Attribute::ALL {
@@ -103,7 +103,7 @@ pub fn weakest(d: &Desirabilities, problem: &Problem) -> Reason {
     }
     Reason {
         attribute: worst,
-        gain: loss(&worst) / total.max(1e-12),
+        gain: loss(&worst) / total,
         comparison: None,
         worth: (d[worst as usize], 1.0),
     }
@@ -112,29 +112,21 @@ pub fn weakest(d: &Desirabilities, problem: &Problem) -> Reason {
 /// What changes from today's string: every comparable property that a player notices.
 #[must_use]
 pub fn changes(chosen: &Candidate, today: &Candidate, string: &StringProblem) -> Vec<Comparison> {
-    compare::paired(&chosen.construction, &today.construction, &string.setting, &PROPERTIES[..7])
+    compare::paired(&chosen.construction, &today.construction, &string.setting, &PROPERTIES[..8])
 }
 
 /// A reference for today's string, when only its family is known: what is most usual of it here.
 ///
-/// Among the candidates of `families`, the one whose tension and gauge lie nearest the middle of what is made.
+/// Of those given, the one whose tension and gauge lie nearest the middle of what is made.
 #[must_use]
-pub fn most_usual<'a>(
-    candidates: impl Iterator<Item = &'a Candidate>,
-    string: &StringProblem,
-) -> Option<&'a Candidate> {
+pub fn most_usual<'a>(made: impl Iterator<Item = &'a Made>) -> Option<&'a Made> {
     // Both as shares of their bands, so that neither speaks louder than the other.
     let odd =
         |value: f64, (low, high): (f64, f64)| (value - (low + high) / 2.0).abs() / (high - low);
-    let oddness = |c: &Candidate| {
-        let values = report::values(&c.construction, &string.setting, &Draw::CENTRAL);
-        let bands = crate::precedent::bands(string.position, c.family, &string.place);
-        let gauge = bands.map_or(0.0, |b| odd(values.get(Property::OuterDiameter), b.gauge));
-        let tension = bands.map_or(string.usual_tension, |b| b.tension);
-        (c.grade, odd(c.tension, tension) + gauge)
+    let oddness = |m: &Made| {
+        (m.grade, odd(m.lean.tension, m.bands.tension) + odd(m.lean.gauge, m.bands.gauge))
     };
-    candidates
-        .map(|c| (oddness(c), c))
+    made.map(|m| (oddness(m), m))
         .min_by(|(a, _), (b, _)| a.0.cmp(&b.0).then(a.1.total_cmp(&b.1)))
-        .map(|(_, c)| c)
+        .map(|(_, m)| m)
 }

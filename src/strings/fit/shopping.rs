@@ -2,12 +2,12 @@
 
 use crate::construction::Family;
 use crate::material::Metal;
-use crate::precedent;
+use crate::precedent::Bands;
 use crate::quantity::Newton;
 
 use super::answers::GaugeClass;
 use super::candidates::Candidate;
-use super::problem::{Problem, StringProblem};
+use super::problem::Problem;
 
 /// How the string ends at the tailpiece.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -37,20 +37,14 @@ pub struct Shopping {
     pub extension: bool,
 }
 
-/// Low end of the tension band of a string's family at a place, and a third of the band.
-fn thirds(candidate: &Candidate, string: &StringProblem) -> (f64, f64) {
-    let (low, high) = precedent::bands(string.position, candidate.family, &string.place)
-        .map_or(string.usual_tension, |b| b.tension);
-    (low, (high - low) / 3.0)
-}
-
-/// In which third of the band of its family a string lies.
+/// In which third of the tension band of its family a string lies.
 #[must_use]
-pub fn gauge_class(candidate: &Candidate, string: &StringProblem) -> GaugeClass {
-    let (low, third) = thirds(candidate, string);
-    if candidate.tension < low + third {
+pub fn gauge_class(tension: f64, bands: &Bands) -> GaugeClass {
+    let (low, high) = bands.tension;
+    let third = (high - low) / 3.0;
+    if tension < low + third {
         GaugeClass::Light
-    } else if candidate.tension < low + 2.0 * third {
+    } else if tension < low + 2.0 * third {
         GaugeClass::Medium
     } else {
         GaugeClass::Heavy
@@ -59,14 +53,10 @@ pub fn gauge_class(candidate: &Candidate, string: &StringProblem) -> GaugeClass 
 
 /// The shopping description of a chosen string.
 #[must_use]
-pub fn describe(
-    candidate: &Candidate,
-    problem: &Problem,
-    index: usize,
-    string: &StringProblem,
-) -> Shopping {
-    let (low, third) = thirds(candidate, string);
-    let gauge_class = gauge_class(candidate, string);
+pub fn describe(candidate: &Candidate, problem: &Problem, index: usize) -> Shopping {
+    let (low, high) = candidate.bands.tension;
+    let third = (high - low) / 3.0;
+    let gauge_class = gauge_class(candidate.tension, &candidate.bands);
     let start = match gauge_class {
         GaugeClass::Light => low,
         GaugeClass::Medium => low + third,

@@ -9,8 +9,9 @@ use crate::precedent::{self, Grade, SetUp};
 use crate::report::{self, LeanCore, Report};
 
 use super::answers::{self, GaugeClass, Level, Now};
-use super::candidates::{self, Candidate};
+use super::candidates::{self, Candidate, Made};
 use super::problem::{Problem, StringProblem};
+use super::score::Judge;
 use super::{reasons, shopping};
 
 /// The string that is on the instrument now.
@@ -148,35 +149,32 @@ fn most_usual(
     (place.place.highest, place.place.gut_to_its_limit) = (1.0, true);
     // Strings that are not made for a set-up are on it all the same, when it was another before.
     let made_for = [string.place.set_up, SetUp::Modern];
-    let candidates = made_for.into_iter().find_map(|set_up| {
+    let made = made_for.into_iter().find_map(|set_up| {
         place.place.set_up = set_up;
         let fine_tuner = place.fine_tuner;
         place.fine_tuner = true;
-        let found = candidates::search(&anybody, &place).candidates;
+        let found = candidates::look(&anybody, &place).made;
         place.fine_tuner = fine_tuner;
         (!found.is_empty()).then_some(found)
     })?;
-    let gauge = |c: &&Candidate| {
-        known.gauge_class.is_none_or(|class: GaugeClass| shopping::gauge_class(c, &place) == class)
-    };
-    let metal = |c: &&Candidate| {
-        known.outer_metal.is_none_or(|metal| {
-            c.construction.outer_winding().is_some_and(|winding| winding.metal.key == metal.key)
+    let gauge = |m: &&Made| {
+        known.gauge_class.is_none_or(|class: GaugeClass| {
+            shopping::gauge_class(m.lean.tension, &m.bands) == class
         })
     };
-    let all = || candidates.iter();
+    let metal = |m: &&Made| {
+        known.outer_metal.is_none_or(|metal| {
+            m.construction.outer_winding().is_some_and(|winding| winding.metal.key == metal.key)
+        })
+    };
+    let all = || made.iter();
     // What was said and is not made together is followed as far as it goes: the gauge before the metal.
-    let usual = reasons::most_usual(all().filter(gauge).filter(metal), &place)
-        .or_else(|| reasons::most_usual(all().filter(gauge), &place))
-        .or_else(|| reasons::most_usual(all(), &place))?;
+    let usual = reasons::most_usual(all().filter(gauge).filter(metal))
+        .or_else(|| reasons::most_usual(all().filter(gauge)))
+        .or_else(|| reasons::most_usual(all()))?;
     let lean = LeanCore::new(&usual.construction, &string.setting);
     let windings: Vec<_> = usual.construction.windings().copied().collect();
     // Judged by this person's wishes, at this place as it is.
-    Some(candidates::candidate(
-        usual.construction,
-        usual.grade,
-        &lean.wound(&windings),
-        problem,
-        string,
-    ))
+    let there = Made { lean: lean.wound(&windings), ..usual.clone() };
+    Some(candidates::judged(&Judge::new(problem, string), &there))
 }

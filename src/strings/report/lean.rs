@@ -1,25 +1,116 @@
-//! The few numbers that a search needs, at a fraction of a report's cost.
+//! The few numbers that a search needs, at a fraction of a report's cost, for one string or four side by side.
 //!
-//! What belongs to the core alone is computed once, with everything that takes a sine or a power; each stack of
-//! windings on it then costs a few products and two square roots. All constants are central. The numbers are
-//! those of [`super::values`] to the last few bits, which a test holds.
+//! What belongs to a core's arrangement alone is computed once in a draw ([`LeanKind`]); a diameter then costs a
+//! few products ([`LeanCore`]), and each winding on it a few more and three square roots ([`Wound`]). The formulas
+//! from there on are written once for any number of strings side by side ([`Lanes`]): four in vector registers give
+//! the bits that one alone gets. The numbers are those of [`super::values`] to the last few bits, which a test holds,
+//! for every draw that leaves mass and length as designed.
 
-use super::at_pitch::{CoreState, core_bending, core_state, seating};
+use core::f64::consts::PI;
+use core::ops::{Add, Div, Mul, Sub};
+
+use super::at_pitch::{core_bending, core_state, seating};
 use crate::constant::{self, SETTLED_WITHIN};
-use crate::construction::{Construction, Winding};
+use crate::construction::{Build, Construction, Core, Form, Winding};
 use crate::draw::{Draw, Which};
-use crate::material::{Class, FAST_SLOPE_STRESS};
-use crate::physics::{bowing, climate, mass, partials, settling, tension};
-use crate::quantity::{
-    Cent, Day, Kilogram, KilogramPerCubicMetre, KilogramPerMetre, Metre, Newton, Pascal, Ratio,
-};
+use crate::material::{Class, CoreMaterial, FAST_SLOPE_STRESS};
+use crate::physics::{bowing, climate, settling, strength, tension};
+use crate::pitch::CENTS_PER_NEPER;
+use crate::quantity::{Cent, Day, Kilogram, Metre, Newton, Pascal, Ratio};
 use crate::setting::Setting;
+
+/// How many strings stand side by side.
+pub const LANES: usize = 4;
+
+/// Four numbers in vector registers.
+pub type Four = wide::f64x4;
+
+/// One number, or several side by side that go through the same formula.
+pub trait Lanes:
+    Copy + Add<Output = Self> + Sub<Output = Self> + Mul<Output = Self> + Div<Output = Self>
+{
+    /// The same number in every lane.
+    fn all(x: f64) -> Self;
+    /// The square root, correctly rounded as the standard wants it.
+    #[must_use]
+    fn root(self) -> Self;
+    /// Held between two ends.
+    #[must_use]
+    fn held(self, low: f64, high: f64) -> Self;
+}
+
+impl Lanes for f64 {
+    fn all(x: f64) -> Self {
+        x
+    }
+
+    fn root(self) -> Self {
+        self.sqrt()
+    }
+
+    fn held(self, low: f64, high: f64) -> Self {
+        self.clamp(low, high)
+    }
+}
+
+impl Lanes for Four {
+    fn all(x: f64) -> Self {
+        Self::splat(x)
+    }
+
+    fn root(self) -> Self {
+        self.sqrt()
+    }
+
+    fn held(self, low: f64, high: f64) -> Self {
+        self.max(Self::splat(low)).min(Self::splat(high))
+    }
+}
+
+/// What a draw says of all that belongs to no core, at one place.
+#[derive(Clone, Copy, Debug, PartialEq)]
+struct Around {
+    setting: Setting,
+    winding_loss: f64,
+    stiffening: f64,
+    brilliance_loss: f64,
+    air_density: f64,
+    air_viscosity: f64,
+    string_loss: f64,
+    resistance: f64,
+    /// How much of the fast modulus' slope goes on beyond the measured stress.
+    beyond: f64,
+}
+
+/// A core's material and arrangement at a place in one draw, its diameter left open.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LeanKind {
+    around: Around,
+    /// Diameter of a steel wire for a core of diameter one.
+    steel_wire: Option<f64>,
+    /// Mass and effective area of a core of diameter one.
+    mass: f64,
+    area: f64,
+    modulus: f64,
+    fast_modulus: f64,
+    fast_slope: f64,
+    /// Strength; for steel the factor on that of music wire.
+    strength: f64,
+    loss: f64,
+    /// Bending stiffness for a modulus of one, by the fourth power of the diameter and by the second.
+    bending: (f64, f64),
+    attack: f64,
+    settling: (f64, f64),
+    drift: (f64, f64, f64),
+    movement: f64,
+}
 
 /// A core at a place, ready to be wound.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct LeanCore {
-    setting: Setting,
-    diameter: Metre,
+    around: Around,
+    /// Diameter, metres.
+    pub diameter: f64,
     area: f64,
     fast_modulus: f64,
     fast_slope: f64,
@@ -29,8 +120,8 @@ pub struct LeanCore {
     bending_of_one: f64,
     /// Axial stiffness.
     pub axial: Newton,
-    /// Mass a length, unstretched.
-    pub mass: KilogramPerMetre,
+    /// Mass a length, unstretched, kg/m.
+    pub mass: f64,
     /// Bow acceleration for each newton of force, times the mass of the sounding string.
     attack: f64,
     /// Days to settle, bare and wound.
@@ -39,6 +130,66 @@ pub struct LeanCore {
     drift: (f64, f64, f64),
     /// Body movement.
     movement: f64,
+}
+
+/// What a core has become under its windings so far.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Wound<N> {
+    /// Outer diameter, metres.
+    pub gauge: N,
+    /// Mass of the windings, kg/m.
+    pub mass: N,
+    /// Bending stiffness the windings would have as solid tubes, N m².
+    pub tube: N,
+}
+
+/// What the brilliance of a core rests on: f √(limit T/(lossy E + winding loss W)), E the fast modulus at that tension.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Bending {
+    /// Bending stiffness for a modulus of one times loss factor.
+    pub lossy: f64,
+    /// Modulus of sounding at no stress, pascals.
+    pub fast_modulus: f64,
+    /// By how much it rises for each pascal of stress.
+    pub fast_slope: f64,
+    /// How much of that goes on beyond the measured stress.
+    pub beyond: f64,
+    /// Effective area, m².
+    pub area: f64,
+    /// Loss of windings on their stiffness as tubes.
+    pub winding_loss: f64,
+    /// Loss at which brilliance ends, times (L/π)².
+    pub limit: f64,
+}
+
+/// What tension alone decides once the core is known.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Pulled {
+    /// Stretch at pitch.
+    pub stretch: f64,
+    /// Share of breaking strength.
+    pub breaking_share: f64,
+    /// Wave impedance, kg/s.
+    pub impedance: f64,
+    /// Highest clean bow acceleration for each newton, m/s² N.
+    pub attack: f64,
+    /// Drift, cents.
+    pub drift: f64,
+    /// Cents a degree of peg.
+    pub peg: f64,
+}
+
+/// What the windings decide too.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Sounding<N> {
+    /// Tension, newtons.
+    pub tension: N,
+    /// Share of the mass that is winding.
+    pub winding_share: N,
+    /// Where brilliance ends, hertz.
+    pub brilliance: N,
+    /// Seconds in which the first partial falls by 60 dB on the instrument.
+    pub ring: N,
 }
 
 /// The numbers of one string.
@@ -64,28 +215,43 @@ pub struct Lean {
     pub drift: f64,
     /// Where brilliance ends, hertz.
     pub brilliance: f64,
+    /// Seconds in which the first partial falls by 60 dB on the instrument.
+    pub ring: f64,
     /// Cents a degree of peg.
     pub peg: f64,
 }
 
-impl LeanCore {
-    /// The core of a construction, its windings left aside, at a place.
+/// Diameter at which an arrangement is met once; mass, area and bending follow from it by powers.
+const MET_AT: f64 = 1e-3;
+
+impl LeanKind {
+    /// An arrangement of a material at a place, in a draw that leaves mass and length as designed.
     #[must_use]
-    pub fn new(construction: &Construction, setting: &Setting) -> Self {
-        let m = construction.core.material;
-        let draw = Draw::CENTRAL;
-        let core: CoreState = core_state(construction, setting, &draw);
-        let axial = crate::physics::stiffness::axial(core.modulus, core.area);
+    pub fn new(
+        material: &'static CoreMaterial,
+        build: Build,
+        setting: &Setting,
+        draw: &Draw,
+    ) -> Self {
+        let m = material;
+        let met = |d: f64| {
+            let core = Core { material, build, diameter: Metre::new(d) };
+            let bare = Construction::of(core, &[]);
+            let state = core_state(&bare, setting, draw);
+            let bending = core_bending(&bare, &state, Pascal::new(1.0), draw);
+            (state, bending)
+        };
+        let (core, once) = met(MET_AT);
+        let (_, twice) = met(2.0 * MET_AT);
+        let square = MET_AT * MET_AT;
+        let general = |which, constant| draw.general(which, constant);
         let slide = constant::SLIDING_FRICTION;
-        let rest = slide + constant::FRICTION_DROP.value;
+        let rest = slide + general(Which::FrictionDrop, &constant::FRICTION_DROP);
         let loss_per_decade = settling::loss_per_decade(Ratio::new(draw.core(m, Which::Creep)));
+        let of_diameter = Core { material, build, diameter: Metre::new(MET_AT) };
         let settled = |wound| {
-            settling::days(
-                loss_per_decade,
-                Cent::new(SETTLED_WITHIN),
-                Day::new(seating(&construction.core, wound).value),
-            )
-            .get()
+            let seated = general(Which::Seating, seating(&of_diameter, wound));
+            settling::days(loss_per_decade, Cent::new(SETTLED_WITHIN), Day::new(seated)).get()
         };
         let point = Ratio::new(draw.core(m, Which::Water));
         let water = |h: Ratio| {
@@ -99,85 +265,330 @@ impl LeanCore {
             * draw.core(m, Which::Moisture);
         let swing = setting.humidity_swing.get();
         let ratchet = if m.class == Class::Gut {
-            constant::RATCHET.value * swing / constant::RATCHET_SWING
+            general(Which::Ratchet, &constant::RATCHET) * swing / constant::RATCHET_SWING
         } else {
             0.0
         };
+        let steel = m.class == Class::Steel;
+        let wire = core.filament.get() / MET_AT;
         Self {
-            setting: *setting,
-            diameter: core.diameter,
-            area: core.area.get(),
+            around: Around {
+                setting: *setting,
+                winding_loss: general(Which::WindingLoss, &constant::WINDING_LOSS),
+                stiffening: 1.0 + general(Which::WindingStiffening, &constant::WINDING_STIFFENING),
+                brilliance_loss: general(Which::BrillianceLoss, &constant::BRILLIANCE_LOSS),
+                air_density: general(Which::AirDensity, &constant::AIR_DENSITY),
+                air_viscosity: general(Which::AirViscosity, &constant::AIR_VISCOSITY),
+                string_loss: general(Which::StringLoss, &constant::STRING_LOSS),
+                resistance: setting.bridge_resistance.get()
+                    * general(Which::BridgeResistance, &constant::BRIDGE_RESISTANCE),
+                beyond: general(Which::BeyondMeasured, &constant::BEYOND_MEASURED),
+            },
+            steel_wire: steel.then_some(wire),
+            mass: core.mass.get() / square,
+            area: core.area.get() / square,
+            modulus: core.modulus.get(),
             fast_modulus: core.fast_modulus.get(),
             fast_slope: m.fast_slope,
-            strength: core.strength.get(),
+            strength: if steel { draw.core(m, Which::Strength) } else { core.strength.get() },
             loss: draw.core(m, Which::Loss),
-            bending_of_one: core_bending(construction, &core, Pascal::new(1.0), &draw),
-            axial,
-            mass: core.mass,
+            // once = a d⁴ + b d², twice = 16 a d⁴ + 4 b d².
+            bending: (
+                (twice - 4.0 * once) / 12.0 / (square * square),
+                (16.0 * once - twice) / 12.0 / square,
+            ),
             attack: bowing::attack(Kilogram::new(1.0), constant::BOWING_PLACE, rest, slide),
             settling: (settled(false), settled(true)),
             drift: (
-                draw.core(m, Which::Expansion) - constant::BODY_EXPANSION.value,
+                draw.core(m, Which::Expansion)
+                    - general(Which::BodyExpansion, &constant::BODY_EXPANSION),
                 draw.core(m, Which::Softening),
-                moisture + ratchet + constant::SEAT_DRIFT.value,
+                moisture + ratchet + general(Which::SeatDrift, &constant::SEAT_DRIFT),
             ),
-            movement: constant::BODY_MOVEMENT.value * swing / constant::BODY_MOVEMENT_SWING,
+            movement: general(Which::BodyMovement, &constant::BODY_MOVEMENT) * swing
+                / constant::BODY_MOVEMENT_SWING,
         }
+    }
+
+    /// Days to settle, bare or wound.
+    #[must_use]
+    pub fn settling(&self, wound: bool) -> f64 {
+        if wound { self.settling.1 } else { self.settling.0 }
+    }
+
+    /// A core of that diameter.
+    #[must_use]
+    pub fn at(&self, diameter: Metre) -> LeanCore {
+        self.drawn_to(diameter, self.wire_strength(diameter))
+    }
+
+    /// Strength that wire of a core of that diameter has by its own diameter, in every draw; 1 for what is no wire.
+    #[must_use]
+    pub fn wire_strength(&self, diameter: Metre) -> f64 {
+        let of_wire = |wire: f64| strength::music_wire(Metre::new(diameter.get() * wire)).get();
+        self.steel_wire.map_or(1.0, of_wire)
+    }
+
+    /// A core of that diameter, whose wire has that strength by its diameter ([`Self::wire_strength`]).
+    #[must_use]
+    pub fn drawn_to(&self, diameter: Metre, wire_strength: f64) -> LeanCore {
+        let d = diameter.get();
+        let square = d * d;
+        let area = self.area * square;
+        let strength = self.strength * wire_strength;
+        LeanCore {
+            around: self.around,
+            diameter: d,
+            area,
+            fast_modulus: self.fast_modulus,
+            fast_slope: self.fast_slope,
+            strength,
+            loss: self.loss,
+            bending_of_one: self.bending.0 * square * square + self.bending.1 * square,
+            axial: Newton::new(self.modulus * area),
+            mass: self.mass * square,
+            attack: self.attack,
+            settling: self.settling,
+            drift: self.drift,
+            movement: self.movement,
+        }
+    }
+}
+
+impl Wound<f64> {
+    /// The same under every lane.
+    #[must_use]
+    pub fn in_lanes(self) -> Wound<Four> {
+        Wound {
+            gauge: Four::splat(self.gauge),
+            mass: Four::splat(self.mass),
+            tube: Four::splat(self.tube),
+        }
+    }
+}
+
+impl<N: Lanes> Wound<N> {
+    /// Under one more layer of ribbon or wire, close, of a metal of that density (kg/m³) and modulus (Pa).
+    #[must_use]
+    pub fn under(self, form: Form, density: f64, modulus: f64, thickness: N) -> Self {
+        self.under_loosely(form, (density, modulus), thickness, 0.0, 0.0)
+    }
+
+    fn under_loosely(
+        self,
+        form: Form,
+        (density, modulus): (f64, f64),
+        thickness: N,
+        bedding: f64,
+        gap: f64,
+    ) -> Self {
+        let t = thickness;
+        let mean = self.gauge - N::all(2.0 * bedding) * t + t;
+        let volume = match form {
+            Form::Flat => N::all(PI) * t * mean / N::all(1.0 + gap),
+            Form::Round => {
+                let turn = N::all(PI) * mean / (t * N::all(1.0 + gap));
+                N::all(PI) * t * t / N::all(4.0) * (turn * turn + N::all(1.0)).root()
+            }
+        };
+        let cube = mean * mean * mean;
+        Self {
+            gauge: self.gauge + N::all(2.0 * (1.0 - bedding)) * t,
+            mass: self.mass + N::all(density) * volume,
+            tube: self.tube + N::all(modulus / (1.0 + gap) * PI) * cube * t / N::all(8.0),
+        }
+    }
+}
+
+impl LeanCore {
+    /// The core of a construction, its windings left aside, at a place, all constants central.
+    #[must_use]
+    pub fn new(construction: &Construction, setting: &Setting) -> Self {
+        let core = &construction.core;
+        LeanKind::new(core.material, core.build, setting, &Draw::CENTRAL).at(core.diameter)
+    }
+
+    /// The core with nothing round it.
+    #[must_use]
+    pub fn bare(&self) -> Wound<f64> {
+        Wound { gauge: self.diameter, mass: 0.0, tube: 0.0 }
     }
 
     /// Mass of winding, a length, that brings this core to that tension.
     #[must_use]
     pub fn winding_for(&self, wanted: Newton) -> f64 {
-        tension::mass_for(wanted, self.axial, self.setting.sounding_length, self.setting.pitch)
-            .get()
-            - self.mass.get()
+        let s = &self.around.setting;
+        tension::mass_for(wanted, self.axial, s.sounding_length, s.pitch).get() - self.mass
     }
 
-    /// The string that this core makes under those windings.
+    /// What its brilliance rests on.
     #[must_use]
-    pub fn wound(&self, windings: &[Winding]) -> Lean {
-        let s = &self.setting;
-        let mut under = self.diameter;
-        let (mut winding, mut tube) = (0.0, 0.0);
-        for w in windings {
-            let density = KilogramPerCubicMetre::new(w.metal.density.value);
-            let mean = mass::mean_diameter(w, w.thickness, under);
-            winding += mass::winding(w, density, w.thickness, under).get();
-            let modulus = Pascal::new(w.metal.modulus.value / (1.0 + w.gap.get()));
-            tube += partials::tube_stiffness(modulus, mean, w.thickness).get();
-            under = Metre::new(under.get() + 2.0 * w.thickness.get() * (1.0 - w.bedding.get()));
-        }
-        let whole = self.mass.get() + winding;
-        let t =
-            tension::at_pitch(KilogramPerMetre::new(whole), self.axial, s.sounding_length, s.pitch)
-                .get();
-        let (ea, l) = (self.axial.get(), s.sounding_length.get());
-        let stretch = t / ea;
-        let mu = whole / (1.0 + stretch);
-        let stress = t / self.area;
-        let fast = self.fast_modulus
-            + self.fast_slope * stress.clamp(FAST_SLOPE_STRESS.0, FAST_SLOPE_STRESS.1);
-        let lossy = self.bending_of_one * fast * self.loss + tube * constant::WINDING_LOSS.value;
-        let stiff = ea / t;
-        let half = crate::pitch::CENTS_PER_NEPER / 2.0;
-        let warmth = half * (stiff * self.drift.0 + self.drift.1).abs() * s.temperature_swing;
-        let body = half * (stiff - 1.0).abs() * self.movement;
-        let long = l + s.afterlength.get() + s.nut_to_peg.get();
-        let pull = half * (stiff + 1.0) / long;
-        let n2 = constant::BRILLIANCE_LOSS.value * t * l * l
-            / (core::f64::consts::PI * core::f64::consts::PI * lossy);
-        Lean {
-            tension: t,
-            stretch,
-            gauge: under.get(),
-            winding_share: winding / whole,
-            breaking_share: stress / self.strength,
-            impedance: (t * mu).sqrt(),
-            attack: self.attack / (mu * l),
-            settling: if windings.is_empty() { self.settling.0 } else { self.settling.1 },
-            drift: warmth + self.drift.2 + body,
-            brilliance: s.pitch.get() * n2.sqrt(),
-            peg: pull * core::f64::consts::PI * s.peg_diameter.get() / 360.0 / s.gear_ratio.get(),
+    pub fn bending(&self) -> Bending {
+        let a = &self.around;
+        let l = a.setting.sounding_length.get();
+        Bending {
+            lossy: self.bending_of_one * self.loss,
+            fast_modulus: self.fast_modulus,
+            fast_slope: self.fast_slope,
+            beyond: a.beyond,
+            area: self.area,
+            winding_loss: a.winding_loss,
+            limit: a.brilliance_loss * l * l / (PI * PI),
         }
     }
+
+    /// Force at which it breaks, newtons.
+    #[must_use]
+    pub fn breaking_force(&self) -> f64 {
+        self.strength * self.area
+    }
+
+    /// Days to settle, bare or wound.
+    #[must_use]
+    pub fn settling(&self, wound: bool) -> f64 {
+        if wound { self.settling.1 } else { self.settling.0 }
+    }
+
+    /// Drift by warmth, as a function of EA/T: (slope, constant) whose sum's absolute value counts, times the swing;
+    /// then the part that does not depend on tension, and that of the body for each EA/T − 1. All in cents.
+    #[must_use]
+    pub fn drift_parts(&self) -> ((f64, f64), f64, f64) {
+        let half = CENTS_PER_NEPER / 2.0;
+        let swing = half * self.around.setting.temperature_swing;
+        ((self.drift.0 * swing, self.drift.1 * swing), self.drift.2, half * self.movement)
+    }
+
+    /// Cents a degree of peg for each unit of EA/T + 1.
+    #[must_use]
+    pub fn peg_of_stiffness(&self) -> f64 {
+        let s = &self.around.setting;
+        let long = s.sounding_length.get() + s.afterlength.get() + s.nut_to_peg.get();
+        CENTS_PER_NEPER / 2.0 / long * PI * s.peg_diameter.get() / 360.0 / s.gear_ratio.get()
+    }
+
+    /// What that tension makes of it.
+    #[must_use]
+    pub fn pulled(&self, t: f64) -> Pulled {
+        let s = &self.around.setting;
+        let (ea, l) = (self.axial.get(), s.sounding_length.get());
+        let lf2 = 2.0 * l * s.pitch.get();
+        let stiff = ea / t;
+        let ((slope, constant), fixed, body) = self.drift_parts();
+        // At pitch μ = T/(2 L f)².
+        let mu = t / (lf2 * lf2);
+        Pulled {
+            stretch: t / ea,
+            breaking_share: t / self.area / self.strength,
+            impedance: t / lf2,
+            attack: self.attack / (mu * l),
+            drift: (slope * stiff + constant).abs() + fixed + body * (stiff - 1.0).abs(),
+            peg: self.peg_of_stiffness() * (stiff + 1.0),
+        }
+    }
+
+    /// What it sounds like under these windings.
+    #[must_use]
+    pub fn sounding<N: Lanes>(&self, wound: &Wound<N>, is_wound: bool) -> Sounding<N> {
+        let a = &self.around;
+        let s = &a.setting;
+        let (one, two) = (N::all(1.0), N::all(2.0));
+        let (l, f) = (s.sounding_length.get(), s.pitch.get());
+        let ea = N::all(self.axial.get());
+        let whole = wound.mass + N::all(self.mass);
+        // T (1 + T/EA) = 4 L² f² μ₀, written so that a stiff core loses no digits.
+        let rigid = N::all(4.0 * (l * f) * (l * f)) * whole;
+        let t = two * rigid / (one + (one + N::all(4.0) * rigid / ea).root());
+        let mu = whole / (one + t / ea);
+        let stress = t / N::all(self.area);
+        let held = stress.held(FAST_SLOPE_STRESS.0, FAST_SLOPE_STRESS.1);
+        let sloped = held + N::all(a.beyond) * (stress - held);
+        let fast = N::all(self.fast_modulus) + N::all(self.fast_slope) * sloped;
+        let core = N::all(self.bending_of_one) * fast;
+        let lossy = core * N::all(self.loss) + wound.tube * N::all(a.winding_loss);
+        let n2 = N::all(a.brilliance_loss * l * l / (PI * PI)) * t / lossy;
+        let stiffening = if is_wound { a.stiffening } else { 1.0 };
+        let b = N::all(PI * PI / (l * l) * stiffening) * core / t;
+        let d = wound.gauge;
+        let layer = d * N::all((2.0 * PI * f / a.air_viscosity).sqrt() / 4.0);
+        let air = N::all(a.air_density * PI / 4.0) * d * d / mu
+            * (N::all(2.0 * core::f64::consts::SQRT_2) * layer + one)
+            / (two * layer * layer);
+        let bending = N::all(PI * PI / (l * l)) * lossy / t;
+        let bridge = N::all(2.0 / (PI * a.resistance)) * (t * mu).root();
+        let loss = (air + N::all(a.string_loss) + bending) / (one + b) + bridge;
+        Sounding {
+            tension: t,
+            winding_share: wound.mass / whole,
+            brilliance: N::all(f) * n2.root(),
+            ring: N::all(LN_1000 / (PI * f)) / loss,
+        }
+    }
+
+    /// The string that this core makes under those windings, their metals at their central values.
+    #[must_use]
+    pub fn wound(&self, windings: &[Winding]) -> Lean {
+        let mut wound = self.bare();
+        for w in windings {
+            let metal = (w.metal.density.value, w.metal.modulus.value);
+            wound =
+                wound.under_loosely(w.form, metal, w.thickness.get(), w.bedding.get(), w.gap.get());
+        }
+        let is_wound = !windings.is_empty();
+        let sound = self.sounding(&wound, is_wound);
+        let pulled = self.pulled(sound.tension);
+        Lean {
+            tension: sound.tension,
+            stretch: pulled.stretch,
+            gauge: wound.gauge,
+            winding_share: sound.winding_share,
+            breaking_share: pulled.breaking_share,
+            impedance: pulled.impedance,
+            attack: pulled.attack,
+            settling: self.settling(is_wound),
+            drift: pulled.drift,
+            brilliance: sound.brilliance,
+            ring: sound.ring,
+            peg: pulled.peg,
+        }
+    }
+}
+
+/// ln 1000, a fall by 60 dB.
+const LN_1000: f64 = 6.907_755_278_982_137;
+
+/// Winds one bundle of polyamide with every thickness of aluminium ribbon from 20 µm on, alone or in lanes, and gives
+/// the sum of all it computed, and how many strings there were: what the benches time, here so that every place
+/// where it is timed runs the same compiled loop.
+#[must_use]
+pub fn sweep(setting: &Setting, lanes: bool) -> (f64, u32) {
+    const STRINGS: u32 = 4096;
+    let build = Build::Multifilament {
+        filament: Metre::new(2.5e-5),
+        fill: Ratio::new(0.7),
+        twist: crate::quantity::Degree::new(12.0),
+    };
+    let core = LeanKind::new(&crate::material::POLYAMIDE, build, setting, &Draw::CENTRAL)
+        .at(Metre::new(5e-4));
+    let metal = &crate::material::METALS[0];
+    let (density, modulus) = (metal.density.value, metal.modulus.value);
+    let thickness = |i: u32| 20e-6 + 4e-8 * f64::from(i);
+    let mut sum = 0.0;
+    if lanes {
+        let bare = core.bare().in_lanes();
+        let mut all = Four::splat(0.0);
+        for i in (0..STRINGS).step_by(LANES) {
+            let thick: [f64; LANES] = core::array::from_fn(|lane| thickness(i + lane as u32));
+            let wound = bare.under(Form::Flat, density, modulus, Four::from(thick));
+            let s = core.sounding(&wound, true);
+            all += s.tension + wound.gauge + s.winding_share + s.brilliance + s.ring;
+        }
+        sum += all.to_array().iter().sum::<f64>();
+    } else {
+        for i in 0..STRINGS {
+            let wound = core.bare().under(Form::Flat, density, modulus, thickness(i));
+            let s = core.sounding(&wound, true);
+            sum += s.tension + wound.gauge + s.winding_share + s.brilliance + s.ring;
+        }
+    }
+    (sum, STRINGS)
 }

@@ -14,7 +14,9 @@ mod values;
 
 pub use caveat::{Caveat, caveats};
 pub use doubt::{Doubt, sampled};
-pub use lean::{Lean, LeanCore};
+pub use lean::{
+    Bending, Four, LANES, Lanes, Lean, LeanCore, LeanKind, Pulled, Sounding, Wound, sweep,
+};
 pub use nights::{Night, chance_settled, nights};
 pub use partials::{Partial, partials};
 pub use values::values;
