@@ -9,7 +9,7 @@ use support::Seeded;
 use crate::anybody::{anybody, tables};
 
 /// How many people ask; half of them in each of two threads. More by `ROPEWALK_PEOPLE`.
-const PEOPLE: usize = 400;
+const PEOPLE: usize = 1_000;
 
 fn people() -> usize {
     std::env::var("ROPEWALK_PEOPLE").ok().and_then(|n| n.parse().ok()).unwrap_or(PEOPLE)
