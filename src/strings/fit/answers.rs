@@ -7,31 +7,6 @@ use crate::pitch::Note;
 use crate::precedent::SetUp;
 use crate::quantity::{Hertz, Metre};
 
-macro_rules! words {
-    ($($(#[$doc:meta])* $name:ident { $($(#[$vdoc:meta])* $variant:ident = $key:literal,)* })*) => {$(
-        $(#[$doc])*
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-        pub enum $name { $($(#[$vdoc])* $variant,)* }
-
-        impl $name {
-            /// Every answer of this question.
-            pub const ALL: &[Self] = &[$(Self::$variant),*];
-
-            /// The word by which requests and replies name it.
-            #[must_use]
-            pub const fn key(self) -> &'static str {
-                match self { $(Self::$variant => $key),* }
-            }
-
-            /// The answer of that word.
-            #[must_use]
-            pub fn parse(key: &str) -> Option<Self> {
-                Self::ALL.iter().copied().find(|word| word.key() == key)
-            }
-        }
-    )*};
-}
-
 words! {
     /// What the person wants to know.
     Aim {

@@ -15,26 +15,7 @@ use super::limits::Fault;
 use super::problem::{Problem, StringProblem};
 use super::today::Today;
 
-macro_rules! keys {
-    ($($(#[$doc:meta])* $name:ident { $($(#[$vdoc:meta])* $variant:ident = $key:literal,)* })*) => {$(
-        $(#[$doc])*
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-        pub enum $name { $($(#[$vdoc])* $variant,)* }
-
-        impl $name {
-            /// Every one.
-            pub const ALL: &[Self] = &[$(Self::$variant),*];
-
-            /// The key by which replies name it.
-            #[must_use]
-            pub const fn key(self) -> &'static str {
-                match self { $(Self::$variant => $key),* }
-            }
-        }
-    )*};
-}
-
-keys! {
+words! {
     /// A cause of a complaint.
     Cause {
         /// On long enough to be worn.

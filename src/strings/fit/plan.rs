@@ -11,26 +11,7 @@ use super::limits;
 use super::problem::{Problem, Standing, StringProblem};
 use super::today::{Today, class_of};
 
-macro_rules! notes {
-    ($(#[$doc:meta])* $name:ident { $($(#[$vdoc:meta])* $variant:ident = $key:literal,)* }) => {
-        $(#[$doc])*
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-        pub enum $name { $($(#[$vdoc])* $variant,)* }
-
-        impl $name {
-            /// Every one, in the order of showing.
-            pub const ALL: &[Self] = &[$(Self::$variant),*];
-
-            /// The key by which replies name it.
-            #[must_use]
-            pub const fn key(self) -> &'static str {
-                match self { $(Self::$variant => $key),* }
-            }
-        }
-    };
-}
-
-notes! {
+words! {
     /// A caution.
     Caution {
         /// A string under tension can snap: eyes.
@@ -66,7 +47,7 @@ notes! {
     }
 }
 
-notes! {
+words! {
     /// Something to look at or do at the set-up.
     Check {
         /// Grooves of nut and bridge against the new gauges.
