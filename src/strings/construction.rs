@@ -189,6 +189,12 @@ impl Family {
     pub fn parse(key: &str) -> Option<Self> {
         Self::ALL.into_iter().find(|f| f.key() == key)
     }
+
+    /// Whether it has nothing round its core, whatever the string.
+    #[must_use]
+    pub const fn is_plain(self) -> bool {
+        matches!(self, Self::PlainGut | Self::PlainSteel)
+    }
 }
 
 impl Construction {

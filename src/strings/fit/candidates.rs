@@ -16,7 +16,7 @@ use crate::report::{Lean, LeanCore};
 use super::desirability::Desirabilities;
 use super::limits;
 use super::problem::{Problem, StringProblem};
-use super::score::{self, Arrangement, Judge};
+use super::score::{self, Judge, JudgedCore};
 
 /// A string that could stand at a place, with what the choice needs of it.
 #[derive(Clone, Debug, PartialEq)]
@@ -224,7 +224,7 @@ pub fn look(problem: &Problem, string: &StringProblem) -> Found {
         };
         let place = At { problem, string, bands };
         for (material, build) in arrangements(family) {
-            let plain = matches!(family, Family::PlainGut | Family::PlainSteel);
+            let plain = family.is_plain();
             if let Some(why) = limits::of_core(problem, material, build, !plain) {
                 found.exclude(why);
                 continue;
@@ -370,10 +370,14 @@ fn admit(found: &mut Found, place: &At, core: &LeanCore, of: Core, windings: &[W
 #[must_use]
 pub fn judged(judge: &Judge, made: &Made) -> Candidate {
     let core = made.construction.core;
-    let arrangement: Arrangement =
-        judge.arrangement(made.family, made.bands, core.material, core.build);
-    let (desirabilities, penalty) =
-        judge.core(&arrangement, core.diameter).desirabilities(&made.construction, made.grade);
+    let arrangement = judge.arrangement(made.family, made.bands, core.material, core.build);
+    judged_on(judge, &judge.core(&arrangement, core.diameter), made)
+}
+
+/// The same, where its core has been met already.
+#[must_use]
+pub fn judged_on(judge: &Judge, core: &JudgedCore, made: &Made) -> Candidate {
+    let (desirabilities, penalty) = core.desirabilities(&made.construction, made.grade);
     Candidate {
         construction: made.construction,
         family: made.family,

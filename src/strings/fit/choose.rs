@@ -470,12 +470,7 @@ pub fn choose(problem: &Problem, found: &[Found], fixed: &[Option<Candidate>]) -
         let reach = if price > 0.0 { 0.0 } else { REACH };
         let against =
             second.as_ref().map_or(worth - reach, |second| second.worth.max(worth - reach));
-        let against = Some(against);
-        let needed = tops.floors(
-            worth - price * most_load,
-            against.map(|w| w - price * most_load),
-            &families,
-        );
+        let needed = tops.floors(worth - price * most_load, against - price * most_load, &families);
         let enough = needed.iter().zip(&kept).zip(&tops.of_family).all(|((needed, kept), best)| {
             (0..FAMILIES).all(|f| needed[f] >= kept[f] - ROUNDING || needed[f] > best[f])
         });
@@ -570,7 +565,7 @@ impl Tops {
 
     /// What a string must be worth, at each place and of each family, to be in a set worth more than `first`, or in one
     /// worth more than `second` that is not all of `families`.
-    fn floors(&self, first: f64, second: Option<f64>, families: &[Family]) -> Vec<[f64; FAMILIES]> {
+    fn floors(&self, first: f64, second: f64, families: &[Family]) -> Vec<[f64; FAMILIES]> {
         let most = |of: &[f64; FAMILIES]| of.iter().fold(f64::NEG_INFINITY, |a, b| a.max(*b));
         let tops: Vec<f64> = self.of_family.iter().map(most).collect();
         // The best of any other family than the chosen one.
@@ -590,17 +585,15 @@ impl Tops {
                 let rest = sum - tops[i];
                 core::array::from_fn(|f| {
                     let to_win = first - rest;
-                    let to_be_second = second.map_or(f64::INFINITY, |second| {
-                        if families[i] as usize == f {
-                            let differs = (0..tops.len())
-                                .filter(|l| *l != i)
-                                .map(|l| rest - tops[l] + others[l])
-                                .fold(f64::NEG_INFINITY, f64::max);
-                            second - differs
-                        } else {
-                            second - rest
-                        }
-                    });
+                    let to_be_second = if families[i] as usize == f {
+                        let differs = (0..tops.len())
+                            .filter(|l| *l != i)
+                            .map(|l| rest - tops[l] + others[l])
+                            .fold(f64::NEG_INFINITY, f64::max);
+                        second - differs
+                    } else {
+                        second - rest
+                    };
                     to_win.min(to_be_second)
                 })
             })

@@ -203,7 +203,7 @@ impl<'a> Judge<'a> {
         let kinds: [LeanKind; DRAWS] = core::array::from_fn(|k| {
             LeanKind::new(material, build, setting, &Draw::weighed(k as u64))
         });
-        let wound = !matches!(family, Family::PlainGut | Family::PlainSteel);
+        let wound = !family.is_plain();
         let settling =
             mean(&drawn(|k| ln(self.settling.of_log(libm::log(kinds[k].settling(wound))))));
         let fixed = self.weight(Attribute::Settling) * settling

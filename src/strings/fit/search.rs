@@ -15,7 +15,7 @@ use crate::precedent::{self, Bands, Grade, SetUp};
 use crate::quantity::{KilogramPerMetre, Metre, Newton, Ratio};
 use crate::report::{Four, LANES, Wound};
 
-use super::candidates::{Candidate, Made, judged};
+use super::candidates::{Candidate, Made, judged_on};
 use super::limits;
 use super::problem::{Problem, StringProblem};
 use super::score::{Arrangement, Judge, JudgedCore};
@@ -160,10 +160,6 @@ impl Standing {
     }
 }
 
-fn is_plain(family: Family) -> bool {
-    matches!(family, Family::PlainGut | Family::PlainSteel)
-}
-
 impl<'a> Space<'a> {
     /// The space of a place.
     #[must_use]
@@ -196,9 +192,9 @@ impl<'a> Space<'a> {
                 counts: &mut counts,
                 standing: &mut standing,
             };
-            if is_plain(making.family) { winder.plain(making) } else { winder.wound(making) }
+            if making.family.is_plain() { winder.plain(making) } else { winder.wound(making) }
         }
-        let mut kept = standing.kept.clone();
+        let mut kept = core::mem::take(&mut standing.kept);
         let worth = |c: &Contender| c.score - price * c.tension;
         kept.retain(|c| worth(c) >= standing.least(c.family));
         kept.sort_by(|a, b| worth(b).total_cmp(&worth(a)).then(a.recipe.cmp(&b.recipe)));
@@ -224,7 +220,7 @@ impl<'a> Space<'a> {
             bands: judged_core.arrangement.bands,
             lean: judged_core.central.wound(&windings),
         };
-        Some(judged(&self.judge, &made))
+        Some(judged_on(&self.judge, &judged_core, &made))
     }
 }
 
@@ -243,7 +239,7 @@ fn makings(
         let Some(bands) = precedent::bands(string.position, family, &string.place) else {
             continue;
         };
-        let mut coverings: Vec<Covering> = if is_plain(family) {
+        let mut coverings: Vec<Covering> = if family.is_plain() {
             let worth = judge.metals(family, bands.grade, &[]);
             vec![Covering { stack: Stack { under: None, outer: 0 }, grade: bands.grade, worth }]
         } else {
@@ -251,7 +247,7 @@ fn makings(
         };
         coverings.sort_by(|a, b| b.worth.total_cmp(&a.worth));
         for (material, build) in space::arrangements(family) {
-            let barred = limits::of_core(problem, material, build, !is_plain(family)).is_some();
+            let barred = limits::of_core(problem, material, build, !family.is_plain()).is_some();
             if !barred && !coverings.is_empty() {
                 let arrangement = judge.arrangement(family, bands, material, build);
                 arrangements.push((makings.len(), arrangement));
@@ -294,7 +290,7 @@ fn size(string: &StringProblem) -> u64 {
     let stacks = space::stacks().len() as u64 * u64::from(space::ribbons());
     let mut size = 0;
     for family in Family::ALL {
-        let (low, high, each) = if is_plain(family) {
+        let (low, high, each) = if family.is_plain() {
             (thin, thick, 1)
         } else {
             (thin * makeable::CORE_SHARE.0, thick * makeable::CORE_SHARE.1, stacks)
@@ -320,7 +316,7 @@ fn bounded(
     for (index, (making, arrangement)) in arrangements.iter().enumerate() {
         let bands = &arrangement.bands;
         let Making { family, coverings } = &makings[*making];
-        let plain = is_plain(*family);
+        let plain = family.is_plain();
         let (low, high) = if plain {
             bands.gauge
         } else {
