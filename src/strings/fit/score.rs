@@ -86,6 +86,58 @@ pub struct Judge<'a> {
     shade: (f64, f64),
     /// Moduli of the winding metals in each draw.
     moduli: [Drawn; METALS],
+    /// The first of the draws; the others follow it.
+    first: u64,
+}
+
+/// ln of a desirability: the same in every draw, or its own in each.
+#[derive(Clone, Copy, Debug)]
+enum Log {
+    Same(f64),
+    Drawn(Drawn),
+}
+
+/// ln of every desirability of a string, draw by draw, and by how much it lies outside its bands in each.
+#[derive(Clone, Copy, Debug)]
+pub struct Logs {
+    of: [Log; COUNT],
+    outside: Drawn,
+}
+
+impl Logs {
+    /// Every desirability, as e to the mean of its logarithm; and the penalty.
+    #[must_use]
+    pub fn expected(&self) -> (Desirabilities, f64) {
+        let mean_log = |log: &Log| match log {
+            Log::Same(log) => *log,
+            Log::Drawn(logs) => mean(logs),
+        };
+        (core::array::from_fn(|i| libm::exp(mean_log(&self.of[i]))), OUTSIDE * mean(&self.outside))
+    }
+
+    /// The score in every draw under these weights.
+    #[must_use]
+    pub fn scores(&self, weights: &[f64; COUNT]) -> [f64; DRAWS] {
+        let mut same = 0.0;
+        let mut sum = [all(0.0); HALVES];
+        for (log, weight) in self.of.iter().zip(weights) {
+            match log {
+                Log::Same(log) => same += weight * log,
+                Log::Drawn(logs) => {
+                    for (sum, log) in sum.iter_mut().zip(logs) {
+                        *sum += all(*weight) * *log;
+                    }
+                }
+            }
+        }
+        let total = total_weight();
+        let mut scores = [0.0; DRAWS];
+        for (h, four) in scores.chunks_exact_mut(LANES).enumerate() {
+            let score = (sum[h] + all(same)) / all(total) - all(OUTSIDE) * self.outside[h];
+            four.copy_from_slice(&score.to_array());
+        }
+        scores
+    }
 }
 
 /// A core's arrangement at a place, in every draw.
@@ -103,7 +155,8 @@ pub struct Arrangement {
     kinds: [LeanKind; DRAWS],
     /// Weighted worth of what follows from the core alone.
     fixed: f64,
-    settling: f64,
+    /// ln of the worth of settling.
+    settling: Drawn,
     /// ln of the stretch band and of the largest breaking share.
     ln_stretch: (f64, f64),
     ln_breaking: f64,
@@ -164,6 +217,12 @@ impl<'a> Judge<'a> {
     /// A judge for one place.
     #[must_use]
     pub fn new(problem: &'a Problem, string: &'a StringProblem) -> Self {
+        Self::over(problem, string, 0)
+    }
+
+    /// A judge over [`DRAWS`] draws from an even `first` on: other ones than those by which the set was chosen.
+    #[must_use]
+    pub fn over(problem: &'a Problem, string: &'a StringProblem, first: u64) -> Self {
         let total = total_weight();
         let (dark, bright) = string.position.brilliance;
         let (dark, bright) = (libm::log(dark), libm::log(bright));
@@ -181,8 +240,11 @@ impl<'a> Judge<'a> {
             ring: OneSided::new(d::RING_ENDS.0, d::RING_ENDS.1),
             shade: (dark, 1.0 / (bright - dark)),
             moduli: core::array::from_fn(|m| {
-                drawn(|k| Draw::weighed(k as u64).metal(&material::METALS[m], Which::Modulus))
+                let modulus =
+                    |k| Draw::weighed(first + k as u64).metal(&material::METALS[m], Which::Modulus);
+                drawn(modulus)
             }),
+            first,
         }
     }
 
@@ -201,12 +263,11 @@ impl<'a> Judge<'a> {
     ) -> Arrangement {
         let setting = &self.string.setting;
         let kinds: [LeanKind; DRAWS] = core::array::from_fn(|k| {
-            LeanKind::new(material, build, setting, &Draw::weighed(k as u64))
+            LeanKind::new(material, build, setting, &Draw::weighed(self.first + k as u64))
         });
         let wound = !family.is_plain();
-        let settling =
-            mean(&drawn(|k| ln(self.settling.of_log(libm::log(kinds[k].settling(wound))))));
-        let fixed = self.weight(Attribute::Settling) * settling
+        let settling = drawn(|k| ln(self.settling.of_log(libm::log(kinds[k].settling(wound)))));
+        let fixed = self.weight(Attribute::Settling) * mean(&settling)
             + self.weight(Attribute::FittersJudgement) * ln(material.climate_judgement);
         Arrangement {
             family,
@@ -295,9 +356,9 @@ fn beyond(log: Four, (low, high): (f64, f64)) -> Four {
 }
 
 impl Row {
-    /// Mean distance outside the bands, ln.
-    fn is_outside(&self) -> f64 {
-        mean(&core::array::from_fn(|h| self.outside[0][h].abs() + self.outside[1][h]))
+    /// Distance outside the bands in each draw, ln.
+    fn is_outside(&self) -> Drawn {
+        core::array::from_fn(|h| self.outside[0][h].abs() + self.outside[1][h])
     }
 }
 
@@ -371,7 +432,7 @@ impl JudgedCore<'_> {
         judge.weight(Attribute::Feel) * row.feel
             + judge.weight(Attribute::Power) * row.power
             + by_draw
-            - OUTSIDE * row.is_outside()
+            - OUTSIDE * mean(&row.is_outside())
     }
 
     /// The most that [`Self::pull`] can be for any tension between those of two rows.
@@ -415,14 +476,14 @@ impl JudgedCore<'_> {
 
     /// ln of the worth of brightness where the brilliance ends at most: at a tension up to `taut` and from `slack` on,
     /// under windings of at least these tubes. Held at the target where `at_most` says that it is a bound.
-    fn brightness(&self, slack: f64, taut: f64, tubes: &[(usize, f64)], at_most: bool) -> f64 {
+    fn brightness(&self, slack: f64, taut: f64, tubes: &[(usize, f64)], at_most: bool) -> Drawn {
         let judge = self.judge;
         let (dark, over) = judge.shade;
         let ln_pitch = libm::log(judge.string.setting.pitch.get());
         let stress = slack / self.area;
         let held = stress.clamp(FAST_SLOPE_STRESS.0, FAST_SLOPE_STRESS.1);
         let target = all(judge.string.brightness_target());
-        let worth = core::array::from_fn(|h| {
+        core::array::from_fn(|h| {
             let sloped = all(held) + self.beyond[h] * all(stress - held);
             let fast = self.fast_modulus[h] + all(self.fast_slope) * sloped;
             let mut tube = all(0.0);
@@ -434,8 +495,7 @@ impl JudgedCore<'_> {
             let place = (all(ln_pitch - dark) + all(0.5) * n2.ln()) * all(over);
             let place = if at_most { place.min(target) } else { place };
             ln_four(all(1.0) - (place - target).abs())
-        });
-        mean(&worth)
+        })
     }
 
     /// The most that the worth of brightness can be for tensions between two, under at least such tubes of winding.
@@ -443,11 +503,12 @@ impl JudgedCore<'_> {
     /// `tubes` gives each winding's metal, and the stiffness it would have as a tube for a modulus of one.
     #[must_use]
     pub fn most_bright(&self, slack: f64, taut: f64, tubes: &[(usize, f64)]) -> f64 {
-        self.judge.weight(Attribute::Brightness) * self.brightness(slack, taut, tubes, true)
+        let most = mean(&self.brightness(slack, taut, tubes, true));
+        self.judge.weight(Attribute::Brightness) * most
     }
 
-    /// Mean of the logarithm of the ring, over all draws; exact.
-    fn ring(&self, gauge: f64, mass: f64, tubes: &[(usize, f64)]) -> f64 {
+    /// ln of the worth of the ring; exact.
+    fn ring(&self, gauge: f64, mass: f64, tubes: &[(usize, f64)]) -> Drawn {
         let judge = self.judge;
         let pitch = judge.string.setting.pitch.get();
         let swings = drawn(|k| {
@@ -456,19 +517,20 @@ impl JudgedCore<'_> {
             let wound = Wound { gauge, mass, tube };
             self.draws[k].sounding(&wound, !tubes.is_empty()).ring * pitch
         });
-        mean(&swings.map(|swings| ln_of(&judge.ring, swings.ln())))
+        swings.map(|swings| ln_of(&judge.ring, swings.ln()))
     }
 
     /// Weighted worth of its brightness: exact.
     #[must_use]
     pub fn bright(&self, tension: f64, tubes: &[(usize, f64)]) -> f64 {
-        self.judge.weight(Attribute::Brightness) * self.brightness(tension, tension, tubes, false)
+        let worth = mean(&self.brightness(tension, tension, tubes, false));
+        self.judge.weight(Attribute::Brightness) * worth
     }
 
     /// Weighted worth of its ring: exact.
     #[must_use]
     pub fn rings(&self, gauge: f64, mass: f64, tubes: &[(usize, f64)]) -> f64 {
-        self.judge.weight(Attribute::Ring) * self.ring(gauge, mass, tubes)
+        self.judge.weight(Attribute::Ring) * mean(&self.ring(gauge, mass, tubes))
     }
 
     /// Every desirability of the string of these windings, as e to the mean of its logarithm; and the penalty.
@@ -478,27 +540,33 @@ impl JudgedCore<'_> {
         construction: &Construction,
         grade: Grade,
     ) -> (Desirabilities, f64) {
+        self.logs(construction, grade).expected()
+    }
+
+    /// ln of every desirability of the string of these windings, draw by draw.
+    #[must_use]
+    pub fn logs(&self, construction: &Construction, grade: Grade) -> Logs {
         let layers: Vec<&'static Metal> = construction.windings().map(|w| w.metal).collect();
         let (gauge, mass, tubes) = self.windings(construction);
         let wound = Wound { gauge, mass, tube: 0.0 };
         let row = self.row(self.central.sounding(&wound, !tubes.is_empty()).tension);
-        let brightness = self.brightness(row.tension, row.tension, &tubes, false);
-        let ring = self.ring(gauge, mass, &tubes);
-        let mut logs = [0.0; COUNT];
-        let mut put = |attribute: Attribute, log: f64| logs[attribute as usize] = log;
-        put(Attribute::Feel, row.feel);
-        put(Attribute::Power, row.power);
+        let mut of = [Log::Same(0.0); COUNT];
+        let mut put = |attribute: Attribute, log: Log| of[attribute as usize] = log;
+        put(Attribute::Feel, Log::Same(row.feel));
+        put(Attribute::Power, Log::Same(row.power));
         for (a, attribute) in BY_DRAW.iter().enumerate() {
-            put(*attribute, mean(&row.by_draw[a]));
+            put(*attribute, Log::Drawn(row.by_draw[a]));
         }
-        put(Attribute::Settling, self.arrangement.settling);
-        put(Attribute::FittersJudgement, ln(self.core.material.climate_judgement));
-        put(Attribute::Brightness, brightness);
-        put(Attribute::Ring, ring);
+        put(Attribute::Settling, Log::Drawn(self.arrangement.settling));
+        let judgement = ln(self.core.material.climate_judgement);
+        put(Attribute::FittersJudgement, Log::Same(judgement));
+        let brightness = self.brightness(row.tension, row.tension, &tubes, false);
+        put(Attribute::Brightness, Log::Drawn(brightness));
+        put(Attribute::Ring, Log::Drawn(self.ring(gauge, mass, &tubes)));
         for (attribute, log) in self.judge.of_metals(self.arrangement.family, grade, &layers) {
-            put(attribute, log);
+            put(attribute, Log::Same(log));
         }
-        (logs.map(libm::exp), OUTSIDE * row.is_outside())
+        Logs { of, outside: row.is_outside() }
     }
 
     /// Gauge and mass under windings, and their tubes for a modulus of one.
