@@ -7,9 +7,7 @@
 use std::rc::Rc;
 
 use js_sys::{Error, JSON, Promise, Reflect};
-use serde::Serialize;
 use serde_json::Value;
-use serde_wasm_bindgen::Serializer;
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::future_to_promise;
 
@@ -24,12 +22,7 @@ pub fn ask(request: JsValue) -> Promise {
             .ask_sound(&request?, Rc::new(|_| ()))
             .await
             .map_err(|error| fault(error.kind(), &error.to_string()))?;
-        let reply: Value =
-            serde_json::from_str(&reply).map_err(|error| fault("failed", &error.to_string()))?;
-        // Plain objects, as a program that reads JSON expects them.
-        let reply = reply
-            .serialize(&Serializer::json_compatible())
-            .map_err(|error| fault("failed", &error.to_string()))?;
+        let reply = JSON::parse(&reply).map_err(|_| fault("failed", "the answer is no JSON"))?;
         if let Some(samples) = samples {
             // Hundreds of thousands of numbers stay as they came: a `Float32Array`.
             drop(Reflect::set(&reply, &"samples".into(), &samples.0));

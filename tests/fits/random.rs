@@ -79,7 +79,7 @@ fn check(fit: &Fit, doubts: &mut Vec<String>) {
 /// Numbers that are no numbers become null in JSON, where the reply's type has no room for them.
 fn reread(reply: &Reply, doubts: &mut Vec<String>) {
     let text = serde_json::to_string(reply).unwrap();
-    if let Err(e) = serde_json::from_str::<Reply>(&text) {
+    if let Err(e) = Reply::read(&text) {
         doubts.push(format!("the reply does not read back: {e}"));
     }
 }

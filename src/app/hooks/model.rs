@@ -66,8 +66,7 @@ impl Model {
         let request =
             serde_json::to_string(request).map_err(|e| AskError::Unreadable(e.to_string()))?;
         let (reply, samples) = self.0.ask_sound(&request, told).await.map_err(AskError::Bridge)?;
-        let reply =
-            serde_json::from_str(&reply).map_err(|e| AskError::Unreadable(e.to_string()))?;
+        let reply = Reply::read(&reply).map_err(|e| AskError::Unreadable(e.to_string()))?;
         Ok((reply, samples))
     }
 
@@ -79,7 +78,7 @@ impl Model {
         let request =
             serde_json::to_string(request).map_err(|e| AskError::Unreadable(e.to_string()))?;
         let reply = self.0.ask(&request).await.map_err(AskError::Bridge)?;
-        serde_json::from_str(&reply).map_err(|e| AskError::Unreadable(e.to_string()))
+        Reply::read(&reply).map_err(|e| AskError::Unreadable(e.to_string()))
     }
 
     /// Gives up everything that is not answered yet.
