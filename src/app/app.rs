@@ -2,8 +2,11 @@
 
 use std::rc::Rc;
 
+use yew::platform::spawn_local;
 use yew::prelude::*;
 
+use crate::components::habits::HabitsChoice;
+use crate::habits::{self, Habits};
 use crate::hooks::{Place, Store, use_route, use_store, use_store_of_page};
 use crate::pages::ask::AskPage;
 use crate::pages::check::CheckPage;
@@ -14,8 +17,9 @@ use crate::pages::home::HomePage;
 use crate::pages::sources::SourcesPage;
 use crate::platform::{view, worker};
 use crate::route::Route;
-use crate::state::Action;
-use crate::words::questions::PATH;
+use crate::state::{Action, Notice};
+use crate::words::questions::{PATH, Screen};
+use crate::words::say;
 
 /// The whole page.
 #[component]
@@ -28,6 +32,48 @@ pub fn App() -> Html {
         let dispatcher = store.dispatcher();
         use_effect_with(place.route.clone(), move |_| dispatcher.dispatch(Action::Moved));
     }
+    // The language or a unit was changed in the list of that name, so many times.
+    let changed = use_state(|| (0_u32, ""));
+    use_effect_with(*changed, |(times, list)| {
+        if *times > 0 {
+            // Everything is drawn anew, and the keyboard stays where it was.
+            view::focus_id(list);
+        }
+    });
+    let on_habits = {
+        let (dispatcher, changed) = (store.dispatcher(), changed.clone());
+        Callback::from(move |(habits, list): (Habits, &'static str)| {
+            let (dispatcher, changed) = (dispatcher.clone(), changed.clone());
+            spawn_local(async move {
+                match crate::hooks::habits::change(habits).await {
+                    Ok(()) => changed.set((changed.0 + 1, list)),
+                    Err(_) => {
+                        let text = say!("language-failed").to_owned();
+                        dispatcher.dispatch(Action::Tell(Notice::grave(text)));
+                    }
+                }
+            });
+        })
+    };
+    html! {
+        <ContextProvider<Store> context={store}>
+            // The key draws every text anew in another language.
+            <Frame key={changed.0} {place} {on_habits} />
+        </ContextProvider<Store>>
+    }
+}
+
+/// What stands round a room.
+#[derive(Clone, PartialEq, Properties)]
+struct FrameProps {
+    place: Place,
+    on_habits: Callback<(Habits, &'static str)>,
+}
+
+/// The room, with what stands round it.
+#[component]
+fn Frame(props: &FrameProps) -> Html {
+    let place = props.place.clone();
     let skip = Callback::from(|event: MouseEvent| {
         // The address belongs to the rooms, so the link moves the focus itself.
         event.prevent_default();
@@ -38,13 +84,13 @@ pub fn App() -> Html {
         html! { <a href={to.to_string()} aria-current={current}>{ label }</a> }
     };
     html! {
-        <ContextProvider<Store> context={store}>
+        <>
             <header class="top">
-                <a class="skip" href="#" onclick={skip}>{ "Skip to the page" }</a>
-                <a class="name" href={Route::Home.to_string()}>{ "Ropewalk" }</a>
-                <nav aria-label="Rooms">
-                    { nav(Route::Home, "Fit", place.route.is_fit()) }
-                    { nav(Route::Compare { string: 0 }, "Compare", matches!(place.route, Route::Compare { .. })) }
+                <a class="skip" href="#" onclick={skip}>{ say!("skip") }</a>
+                <a class="name" href={Route::Home.to_string()}>{ say!("name") }</a>
+                <nav aria-label={say!("rooms")}>
+                    { nav(Route::Home, say!("room-fit"), place.route.is_fit()) }
+                    { nav(Route::Compare { string: 0 }, say!("room-compare"), matches!(place.route, Route::Compare { .. })) }
                 </nav>
             </header>
             <main>
@@ -52,28 +98,31 @@ pub fn App() -> Html {
                 <Room {place} />
             </main>
             <footer class="foot">
-                <p><a href={Route::Sources { entry: None }.to_string()}>{ "Where the numbers come from" }</a></p>
-                <p>{ "The tool advises; a luthier who sees the instrument decides." }</p>
-                <p>{ "Everything is worked out on this machine, and nothing leaves it." }</p>
+                <p><a href={Route::Sources { entry: None }.to_string()}>{ say!("foot-sources") }</a></p>
+                <p>{ say!("foot-advises") }</p>
+                <p>{ say!("foot-private") }</p>
                 <p class="build">
-                    { format!("Version {}, model {}", env!("CARGO_PKG_VERSION"), worker::MODEL) }
+                    { say!("foot-version", version = env!("CARGO_PKG_VERSION"), model = worker::MODEL) }
                 </p>
+                <HabitsChoice habits={habits::now()} on_change={props.on_habits.clone()} />
             </footer>
-        </ContextProvider<Store>>
+        </>
     }
 }
 
 fn title(route: &Route) -> String {
     let room = match route {
-        Route::Home => return "Ropewalk".to_owned(),
-        Route::Ask { screen, .. } => PATH.get(screen - 1).map_or("Questions", |page| page.title),
-        Route::Everything { .. } => "Everything",
-        Route::Check => "Check your answers",
-        Route::Set => "The set",
-        Route::Compare { .. } => "Compare",
-        Route::Sources { .. } => "Sources",
+        Route::Home => return say!("name").to_owned(),
+        Route::Ask { screen, .. } => {
+            PATH.get(screen - 1).map_or(say!("room-questions"), Screen::title)
+        }
+        Route::Everything { .. } => say!("room-everything"),
+        Route::Check => say!("check-title"),
+        Route::Set => say!("room-set"),
+        Route::Compare { .. } => say!("room-compare"),
+        Route::Sources { .. } => say!("room-sources"),
     };
-    format!("{room} · Ropewalk")
+    say!("window-title", room = room)
 }
 
 /// Where the page is.
@@ -121,25 +170,25 @@ fn Notices(props: &NoticesProps) -> Html {
     html! {
         <div class="notices" role="status">
             if props.lost.is_some() {
-                <p class="notice">{ "There is no page at that address, so this is the first one." }</p>
+                <p class="notice">{ say!("lost") }</p>
             }
             if let Some(notice) = &store.notice {
                 <div class={classes!("notice", notice.grave.then_some("grave"))}>
                     <p>{ &notice.text }</p>
                     if store.before.is_some() {
-                        <button class="button quiet" type="button" onclick={act(|| Action::Undo)}>{ "Undo" }</button>
+                        <button class="button quiet" type="button" onclick={act(|| Action::Undo)}>{ say!("undo") }</button>
                     }
-                    <button class="button quiet" type="button" onclick={act(|| Action::Heard)}>{ "Close" }</button>
+                    <button class="button quiet" type="button" onclick={act(|| Action::Heard)}>{ say!("close") }</button>
                 </div>
             }
             if store.elsewhere.is_some() {
                 <div class="notice grave">
-                    <p>{ "Another tab has changed these answers meanwhile. What is typed next in either tab replaces the other’s." }</p>
+                    <p>{ say!("elsewhere") }</p>
                     <button class="button quiet" type="button" onclick={act(|| Action::TakeElsewhere(true))}>
-                        { "Take the other tab’s" }
+                        { say!("elsewhere-take") }
                     </button>
                     <button class="button quiet" type="button" onclick={act(|| Action::TakeElsewhere(false))}>
-                        { "Keep these" }
+                        { say!("elsewhere-keep") }
                     </button>
                 </div>
             }

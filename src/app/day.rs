@@ -1,5 +1,7 @@
 //! Days of the calendar: a performance is a date, and the model counts the days until then.
 
+use crate::words::{say, speech};
+
 /// A day as the number of days since 1970-01-01.
 pub type Day = i64;
 
@@ -31,22 +33,9 @@ pub fn written(day: Day) -> String {
 #[must_use]
 pub fn spoken(day: Day) -> String {
     let (year, month, day) = civil(day);
-    let names = [
-        "January",
-        "February",
-        "March",
-        "April",
-        "May",
-        "June",
-        "July",
-        "August",
-        "September",
-        "October",
-        "November",
-        "December",
-    ];
-    let name = usize::try_from(month - 1).ok().and_then(|i| names.get(i)).copied();
-    format!("{day} {} {year}", name.unwrap_or_default())
+    let month = month.to_string();
+    let month = speech::of_or_key("month", &month);
+    say!("date", day = day.to_string(), month = month, year = year.to_string())
 }
 
 /// Days from 1970-01-01 to a date of the Gregorian calendar, counted in years that begin in March,

@@ -7,6 +7,9 @@ use strings::error::{self, Bound};
 use strings::fit::desirability::Attribute;
 use strings::instrument::{Kind, VIOLIN};
 
+use crate::units;
+use crate::words::{say, speech};
+
 /// An answer that is one word of a list.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Word {
@@ -243,7 +246,7 @@ pub enum Number {
 /// A unit in which a number can be typed.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Unit {
-    /// What stands beside the number.
+    /// The name under which it is chosen and kept, whatever the language.
     pub label: &'static str,
     /// One of it in the unit of the request is `times / over`: two factors, so that both are exact in binary or whole.
     times: f64,
@@ -270,6 +273,12 @@ const DAYS: &[Unit] = &[unit("days", 0, &["day", "d"])];
 const PURE: &[Unit] = &[unit("", 2, &[])];
 
 impl Unit {
+    /// What stands beside the number.
+    #[must_use]
+    pub fn shown(self) -> &'static str {
+        if self.label.is_empty() { "" } else { speech::of_or_key("unit-typed", self.label) }
+    }
+
     fn to_si(self, value: f64) -> f64 {
         value * self.times / self.over
     }
@@ -292,7 +301,8 @@ impl Unit {
         let (low, high) = (self.of_si(bound.min) * scale, self.of_si(bound.max) * scale);
         let (low, high) = ((low - 1e-6).ceil() / scale, (high + 1e-6).floor() / scale);
         let (low, high) = (plain(low, self.decimals), plain(high, self.decimals));
-        format!("{low} to {high} {}", self.label).trim_end().to_owned()
+        let range = say!("range-of", low = low, high = high);
+        format!("{range} {}", self.shown()).trim_end().to_owned()
     }
 }
 
@@ -301,7 +311,7 @@ fn plain(value: f64, decimals: usize) -> String {
     let text = format!("{value:.decimals$}");
     let short =
         if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.') } else { &text };
-    if short == "-0" { "0".to_owned() } else { short.to_owned() }
+    if short == "-0" { "0".to_owned() } else { short.replace('.', units::point()) }
 }
 
 impl Number {
@@ -429,10 +439,8 @@ impl Number {
         }
         let (digits, unit) = self.split(trimmed, unit);
         let Some(value) = value(digits) else {
-            return Err(format!(
-                "{name}: “{trimmed}” is not a number. It takes {}.",
-                unit.range(bound)
-            ));
+            let range = unit.range(bound);
+            return Err(say!("fault-number", name = name, typed = trimmed, range = range));
         };
         let si = unit.to_si(value);
         // The hair's breadth lets in an end that was typed in another unit.
@@ -440,15 +448,17 @@ impl Number {
         if si >= bound.min - hair && si <= bound.max + hair {
             Ok(Some(si.clamp(bound.min, bound.max)))
         } else {
-            let shown = format!("{digits} {}", unit.label);
-            Err(format!("{name}: {} is outside {}.", shown.trim_end(), unit.range(bound)))
+            let typed = format!("{digits} {}", unit.shown());
+            let range = unit.range(bound);
+            Err(say!("fault-outside", name = name, typed = typed.trim_end(), range = range))
         }
     }
 
     /// Parts the number from a unit that was typed behind it, which then counts instead of the one beside the field.
     fn split(self, text: &str, unit: Unit) -> (&str, Unit) {
         for known in self.units() {
-            for label in known.also.iter().chain(std::iter::once(&known.label)) {
+            let own = [known.label, known.shown()];
+            for label in known.also.iter().chain(&own) {
                 if let Some(digits) = text.strip_suffix(label).filter(|_| !label.is_empty()) {
                     return (digits.trim_end(), *known);
                 }
@@ -480,7 +490,9 @@ pub fn of_string(answers: &mut Answers, i: usize, change: impl FnOnce(&mut Strin
     }
 }
 
-const fn wish_key(wish: Wish) -> &'static str {
+/// The name of a wish.
+#[must_use]
+pub const fn wish_key(wish: Wish) -> &'static str {
     match wish {
         Wish::Colour => "colour",
         Wish::Brightness => "brightness",

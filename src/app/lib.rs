@@ -7,6 +7,7 @@ pub mod app;
 pub mod components;
 pub mod day;
 pub mod fields;
+pub mod habits;
 pub mod hooks;
 pub mod pages;
 pub mod platform;

@@ -3,5 +3,14 @@
 fn main() {
     console_error_panic_hook::set_once();
     app::platform::start();
-    yew::Renderer::<app::app::App>::new().render();
+    let language = app::hooks::habits::first_language();
+    if language == catalogue::Language::English {
+        yew::Renderer::<app::app::App>::new().render();
+    } else {
+        wasm_bindgen_futures::spawn_local(async move {
+            // Without its messages the page speaks English, which is always here.
+            drop(app::hooks::habits::speak(language).await);
+            yew::Renderer::<app::app::App>::new().render();
+        });
+    }
 }

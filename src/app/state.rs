@@ -9,12 +9,13 @@ use std::rc::Rc;
 use protocol::document::{self, Document, FORMAT, Fitting, VERSION};
 use protocol::reply::{Fault, Fit};
 use protocol::request::{Answers, StringAnswer};
-use strings::material;
 use strings::pitch::Note;
 
 use crate::day::{self, Day};
 use crate::fields::{self, Flag, Number, Word};
+use crate::words::naming::{capital, metal, within};
 use crate::words::questions::{self, BOTHERS, EVERYTHING, PATH, Question};
+use crate::words::say;
 
 /// How many fittings are kept: a list that one can still look through. Whoever needs more has files.
 pub const FITTINGS_MAX: usize = 20;
@@ -260,14 +261,14 @@ impl State {
             Action::Afresh => {
                 let fittings = self.document.fittings.clone();
                 self.replace(Document { fittings, ..Document::default() });
-                self.tell("The answers are empty again.".to_owned());
+                self.tell(say!("told-empty").to_owned());
             }
             Action::Reopen(i) => {
                 if let Some(fitting) = self.document.fittings.get(i).cloned() {
                     let fittings = self.document.fittings.clone();
                     let Fitting { label, answers, .. } = fitting;
                     self.replace(Document { label, answers, fittings, ..Document::default() });
-                    self.tell("These are the answers of that fitting.".to_owned());
+                    self.tell(say!("told-reopened").to_owned());
                 }
             }
             Action::Remove(i) => {
@@ -275,7 +276,7 @@ impl State {
                     let before = self.document.clone();
                     let gone = self.document.fittings.remove(i);
                     self.before = Some(Box::new(before));
-                    self.tell(format!("“{}” is removed.", fitting_name(&gone)));
+                    self.tell(say!("told-removed", name = fitting_name(&gone)));
                 }
             }
             Action::Keep { at, summary } => self.keep(at, summary),
@@ -414,25 +415,17 @@ impl State {
         let Some(text) = self.document.drafts.get(DATE) else { return Ok(None) };
         let name = Question::Concert.text().name;
         let Some(date) = day::read(text) else {
-            return Err(format!(
-                "{name}: “{text}” is not a date. It takes one such as {}.",
-                day::written(self.today)
-            ));
+            let such = day::written(self.today);
+            return Err(say!("fault-date", name = name, typed = text, date = such));
         };
         let days = date - self.today;
         let bound = Number::Days.bound(&self.document.answers);
         if days < 0 {
-            return Err(format!(
-                "{name}: {} is past. It takes today or a later day.",
-                day::spoken(date)
-            ));
+            return Err(say!("fault-past", name = name, date = day::spoken(date)));
         }
         if days > whole(bound.max) {
             let last = day::spoken(self.today + whole(bound.max));
-            return Err(format!(
-                "{name}: {} is too far off. It takes a day up to {last}.",
-                day::spoken(date)
-            ));
+            return Err(say!("fault-far", name = name, date = day::spoken(date), last = last));
         }
         // Days within the bound are small numbers.
         Ok(Some(days as f64))
@@ -481,17 +474,14 @@ impl State {
                 opened.fittings.truncate(FITTINGS_MAX);
                 self.replace(opened);
                 let told = if notes.is_empty() {
-                    format!("{name} is open.")
+                    say!("told-open", name = name)
                 } else {
-                    format!(
-                        "{name} is open, but not all of it could be read: {}.",
-                        notes.join("; ")
-                    )
+                    say!("told-half-open", name = name, notes = notes.join("; "))
                 };
                 self.notice = Some(Notice { text: told, grave: !notes.is_empty(), carried: false });
             }
             Err(reason) => {
-                let text = format!("{name} was not opened: {reason}. Nothing has changed.");
+                let text = say!("told-not-open", name = name, reason = reason);
                 self.notice = Some(Notice::grave(text));
             }
         }
@@ -512,7 +502,7 @@ impl State {
         self.elsewhere = None;
         self.before = None;
         self.refused.clear();
-        self.tell("Another tab changed the answers, and this one has taken them over.".to_owned());
+        self.tell(say!("told-taken").to_owned());
     }
 
     fn keep(&mut self, at: String, summary: Vec<String>) {
@@ -531,11 +521,9 @@ impl State {
         fittings.truncate(FITTINGS_MAX);
         self.before = None;
         self.tell(if full {
-            format!(
-                "Kept on this machine. There is room for {FITTINGS_MAX}, so the oldest is gone."
-            )
+            say!("told-kept-full", room = FITTINGS_MAX)
         } else {
-            "Kept on this machine. It is on the first page.".to_owned()
+            say!("told-kept").to_owned()
         });
     }
 
@@ -610,10 +598,11 @@ impl State {
                         let labels: Vec<_> = choices.into_iter().map(|c| c.label).collect();
                         slips.push(Slip {
                             field: word.key().to_owned(),
-                            message: format!(
-                                "{}: “{key}” is not one of the answers. It takes {}.",
-                                question.text().name,
-                                labels.join(", ")
+                            message: say!(
+                                "fault-choice",
+                                name = question.text().name,
+                                typed = key,
+                                choices = labels.join(", "),
                             ),
                         });
                     }
@@ -641,9 +630,7 @@ impl State {
                     if let Err(typed) = read_note(&self.note_text(i)) {
                         slips.push(Slip {
                             field: format!("strings.{i}.note"),
-                            message: format!(
-                                "Note of the {tuned} string: “{typed}” is not a note. It takes a letter, # or b, and the octave, such as {tuned} or Bb3."
-                            ),
+                            message: say!("fault-note", note = *tuned, typed = typed),
                         });
                     }
                 }
@@ -701,12 +688,7 @@ fn name_of(label: &str, answers: &Answers) -> String {
     }
     let kind = fields::kind(answers);
     let size = answers.size.as_deref().or(kind.sizes.first().map(|size| size.key));
-    format!("{} {}", capital(kind.name), size.unwrap_or_default())
-}
-
-fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+    format!("{} {}", capital(questions::instrument_name(kind.key)), size.unwrap_or_default())
 }
 
 /// Ticks or clears a complaint, and keeps the order of the list, so that the order of ticking is not an answer.
@@ -714,49 +696,42 @@ fn tick(bothers: &mut Vec<String>, key: &str, yes: bool) {
     bothers.retain(|other| other != key);
     if yes {
         bothers.push(key.to_owned());
-        bothers.sort_by_key(|key| BOTHERS.iter().position(|(known, _)| known == key));
+        bothers.sort_by_key(|key| BOTHERS.iter().position(|known| known == key));
     }
 }
 
 /// What bothers, in words.
 fn complaints(bothers: &[String]) -> String {
-    let label = |key: &String| {
-        let known = BOTHERS.iter().find(|(known, _)| known == key);
-        known.map_or(key.as_str(), |(_, label)| label).to_owned()
-    };
-    bothers.iter().map(label).collect::<Vec<_>>().join(", ")
-}
-
-/// The name of a winding metal.
-fn metal_name(key: &str) -> &str {
-    material::metal_of(key).map_or(key, |metal| metal.name)
-}
-
-/// A word of a list in small letters, as it stands on the page.
-fn label_of(list: &[(&str, &str)], key: &str) -> String {
-    list.iter().find(|(known, _)| *known == key).map_or(key, |(_, label)| label).to_lowercase()
+    bothers.iter().map(|key| questions::bother_label(key)).collect::<Vec<_>>().join(", ")
 }
 
 /// Everything that is said of one string, in words.
 fn said_of(string: &StringAnswer) -> Vec<String> {
     let today = &string.today;
     let mut words = Vec::new();
-    words.extend(string.note.as_deref().map(|note| format!("tuned to {note}")));
-    words.extend(string.family.as_deref().map(|key| label_of(&questions::FAMILIES, key)));
+    words.extend(string.note.as_deref().map(|note| say!("said-tuned", note = note)));
+    words.extend(string.family.as_deref().map(|key| questions::family_listed(key).to_owned()));
     let mut now = Vec::new();
-    now.extend(today.gauge_class.as_deref().map(|key| label_of(&questions::GAUGE_CLASSES, key)));
-    now.extend(today.family.as_deref().map(|key| label_of(&questions::FAMILIES, key)));
-    now.extend(today.outer_metal.as_deref().map(|key| format!("under {}", metal_name(key))));
+    now.extend(today.gauge_class.as_deref().map(|key| questions::gauge_listed(key).to_owned()));
+    now.extend(today.family.as_deref().map(|key| questions::family_listed(key).to_owned()));
+    now.extend(today.outer_metal.as_deref().map(|key| say!("said-under", metal = metal(key))));
     let age = Number::AgeOf(0).unit(None);
-    now.extend(today.age_months.map(|months| format!("{} months old", age.typed(months))));
+    now.extend(today.age_months.map(|months| say!("said-age", months = age.typed(months))));
     if !now.is_empty() {
-        words.push(format!("now {}", now.join(" ")));
+        words.push(say!("said-now", what = now.join(" ")));
     }
     if string.keep {
-        words.push("it stays".to_owned());
+        words.push(say!("said-stays").to_owned());
     }
     if !string.bothers.is_empty() {
-        words.push(complaints(&string.bothers).to_lowercase());
+        words.push(
+            string
+                .bothers
+                .iter()
+                .map(|key| within(questions::bother_label(key)))
+                .collect::<Vec<_>>()
+                .join(", "),
+        );
     }
     words
 }
@@ -784,7 +759,8 @@ fn slip(fault: &Fault) -> Slip {
         .map(|question| question.text().name)
         .next()
         .unwrap_or(&field);
-    let message = format!("{name}: {} is not allowed. It takes {}.", fault.value, fault.allowed);
+    let message =
+        say!("fault-refused", name = name, typed = &fault.value, allowed = &fault.allowed);
     Slip { field, message }
 }
 
@@ -851,20 +827,19 @@ pub fn said(state: &State, question: Question) -> Option<String> {
         Question::Number(number) => {
             number.of(answers)?;
             Some(
-                format!("{} {}", state.text(number), state.unit(number).label)
+                format!("{} {}", state.text(number), state.unit(number).shown())
                     .trim_end()
                     .to_owned(),
             )
         }
         Question::Concert => {
             let days = answers.concert_days?;
-            let plural = if whole(days) == 1 { "day" } else { "days" };
-            let date = day::read(&state.date_text()).map(|date| format!(", {}", day::spoken(date)));
-            Some(format!(
-                "In {} {plural}{}",
-                Number::Days.unit(None).typed(days),
-                date.unwrap_or_default()
-            ))
+            let number = Number::Days.unit(None).typed(days);
+            let count = whole(days) as f64;
+            Some(match day::read(&state.date_text()).map(day::spoken) {
+                Some(date) => say!("said-concert-date", days = count, number = number, date = date),
+                None => say!("said-concert", days = count, number = number),
+            })
         }
         Question::Bothers => (!answers.bothers.is_empty()).then(|| complaints(&answers.bothers)),
         Question::Wishes => {
@@ -892,7 +867,7 @@ pub fn said(state: &State, question: Question) -> Option<String> {
         Question::AlsoTuned => {
             let each = [Number::AlsoA4, Number::AlsoSemitones].into_iter().filter_map(|number| {
                 number.of(answers)?;
-                Some(format!("{} {}", state.text(number), state.unit(number).label))
+                Some(format!("{} {}", state.text(number), state.unit(number).shown()))
             });
             let each: Vec<_> = each.collect();
             (!each.is_empty()).then(|| each.join(", "))

@@ -6,6 +6,8 @@
 use protocol::reply::Quantity;
 use strings::quantity::{Metre, Newton};
 
+use crate::words::say;
+
 /// A space at which a line does not break, between a number and its unit.
 pub const SPACE: char = '\u{a0}';
 /// A narrow one, between thousands.
@@ -84,6 +86,12 @@ pub fn decimals(half: f64, figures: i32) -> Option<i32> {
     }
 }
 
+/// What stands between whole units and their parts.
+#[must_use]
+pub fn point() -> &'static str {
+    say!("decimal-point")
+}
+
 /// A number with so many digits after the point; thousands are set apart from five digits on.
 #[must_use]
 pub fn fixed(value: f64, places: i32) -> String {
@@ -109,7 +117,7 @@ pub fn fixed(value: f64, places: i32) -> String {
         out.push(c);
     }
     if let Some(rest) = rest {
-        out.push('.');
+        out.push_str(point());
         out.push_str(rest);
     }
     out

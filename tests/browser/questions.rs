@@ -7,6 +7,7 @@ use app::components::field::{Choices, NumberField, Scale};
 use app::components::question::Ask;
 use app::fields::{Number, Wish, Word};
 use app::words::questions::{Question, choices};
+use app::words::speech;
 use js_sys::{Function, Promise};
 use protocol::request::Answers;
 use wasm_bindgen::{JsCast, JsValue};
@@ -92,8 +93,8 @@ async fn a_number_has_its_unit_and_tells_its_fault() {
             id: "a4_hz",
             ask: "What is a′?",
             text: "44o",
-            unit: "Hz",
-            units: vec!["Hz"],
+            unit: Some(Number::A4.unit(None)),
+            units: Number::A4.units().to_vec(),
             fault: Some(AttrValue::from("“44o” is not a number")),
             on_type,
         }),
@@ -178,5 +179,33 @@ async fn sizes_follow_the_instrument_and_a_fault_shows_when_the_field_is_left() 
     assert_eq!(all(&place, ".slip"), 0);
     let kept = js(&place, "return it.querySelector('#sounding_length_m').value");
     assert_eq!(kept.as_string().as_deref(), Some("328"));
+    place.remove();
+}
+
+/// Everything the page with all questions asks.
+#[component]
+fn Everything() -> Html {
+    let questions = app::words::questions::EVERYTHING.iter().flat_map(|part| part.questions);
+    let asked = questions.map(|question| html! { <Ask question={*question} hints=true /> });
+    html! { <>{ for asked }</> }
+}
+
+#[wasm_bindgen_test]
+async fn every_question_is_asked_in_german_too() {
+    speech::speak(catalogue::Language::German, catalogue::GERMAN);
+    let place = place();
+    let app = yew::Renderer::<Everything>::with_root(place.clone()).render();
+    drawn().await;
+    let said = place.text_content().unwrap();
+    speech::speak_english();
+    for german in
+        ["Welches Instrument?", "Weiß ich nicht", "Wie lang ist die Mensur?", "Holzwirbel"]
+    {
+        assert!(said.contains(german), "{german}: {said}");
+    }
+    for english in ["I don’t know", "Which", "string"] {
+        assert!(!said.contains(english), "{english}: {said}");
+    }
+    app.destroy();
     place.remove();
 }

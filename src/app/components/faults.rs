@@ -5,6 +5,7 @@ use yew::prelude::*;
 use crate::platform::view;
 use crate::route::Route;
 use crate::state::{Slip, screen_of};
+use crate::words::say;
 
 /// What the summary is made of.
 #[derive(Clone, Debug, PartialEq, Properties)]
@@ -48,11 +49,7 @@ pub fn Faults(props: &Props) -> Html {
         };
         html! { <li key={slip.field.clone()}>{ link }</li> }
     };
-    let title = if slips.len() == 1 {
-        "One answer cannot be used yet".to_owned()
-    } else {
-        format!("{} answers cannot be used yet", slips.len())
-    };
+    let title = say!("faults-title", count = slips.len());
     html! {
         <section class="faults" id={SUMMARY} tabindex="-1" aria-labelledby="faults-title">
             <h2 id="faults-title">{ title }</h2>

@@ -7,6 +7,7 @@ pub mod evidence;
 pub mod faults;
 pub mod field;
 pub mod findings;
+pub mod habits;
 pub mod listening;
 pub mod maker;
 pub mod nights;

@@ -11,6 +11,7 @@ use crate::hooks::{Store, use_store};
 use crate::platform::{field, pointer};
 use crate::state::{Action, OfString};
 use crate::words::questions::{self, BOTHERS, FAMILIES, GAUGE_CLASSES, Question, Text};
+use crate::words::{naming, say};
 
 /// What a question is made of.
 #[derive(Clone, Debug, PartialEq, Properties)]
@@ -114,8 +115,8 @@ fn NumberOf(props: &NumberOfProps) -> Html {
             why={why.clone()}
             hint={hint.clone()}
             text={store.text(number)}
-            units={number.units().iter().map(|unit| unit.label).collect::<Vec<_>>()}
-            unit={store.unit(number).label}
+            units={number.units().to_vec()}
+            unit={store.unit(number)}
             fault={store.shown(&key).map(AttrValue::from)}
             on_type={act(store, move |text| Action::Type(number, text))}
             on_unit={act(store, move |unit| Action::Unit(number, unit))}
@@ -130,10 +131,10 @@ fn concert(store: &Store) -> Html {
         <fieldset class="field pair" aria-describedby="concert-why concert-hint">
             <legend>{ text.ask }</legend>
             <p class="why" id="concert-why">{ text.why }</p>
-            <NumberOf store={store.clone()} number={Number::Days} ask={questions::DAYS_ASK} />
+            <NumberOf store={store.clone()} number={Number::Days} ask={Question::Number(Number::Days).text().ask} />
             <TextField
                 id="concert_date"
-                ask={questions::DATE_ASK}
+                ask={say!("date-ask")}
                 kind="date"
                 text={store.date_text()}
                 on_type={act(store, Action::Date)}
@@ -181,9 +182,9 @@ fn flags_field(store: &Store, flags: &'static [Flag]) -> Html {
 
 /// A box for everything that can bother.
 fn bother_ticks(bothers: &[String]) -> Vec<Tick> {
-    let tick = |(key, label): &(&'static str, &'static str)| Tick {
+    let tick = |key: &&'static str| Tick {
         key,
-        label,
+        label: questions::bother_label(key),
         ticked: bothers.iter().any(|bother| bother == key),
     };
     BOTHERS.iter().map(tick).collect()
@@ -237,7 +238,7 @@ fn strings_field(store: &Store) -> Html {
         <fieldset class="field" id="strings" aria-describedby="strings-why">
             <legend>{ text.ask }</legend>
             <p class="why" id="strings-why">{ text.why }</p>
-            <p class="hint">{ "Leave a note empty to keep the tuning’s own." }</p>
+            <p class="hint">{ say!("string-note-hint") }</p>
             <div class="each-string">
                 { for fields::tuned(answers).into_iter().enumerate().map(|(i, tuned)| one_string(store, i, tuned)) }
             </div>
@@ -253,42 +254,48 @@ fn one_string(store: &Store, i: usize, tuned: &'static str) -> Html {
     let fault = store.shown(&note).or_else(|| store.shown(&family));
     let unknown = store.shown(&now);
     let known = answer.today != Today::default() || answer.keep || !answer.bothers.is_empty();
-    let metals: Vec<_> =
-        material::METALS.iter().filter(|m| m.outer).map(|m| (m.key, m.name)).collect();
-    let keep = vec![Tick { key: "keep", label: "It stays", ticked: answer.keep }];
+    let metals: Vec<_> = material::METALS
+        .iter()
+        .filter(|m| m.outer)
+        .map(|m| (m.key, naming::metal(m.key)))
+        .collect();
+    let families = FAMILIES.map(|key| (key, questions::family_label(key)));
+    let gauges = GAUGE_CLASSES.map(|key| (key, questions::gauge_label(key)));
+    let unknown_word = say!("unknown");
+    let keep = vec![Tick { key: "keep", label: say!("string-stays"), ticked: answer.keep }];
     html! {
         <fieldset class="one-string" key={i}>
-            <legend>{ format!("{tuned} string") }</legend>
+            <legend>{ say!("string-legend", note = tuned) }</legend>
             <TextField
                 id={note}
-                ask="Tuned to"
+                ask={say!("string-note")}
                 text={store.note_text(i)}
                 fault={fault.map(AttrValue::from)}
                 on_type={act(store, move |text| Action::Note(i, text))}
                 on_leave={leave(store, left)}
             />
-            { select(store, (i, family, "Kind wanted", "Any kind"), &FAMILIES, answer.family.as_ref(), OfString::Family) }
+            { select(store, (i, family, say!("string-kind"), say!("string-any-kind")), &families, answer.family.as_ref(), OfString::Family) }
             <details open={known || unknown.is_some()}>
                 <summary>
-                    { "What is there now, and what bothers" }
-                    <span class="unseen">{ format!(": {tuned} string") }</span>
+                    { say!("string-now") }
+                    <span class="unseen">{ say!("string-now-of", note = tuned) }</span>
                 </summary>
-                { select(store, (i, now, "Kind now", questions::UNKNOWN), &FAMILIES, answer.today.family.as_ref(), OfString::TodayFamily) }
+                { select(store, (i, now, say!("string-kind-now"), unknown_word), &families, answer.today.family.as_ref(), OfString::TodayFamily) }
                 if let Some(unknown) = unknown {
                     <p class="fault">{ unknown }</p>
                 }
-                { select(store, (i, key("today.gauge_class"), "Gauge now", questions::UNKNOWN), &GAUGE_CLASSES, answer.today.gauge_class.as_ref(), OfString::TodayGauge) }
-                { select(store, (i, key("today.outer_metal"), "Metal outside", questions::UNKNOWN), &metals, answer.today.outer_metal.as_ref(), OfString::TodayMetal) }
-                <NumberOf store={store.clone()} number={Number::AgeOf(i)} ask="How old it is" />
+                { select(store, (i, key("today.gauge_class"), say!("string-gauge-now"), unknown_word), &gauges, answer.today.gauge_class.as_ref(), OfString::TodayGauge) }
+                { select(store, (i, key("today.outer_metal"), say!("string-metal-now"), unknown_word), &metals, answer.today.outer_metal.as_ref(), OfString::TodayMetal) }
+                <NumberOf store={store.clone()} number={Number::AgeOf(i)} ask={Question::Number(Number::AgeOf(i)).text().ask} />
                 <Ticks
                     id={key("keep")}
-                    ask="Does it stay?"
+                    ask={say!("string-stays-ask")}
                     ticks={keep}
                     on_tick={act(store, move |(_, yes)| Action::OfString(i, OfString::Keep(yes)))}
                 />
                 <Ticks
                     id={key("bothers")}
-                    ask="What bothers about it?"
+                    ask={say!("string-bothers")}
                     ticks={bother_ticks(&answer.bothers)}
                     fault={store.shown(&key("bothers")).map(AttrValue::from)}
                     on_tick={act(store, move |(bother, yes): (&'static str, bool)| {
@@ -309,8 +316,8 @@ fn weights_field(store: &Store) -> Html {
                 key={i}
                 store={store.clone()}
                 number={Number::Weight(i)}
-                ask={questions::weight_label(i)}
-                hint={format!("Usually {usual}")}
+                ask={naming::capital(questions::weight_name(i))}
+                hint={say!("weight-usual", number = usual)}
             />
         }
     };
@@ -321,7 +328,7 @@ fn weights_field(store: &Store) -> Html {
             <legend>{ text.ask }</legend>
             <p class="why" id="weights-why">{ text.why }</p>
             <details open={any}>
-                <summary>{ "Twelve weights, each from 0 to 10" }</summary>
+                <summary>{ say!("weights-summary") }</summary>
                 <div class="weights">{ for (0..desirability::COUNT).map(weight) }</div>
             </details>
         </fieldset>

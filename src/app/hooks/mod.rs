@@ -1,6 +1,7 @@
 //! What components share: the model to ask, the state of the page, and where the page is.
 
 mod bowed;
+pub mod habits;
 mod model;
 mod offline;
 mod route;

@@ -9,6 +9,7 @@ use crate::platform::{address, view};
 use crate::route::{Route, SCREENS};
 use crate::state::Action;
 use crate::words::questions::PATH;
+use crate::words::say;
 
 /// Which screen.
 #[derive(Clone, Debug, PartialEq, Eq, Properties)]
@@ -74,18 +75,18 @@ pub fn AskPage(props: &Props) -> Html {
     html! {
         <div class="ask-page">
             <p class="way">
-                <a class="back" href={back.to_string()}>{ "Back" }</a>
+                <a class="back" href={back.to_string()}>{ say!("back") }</a>
                 if !checking {
-                    <span class="count">{ format!("{screen} of {SCREENS}") }</span>
+                    <span class="count">{ say!("screen-of", screen = screen, all = SCREENS) }</span>
                 }
             </p>
             <Faults {slips} here=true />
-            <h1>{ page.title }</h1>
+            <h1>{ page.title() }</h1>
             <form novalidate=true onsubmit={submit}>
                 { for page.questions.iter().map(|question| html! { <Ask key={question.key()} question={*question} /> }) }
                 <p class="actions">
-                    <button class="button" type="submit">{ "Continue" }</button>
-                    <a href={Route::Set.to_string()} onclick={find}>{ "Find strings" }</a>
+                    <button class="button" type="submit">{ say!("continue") }</button>
+                    <a href={Route::Set.to_string()} onclick={find}>{ say!("find") }</a>
                 </p>
             </form>
         </div>

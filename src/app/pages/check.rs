@@ -9,7 +9,8 @@ use crate::hooks::use_store;
 use crate::platform::{address, view};
 use crate::route::{Route, SCREENS};
 use crate::state::{self, Action};
-use crate::words::questions::{self, EVERYTHING, LABEL_ASK, LABEL_HINT, Question, usual};
+use crate::words::questions::{self, EVERYTHING, Question, usual};
+use crate::words::say;
 
 /// The list of answers.
 #[component]
@@ -55,35 +56,35 @@ pub fn CheckPage() -> Html {
     let (mut said, mut unsaid) = (Vec::new(), Vec::new());
     for question in EVERYTHING.iter().flat_map(|part| part.questions).copied() {
         match state::said(&store, question) {
-            Some(answer) => said.push(row(question, answer, "Change")),
+            Some(answer) => said.push(row(question, answer, say!("change"))),
             // Not asked before the instrument is known.
             None if questions::waits(question, &store.document.answers) => {}
             None => {
                 let taken = usual(question, &store.document.answers).unwrap_or_default();
-                unsaid.push(row(question, taken, "Answer"));
+                unsaid.push(row(question, taken, say!("answer")));
             }
         }
     }
     let back = Route::Ask { screen: SCREENS, checking: false };
     html! {
         <div class="check">
-            <p class="way"><a class="back" href={back.to_string()}>{ "Back" }</a></p>
+            <p class="way"><a class="back" href={back.to_string()}>{ say!("back") }</a></p>
             <Faults {slips} />
-            <h1>{ "Check your answers" }</h1>
+            <h1>{ say!("check-title") }</h1>
             if said.is_empty() {
-                <p>{ "Nothing is said yet. A set can be found all the same." }</p>
+                <p>{ say!("check-nothing") }</p>
             } else {
                 <dl class="rows">{ for said }</dl>
             }
-            <TextField id="label" ask={LABEL_ASK} hint={LABEL_HINT} text={store.document.label.clone()} on_type={label} />
+            <TextField id="label" ask={say!("label-ask")} hint={say!("label-hint")} text={store.document.label.clone()} on_type={label} />
             <p class="actions">
-                <button class="button" type="button" onclick={find}>{ "Find strings" }</button>
-                <a href={Route::Everything { field: None }.to_string()}>{ "Everything on one page" }</a>
+                <button class="button" type="button" onclick={find}>{ say!("find") }</button>
+                <a href={Route::Everything { field: None }.to_string()}>{ say!("everything-title") }</a>
             </p>
             if !unsaid.is_empty() {
                 <section aria-labelledby="unsaid">
-                    <h2 id="unsaid">{ "Not said: we take the usual" }</h2>
-                    <p>{ "Each of these would sharpen the answer." }</p>
+                    <h2 id="unsaid">{ say!("check-unsaid") }</h2>
+                    <p>{ say!("check-sharpen") }</p>
                     <dl class="rows faint">{ for unsaid }</dl>
                 </section>
             }

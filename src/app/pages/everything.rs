@@ -9,7 +9,8 @@ use crate::hooks::use_store;
 use crate::platform::{address, view};
 use crate::route::Route;
 use crate::state::Action;
-use crate::words::questions::{EVERYTHING, LABEL_ASK, LABEL_HINT};
+use crate::words::questions::EVERYTHING;
+use crate::words::say;
 
 /// All questions.
 #[component]
@@ -48,15 +49,15 @@ pub fn EverythingPage() -> Html {
     let slips = if *stopped > 0 { store.slips() } else { Vec::new() };
     html! {
         <div class="everything">
-            <p class="way"><a class="back" href={Route::Home.to_string()}>{ "Back" }</a></p>
+            <p class="way"><a class="back" href={Route::Home.to_string()}>{ say!("back") }</a></p>
             <Faults {slips} here=true />
-            <h1>{ "Everything on one page" }</h1>
-            <p class="lead">{ "Leave out whatever you don’t know: the range widens, and nothing is blocked." }</p>
+            <h1>{ say!("everything-title") }</h1>
+            <p class="lead">{ say!("everything-lead") }</p>
             <form novalidate=true onsubmit={submit}>
-                <TextField id="label" ask={LABEL_ASK} hint={LABEL_HINT} text={store.document.label.clone()} on_type={label} />
+                <TextField id="label" ask={say!("label-ask")} hint={say!("label-hint")} text={store.document.label.clone()} on_type={label} />
                 { for EVERYTHING.iter().map(|part| html! {
-                    <section key={part.title} class="part">
-                        <h2>{ part.title }</h2>
+                    <section key={part.title()} class="part">
+                        <h2>{ part.title() }</h2>
                         <div class="questions">
                             { for part.questions.iter().map(|question| html! {
                                 <Ask key={question.key()} question={*question} hints=true />
@@ -65,8 +66,8 @@ pub fn EverythingPage() -> Html {
                     </section>
                 }) }
                 <p class="actions stays">
-                    <button class="button" type="submit">{ "Find strings" }</button>
-                    <a href={Route::Check.to_string()}>{ "Check answers" }</a>
+                    <button class="button" type="submit">{ say!("find") }</button>
+                    <a href={Route::Check.to_string()}>{ say!("check-answers") }</a>
                 </p>
             </form>
         </div>

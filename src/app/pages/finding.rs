@@ -10,7 +10,7 @@ use crate::pages::set::SetPage;
 use crate::platform::{address, clock, files};
 use crate::route::Route;
 use crate::state::{Action, Asking, Notice};
-use crate::words::summary;
+use crate::words::{say, summary};
 
 /// The set, or how far it is.
 #[component]
@@ -41,25 +41,25 @@ pub fn FindingPage() -> Html {
     let status = match &store.asking {
         Asking::Busy(_) => html! {
             <div class="busy" role="status">
-                <p>{ "Working out a set." }</p>
-                <button class="button quiet" type="button" onclick={stop}>{ "Stop" }</button>
+                <p>{ say!("finding-busy") }</p>
+                <button class="button quiet" type="button" onclick={stop}>{ say!("stop") }</button>
             </div>
         },
         Asking::Stopped if !store.is_found() => html! {
             <div class="busy" role="status">
-                <p>{ "Stopped. The answers are kept." }</p>
-                <button class="button" type="button" onclick={again}>{ "Find strings" }</button>
+                <p>{ say!("finding-stopped") }</p>
+                <button class="button" type="button" onclick={again}>{ say!("find") }</button>
             </div>
         },
         Asking::Failed { message, reload } => {
             let anew = Callback::from(|_: MouseEvent| address::reload());
             html! {
                 <div class="busy grave" role="alert">
-                    <p>{ format!("There is no answer: {message}. Your answers are kept.") }</p>
+                    <p>{ say!("finding-failed", reason = message) }</p>
                     if *reload {
-                        <button class="button" type="button" onclick={anew}>{ "Load the page again" }</button>
+                        <button class="button" type="button" onclick={anew}>{ say!("load-again") }</button>
                     } else {
-                        <button class="button" type="button" onclick={again}>{ "Try again" }</button>
+                        <button class="button" type="button" onclick={again}>{ say!("try-again") }</button>
                     }
                 </div>
             }
@@ -67,10 +67,10 @@ pub fn FindingPage() -> Html {
         _ => Html::default(),
     };
     let Some(found) = store.found.as_ref().filter(|_| slips.is_empty()) else {
-        let title = if slips.is_empty() { "Finding strings" } else { "Not yet" };
+        let title = if slips.is_empty() { say!("finding-title") } else { say!("finding-not-yet") };
         return html! {
             <div class="finding">
-                <p class="way"><a class="back" href={Route::Check.to_string()}>{ "Back" }</a></p>
+                <p class="way"><a class="back" href={Route::Check.to_string()}>{ say!("back") }</a></p>
                 <h1>{ title }</h1>
                 <Faults {slips} />
                 { status }
@@ -90,7 +90,7 @@ pub fn FindingPage() -> Html {
             let text = protocol::document::save(&store.document);
             let name = summary::file_name(&store.name());
             if let Err(reason) = files::save(&name, "application/json", &text) {
-                let text = format!("Not saved: {reason}.");
+                let text = say!("not-saved", reason = reason.to_string());
                 store.dispatch(Action::Tell(Notice::grave(text)));
             }
         })
@@ -101,7 +101,7 @@ pub fn FindingPage() -> Html {
         <div class="finding">
             { status }
             if !store.is_found() && store.asking != Asking::Idle {
-                <p class="earlier">{ "Below is the set for your earlier answers." }</p>
+                <p class="earlier">{ say!("finding-earlier") }</p>
             }
             <SetPage fit={Rc::clone(&found.fit)} answers={Rc::clone(&found.answers)} label={store.document.label.clone()}
                 on_change={change} on_compare={compare} on_keep={keep} on_download={download} />

@@ -9,6 +9,7 @@ use crate::platform::serviceworker::{self, Offline};
 use crate::platform::{address, files};
 use crate::route::Route;
 use crate::state::{Action, Notice, fitting_name};
+use crate::words::say;
 
 /// The front door.
 #[component]
@@ -29,7 +30,7 @@ pub fn HomePage() -> Html {
                     }
                     Ok(None) => {}
                     Err(reason) => {
-                        let text = format!("Not opened: {reason}.");
+                        let text = say!("home-not-opened", reason = reason.to_string());
                         dispatcher.dispatch(Action::Tell(Notice::grave(text)));
                     }
                 }
@@ -42,39 +43,39 @@ pub fn HomePage() -> Html {
     };
     html! {
         <div class="home">
-            <h1>{ "Find strings that suit an instrument and whoever plays it, and see why." }</h1>
+            <h1>{ say!("home-title") }</h1>
             if store.is_begun() {
                 <p class="begun">
-                    <a class="button" href={Route::Check.to_string()}>{ format!("Go on with {}", store.name()) }</a>
-                    <button class="button quiet" type="button" onclick={afresh}>{ "Start afresh" }</button>
+                    <a class="button" href={Route::Check.to_string()}>{ say!("home-go-on", name = store.name()) }</a>
+                    <button class="button quiet" type="button" onclick={afresh}>{ say!("home-afresh") }</button>
                 </p>
             }
             <ul class="doors">
                 <li>
                     <a class="door" href={Route::Ask { screen: 1, checking: false }.to_string()}>
-                        <strong>{ "Answer a few questions" }</strong>
-                        <span>{ "Eight short screens, three minutes. “I don’t know” is always an answer." }</span>
+                        <strong>{ say!("home-path") }</strong>
+                        <span>{ say!("home-path.more") }</span>
                     </a>
                 </li>
                 <li>
                     <a class="door" href={Route::Everything { field: None }.to_string()}>
-                        <strong>{ "Everything on one page" }</strong>
-                        <span>{ "For the bench: measured length, tuning, each string, weights." }</span>
+                        <strong>{ say!("everything-title") }</strong>
+                        <span>{ say!("home-everything") }</span>
                     </a>
                 </li>
             </ul>
             <p class="other">
                 if !store.is_begun() {
-                    <a href={Route::Set.to_string()}>{ "Just show me a set" }</a>
+                    <a href={Route::Set.to_string()}>{ say!("home-just") }</a>
                 }
                 <label class="file">
                     <input type="file" accept=".json,application/json" onchange={open} />
-                    <span>{ "Open a saved file" }</span>
+                    <span>{ say!("home-open") }</span>
                 </label>
             </p>
             <Kept />
             <p class="private">
-                { "Nothing you type leaves this machine. " }
+                { say!("home-private") }{ " " }
                 <State />
             </p>
         </div>
@@ -108,10 +109,10 @@ fn Kept() -> Html {
                 <ul class="lines">{ for fitting.summary.iter().map(|line| html! { <li>{ line }</li> }) }</ul>
                 <p class="actions">
                     <button class="button quiet" type="button" onclick={open}>
-                        { "Open" }<span class="unseen">{ format!(" {name}") }</span>
+                        { say!("open") }<span class="unseen">{ format!(" {name}") }</span>
                     </button>
                     <button class="button quiet" type="button" onclick={remove}>
-                        { "Remove" }<span class="unseen">{ format!(" {name}") }</span>
+                        { say!("remove") }<span class="unseen">{ format!(" {name}") }</span>
                     </button>
                 </p>
             </li>
@@ -119,7 +120,7 @@ fn Kept() -> Html {
     };
     html! {
         <section class="kept" aria-labelledby="kept">
-            <h2 id="kept">{ "Kept on this machine" }</h2>
+            <h2 id="kept">{ say!("home-kept") }</h2>
             <ul>{ for fittings.iter().enumerate().map(item) }</ul>
         </section>
     }
@@ -131,18 +132,18 @@ fn State() -> Html {
     let update = Callback::from(|_: MouseEvent| serviceworker::take_update());
     match use_offline() {
         None => Html::default(),
-        Some(Offline::Ready) => html! { "Ready for use without a network." },
+        Some(Offline::Ready) => html! { say!("offline-ready") },
         Some(Offline::UpdateWaiting) => html! {
             <>
-                { "Ready for use without a network. A newer version has arrived. " }
-                <button class="button quiet" type="button" onclick={update}>{ "Use it now" }</button>
+                { say!("offline-newer") }{ " " }
+                <button class="button quiet" type="button" onclick={update}>{ say!("offline-use") }</button>
             </>
         },
         Some(Offline::Impossible) => {
-            html! { "This browser does not keep the page for use without a network." }
+            html! { say!("offline-impossible") }
         }
         Some(Offline::Failed(reason)) => {
-            html! { format!("The page is not kept for use without a network: {reason}.") }
+            html! { say!("offline-failed", reason = reason) }
         }
     }
 }

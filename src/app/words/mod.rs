@@ -10,5 +10,8 @@ pub mod property;
 pub mod questions;
 pub mod reasons;
 pub mod set;
+pub mod speech;
 pub mod summary;
 pub mod verdict;
+
+pub use crate::say;

@@ -2,6 +2,7 @@
 
 use protocol::request::{Construction, Core, Winding};
 
+use super::speech;
 use crate::components::section::{CoreSection, section};
 use crate::units;
 
@@ -50,6 +51,13 @@ pub fn list<T: AsRef<str>>(words: &[T]) -> String {
 pub fn capital(text: &str) -> String {
     let mut chars = text.chars();
     chars.next().map_or_else(String::new, |first| first.to_uppercase().chain(chars).collect())
+}
+
+/// The first letter in lower case, as within a list.
+#[must_use]
+pub fn within(text: &str) -> String {
+    let mut chars = text.chars();
+    chars.next().map_or_else(String::new, |first| first.to_lowercase().chain(chars).collect())
 }
 
 /// `a` or `an`, and the word.
@@ -113,10 +121,7 @@ pub fn core_material(key: &str) -> &str {
 /// A winding's metal.
 #[must_use]
 pub fn metal(key: &str) -> &str {
-    match key {
-        "chrome-steel" => "chrome steel",
-        other => other,
-    }
+    speech::of_or_key("metal", key)
 }
 
 /// The core as one would describe it to a maker.

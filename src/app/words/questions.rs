@@ -7,7 +7,11 @@ use protocol::request::Answers;
 use strings::fit::problem::BASE_WEIGHTS;
 use strings::instrument;
 
+use super::naming::capital;
+use super::say;
+use super::speech;
 use crate::fields::{self, Flag, Number, Wish, Word};
+use crate::units;
 
 /// A question, however it is answered.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -56,33 +60,27 @@ pub struct Choice {
     pub hint: String,
 }
 
-/// What a label is asked for with.
-pub const LABEL_ASK: &str = "A label for this fitting";
-/// How to give one.
-pub const LABEL_HINT: &str =
-    "A desk or an instrument, such as “Desk 3 viola”. It stays on this machine.";
-
-/// The two ways to say when the next performance is.
-pub const DAYS_ASK: &str = "Days from now";
-/// The other of them.
-pub const DATE_ASK: &str = "Or the date";
-
-/// The choice that is always there.
-pub const UNKNOWN: &str = "I don’t know";
-
 /// A screen of the player's path, or a part of the page with everything.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Screen {
-    /// Its heading.
-    pub title: &'static str,
+    /// The message that is its heading.
+    heading: &'static str,
     /// What it asks.
     pub questions: &'static [Question],
+}
+
+impl Screen {
+    /// Its heading.
+    #[must_use]
+    pub fn title(&self) -> &'static str {
+        speech::plain(self.heading)
+    }
 }
 
 /// The player's path.
 pub const PATH: [Screen; crate::route::SCREENS] = [
     Screen {
-        title: "The instrument",
+        heading: "path-instrument",
         questions: &[
             Question::Word(Word::Aim),
             Question::Word(Word::Instrument),
@@ -91,26 +89,26 @@ pub const PATH: [Screen; crate::route::SCREENS] = [
         ],
     },
     Screen {
-        title: "Its strings now",
+        heading: "path-strings",
         questions: &[Question::Word(Word::Now), Question::Number(Number::Age)],
     },
-    Screen { title: "Complaints and wishes", questions: &[Question::Bothers, Question::Wishes] },
+    Screen { heading: "path-wishes", questions: &[Question::Bothers, Question::Wishes] },
     Screen {
-        title: "Music and player",
+        heading: "path-player",
         questions: &[Question::Word(Word::Music), Question::Word(Word::Level)],
     },
     Screen {
-        title: "Tuning it",
+        heading: "path-tuning",
         questions: &[
             Question::Word(Word::Pegs),
             Question::Word(Word::Tuners),
             Question::Word(Word::WhoTunes),
         ],
     },
-    Screen { title: "Where it lives", questions: &[Question::Word(Word::Room)] },
-    Screen { title: "The next performance", questions: &[Question::Concert] },
+    Screen { heading: "path-room", questions: &[Question::Word(Word::Room)] },
+    Screen { heading: "path-concert", questions: &[Question::Concert] },
     Screen {
-        title: "Budget and skin",
+        heading: "path-needs",
         questions: &[Question::Word(Word::Budget), Question::Flags(PATH_FLAGS)],
     },
 ];
@@ -120,7 +118,7 @@ const PATH_FLAGS: &[Flag] = &[Flag::NickelAllergy, Flag::AcidSweat, Flag::Animal
 /// Everything, for those who do this daily.
 pub const EVERYTHING: &[Screen] = &[
     Screen {
-        title: "Instrument",
+        heading: "part-instrument",
         questions: &[
             Question::Word(Word::Aim),
             Question::Word(Word::Instrument),
@@ -130,7 +128,7 @@ pub const EVERYTHING: &[Screen] = &[
         ],
     },
     Screen {
-        title: "Pitch",
+        heading: "part-pitch",
         questions: &[
             Question::Word(Word::Tuning),
             Question::Number(Number::A4),
@@ -139,13 +137,13 @@ pub const EVERYTHING: &[Screen] = &[
         ],
     },
     Screen {
-        title: "Strings on it now",
+        heading: "part-now",
         questions: &[Question::Word(Word::Now), Question::Number(Number::Age), Question::Bothers],
     },
-    Screen { title: "String by string", questions: &[Question::Strings] },
-    Screen { title: "Wishes", questions: &[Question::Wishes] },
+    Screen { heading: "part-strings", questions: &[Question::Strings] },
+    Screen { heading: "part-wishes", questions: &[Question::Wishes] },
     Screen {
-        title: "Player",
+        heading: "part-player",
         questions: &[
             Question::Word(Word::Music),
             Question::Word(Word::Level),
@@ -155,20 +153,16 @@ pub const EVERYTHING: &[Screen] = &[
         ],
     },
     Screen {
-        title: "Pegs and place",
+        heading: "part-place",
         questions: &[
             Question::Word(Word::Pegs),
             Question::Word(Word::Tuners),
             Question::Word(Word::Room),
         ],
     },
-    Screen { title: "Special needs", questions: &[Question::Flags(&Flag::ALL)] },
-    Screen { title: "Weights", questions: &[Question::Weights] },
+    Screen { heading: "part-needs", questions: &[Question::Flags(&Flag::ALL)] },
+    Screen { heading: "part-weights", questions: &[Question::Weights] },
 ];
-
-const fn text(name: &'static str, ask: &'static str, why: &'static str) -> Text {
-    Text { name, ask, why, hint: "" }
-}
 
 impl Question {
     /// The name of its fields, which is also where the page finds it.
@@ -202,91 +196,28 @@ impl Question {
 
     /// What it says.
     #[must_use]
-    pub const fn text(self) -> Text {
-        match self {
-            Self::Word(word) => word_text(word),
-            Self::Number(number) => number_text(number),
-            Self::Concert => Text {
-                hint: "Nothing planned: leave empty.",
-                ..text("Next performance", "When must it be right?", "New strings must settle.")
-            },
-            Self::Bothers => text("Complaints", "What bothers you?", "Not all need new strings."),
-            Self::Wishes => text("Wishes", "What do you wish?", "Every wish has its price."),
-            Self::Flags(_) => {
-                text("Special needs", "Does any hold?", "They rule some strings out.")
-            }
-            Self::AlsoTuned => Text {
-                hint: "Leave both empty if there is only one.",
-                ..text(
-                    "Other pitch",
-                    "Are the same strings used at another pitch too?",
-                    "The highest pitch sets what they must bear.",
-                )
-            },
-            Self::Strings => text(
-                "String by string",
-                "Is there more to say of one string?",
-                "For a mixed set, an odd tuning, or one string that bothers.",
-            ),
-            Self::Weights => text(
-                "Weights",
-                "Set a weight by hand?",
-                "Answers move the weights; a number here is taken instead.",
-            ),
-        }
-    }
-}
-
-const fn word_text(word: Word) -> Text {
-    match word {
-        Word::Aim => text("What it is about", "What is it about?", "One may do."),
-        Word::Instrument => text("Instrument", "Which instrument?", "It sets length and pitch."),
-        Word::Size => text("Size", "Which size?", "Length decides the gauge."),
-        Word::Tuning => text("Tuning", "How is it tuned?", "Pitch and length set the load."),
-        Word::Temperament => text(
-            "Temperament",
-            "Which temperament?",
-            "Pure fifths move the outer strings by cents.",
-        ),
-        Word::SetUp => text("Set-up", "How is it set up?", "Old ones bear less."),
-        Word::Now => text("Strings now", "What strings are on it?", "Advice compares with them."),
-        Word::Music => text("Music", "What is played?", "Each style asks differently."),
-        Word::Level => text("Level", "How far along?", "Beginners need steadiness first."),
-        Word::Pegs => text("Pegs", "What turns the strings?", "Stiff strings need fine steps."),
-        Word::Tuners => text("Fine tuners", "Where are fine tuners?", "Steel needs them."),
-        Word::WhoTunes => text("Who tunes", "Who tunes between lessons?", "Some strings drift."),
-        Word::Room => text("Where it lives", "What is the air like?", "Damp and heat move pitch."),
-        Word::Budget => text("Budget", "What may it cost?", "Dearer isn’t always better."),
-    }
-}
-
-const fn number_text(number: Number) -> Text {
-    const EMPTY: &str = "Leave empty if unknown.";
-    match number {
-        Number::Length => Text {
-            hint: "Nut to bridge, along the outer string. Leave empty to take the size’s usual length.",
-            ..text(
-                "Sounding length",
-                "What is the sounding length?",
-                "A measured length narrows every range.",
-            )
-        },
-        Number::A4 => Text {
-            hint: EMPTY,
-            ..text("Pitch of a′", "What is a′?", "Higher pitch, more load.")
-        },
-        Number::Age => {
-            Text { hint: EMPTY, ..text("Age", "How old are they?", "Fresh ones may do.") }
-        }
-        Number::Days => text("Next performance", DAYS_ASK, ""),
-        Number::AlsoA4 => text("Other pitch of a′", "Another a′", ""),
-        Number::AlsoSemitones => Text {
-            hint: "2 for a whole tone up, −1 for a semitone down.",
-            ..text("Other tuning", "How far above the main tuning", "")
-        },
-        Number::AgeOf(_) => text("Age of the string", "How old it is", ""),
-        Number::Wish(_) => text("Wish", "", ""),
-        Number::Weight(_) => text("Weight", "", ""),
+    pub fn text(self) -> Text {
+        let message = match self {
+            Self::Word(word) => word.key(),
+            Self::Number(Number::Length) => "length",
+            Self::Number(Number::A4) => "a4",
+            Self::Number(Number::Age) => "age",
+            Self::Number(Number::Days) => "days",
+            Self::Number(Number::AlsoA4) => "also-a4",
+            Self::Number(Number::AlsoSemitones) => "also-semitones",
+            Self::Number(Number::AgeOf(_)) => "age-of",
+            // A wish and a weight stand in a list, under a question of their own.
+            Self::Number(Number::Wish(_)) | Self::Wishes => "wishes",
+            Self::Number(Number::Weight(_)) | Self::Weights => "weights",
+            Self::Concert => "concert",
+            Self::Bothers => "bothers",
+            Self::Flags(_) => "flags",
+            Self::AlsoTuned => "also-tuned",
+            Self::Strings => "strings",
+        };
+        let part =
+            |part: &str| speech::of("question", &format!("{message}{part}")).unwrap_or_default();
+        Text { name: part(".name"), ask: part(""), why: part(".why"), hint: part(".hint") }
     }
 }
 
@@ -296,10 +227,10 @@ pub fn number_name(number: Number) -> String {
     match number {
         Number::Wish(wish) => {
             let words = wish_words(wish);
-            format!("Wish from {} to {}", words.low, words.high)
+            say!("wish-name", low = words.low, high = words.high)
         }
-        Number::Weight(i) => format!("Weight of {}", weight_name(i)),
-        _ => number_text(number).name.to_owned(),
+        Number::Weight(i) => say!("weight-name", weight = weight_name(i)),
+        _ => Question::Number(number).text().name.to_owned(),
     }
 }
 
@@ -322,48 +253,16 @@ pub struct WishWords {
 
 /// The words of a wish.
 #[must_use]
-pub const fn wish_words(wish: Wish) -> WishWords {
-    match wish {
-        Wish::Colour => WishWords {
-            low: "steady",
-            high: "colour",
-            low_said: "It stays in tune.",
-            high_said: "Every bow stroke sounds different.",
-            low_more: "steadier",
-            high_more: "more colour",
-        },
-        Wish::Brightness => WishWords {
-            low: "dark",
-            high: "bright",
-            low_said: "Like a low, warm voice.",
-            high_said: "Like a small bell.",
-            low_more: "darker",
-            high_more: "brighter",
-        },
-        Wish::Power => WishWords {
-            low: "gentle",
-            high: "powerful",
-            low_said: "It sings in small rooms.",
-            high_said: "It reaches the back row.",
-            low_more: "gentler",
-            high_more: "more powerful",
-        },
-        Wish::Feel => WishWords {
-            low: "soft",
-            high: "firm",
-            low_said: "My fingers hardly work.",
-            high_said: "It pushes back.",
-            low_more: "softer",
-            high_more: "firmer",
-        },
-        Wish::Response => WishWords {
-            low: "broad",
-            high: "quick",
-            low_said: "I lean in and it blooms.",
-            high_said: "It speaks at a touch.",
-            low_more: "broader",
-            high_more: "quicker",
-        },
+pub fn wish_words(wish: Wish) -> WishWords {
+    let key = fields::wish_key(wish);
+    let word = |end: &str| speech::of("wish", &format!("{key}-{end}")).unwrap_or_default();
+    WishWords {
+        low: word("low"),
+        high: word("high"),
+        low_said: word("low.said"),
+        high_said: word("high.said"),
+        low_more: word("low.more"),
+        high_more: word("high.more"),
     }
 }
 
@@ -373,98 +272,110 @@ pub fn wish_word(wish: Wish, value: f64) -> String {
     let words = wish_words(wish);
     let more = if value < 0.0 { words.low_more } else { words.high_more };
     match value.abs() {
-        size if size < 0.25 => LIKE_NOW.to_owned(),
-        size if size < 0.75 => format!("a little {more}"),
+        size if size < 0.25 => like_now().to_owned(),
+        size if size < 0.75 => say!("wish-a-little", more = more),
         size if size < 1.5 => more.to_owned(),
-        _ => format!("much {more}"),
+        _ => say!("wish-much", more = more),
     }
 }
 
 /// The middle of every wish.
-pub const LIKE_NOW: &str = "like now";
+#[must_use]
+pub fn like_now() -> &'static str {
+    say!("wish-like-now")
+}
 
-/// What can bother, with the words for it.
-pub const BOTHERS: [(&str, &str); 15] = [
-    ("too-bright", "Too bright"),
-    ("thin", "Thin"),
-    ("too-dull", "Too dull"),
-    ("too-quiet", "Too quiet"),
-    ("slow-to-speak", "Slow to speak"),
-    ("chokes", "Chokes when pushed"),
-    ("whistles", "Whistles"),
-    ("wolf", "A wolf note"),
-    ("out-of-tune", "Out of tune"),
-    ("goes-flat", "Goes flat"),
-    ("breaks", "Breaks"),
-    ("breaks-at-the-peg", "Breaks at the peg"),
-    ("false", "Sounds false"),
-    ("hard-on-the-hand", "Hard on the hand"),
-    ("uneven", "Uneven strings"),
+/// What can bother.
+pub const BOTHERS: [&str; 15] = [
+    "too-bright",
+    "thin",
+    "too-dull",
+    "too-quiet",
+    "slow-to-speak",
+    "chokes",
+    "whistles",
+    "wolf",
+    "out-of-tune",
+    "goes-flat",
+    "breaks",
+    "breaks-at-the-peg",
+    "false",
+    "hard-on-the-hand",
+    "uneven",
 ];
+
+/// The words for what bothers.
+#[must_use]
+pub fn bother_label(key: &str) -> &str {
+    speech::of_or_key("bother", key)
+}
 
 /// What is true if a box is ticked.
 #[must_use]
-pub const fn flag_label(flag: Flag) -> &'static str {
-    match flag {
-        Flag::NickelAllergy => "Nickel irritates the skin",
-        Flag::AcidSweat => "Sweat eats strings",
-        Flag::AnimalFree => "Nothing from animals",
-        Flag::MagneticPickup => "A magnetic pickup needs steel",
-        Flag::HandPain => "The hand hurts",
-        Flag::GutToItsLimit => "Plain gut on top, even if it breaks often",
-        Flag::MustSettle => "It must have settled by the next performance",
-    }
+pub fn flag_label(flag: Flag) -> &'static str {
+    speech::of("flag", flag.key()).unwrap_or_default()
 }
 
 /// The short name of what a box says.
 #[must_use]
-pub const fn flag_name(flag: Flag) -> &'static str {
-    match flag {
-        Flag::NickelAllergy => "Nickel allergy",
-        Flag::AcidSweat => "Acid sweat",
-        Flag::AnimalFree => "Animal-free",
-        Flag::MagneticPickup => "Magnetic pickup",
-        Flag::HandPain => "Hand pain",
-        Flag::GutToItsLimit => "Gut to its limit",
-        Flag::MustSettle => "Settled in time",
-    }
+pub fn flag_name(flag: Flag) -> &'static str {
+    speech::of("flag", &format!("{}.name", flag.key())).unwrap_or_default()
 }
 
 /// The families one can insist on.
-pub const FAMILIES: [(&str, &str); 7] = [
-    ("plain-gut", "Plain gut"),
-    ("wound-gut", "Wound gut"),
-    ("plain-steel", "Plain steel"),
-    ("wound-steel", "Wound steel"),
-    ("stranded-steel", "Stranded steel"),
-    ("synthetic", "Synthetic"),
-    ("monofilament", "Monofilament"),
+pub const FAMILIES: [&str; 7] = [
+    "plain-gut",
+    "wound-gut",
+    "plain-steel",
+    "wound-steel",
+    "stranded-steel",
+    "synthetic",
+    "monofilament",
 ];
 
+/// A family as a word to choose.
+#[must_use]
+pub fn family_label(key: &str) -> &str {
+    speech::of_or_key("kind", key)
+}
+
+/// A family in a list of what was said.
+#[must_use]
+pub fn family_listed(key: &str) -> &str {
+    speech::of("kind", &format!("{key}.listed")).unwrap_or(key)
+}
+
 /// A third of what is made.
-pub const GAUGE_CLASSES: [(&str, &str); 3] =
-    [("light", "Light"), ("medium", "Medium"), ("heavy", "Heavy")];
+pub const GAUGE_CLASSES: [&str; 3] = ["light", "medium", "heavy"];
+
+/// A gauge as a word to choose.
+#[must_use]
+pub fn gauge_label(key: &str) -> &str {
+    speech::of_or_key("gauge", key)
+}
+
+/// A gauge in a list of what was said.
+#[must_use]
+pub fn gauge_listed(key: &str) -> &str {
+    speech::of("gauge", &format!("{key}.listed")).unwrap_or(key)
+}
 
 /// The name of a weight.
 #[must_use]
 pub fn weight_name(i: usize) -> &'static str {
-    match fields::weight_key(i) {
-        "feel" => "feel under the hand",
-        "elasticity" => "elastic core",
-        "settling" => "settling fast",
-        "drift" => "computed drift",
-        "fitters-judgement" => "steadiness, as fitters judge it",
-        "response" => "quick response",
-        "power" => "power",
-        "brightness" => "brightness as wished",
-        "ring" => "ring of a plucked note",
-        "durability" => "reserve to breaking",
-        "care" => "bears hands and sweat",
-        "price" => "price",
-        "availability" => "easy to get",
-        "tuning" => "easy to tune",
-        other => other,
-    }
+    speech::of_or_key("weight", fields::weight_key(i))
+}
+
+/// An instrument as a word within a sentence.
+#[must_use]
+pub fn instrument_name(key: &str) -> &str {
+    speech::of_or_key("instrument", key)
+}
+
+/// A tuning as a word within a sentence.
+#[must_use]
+pub fn tuning_name<'a>(instrument: &str, key: &'a str) -> &'a str {
+    speech::of("tuning", &format!("{instrument}-{key}")).unwrap_or(key)
 }
 
 /// The name of a weight, at the head of its field.
@@ -479,82 +390,40 @@ pub fn base_weight(i: usize) -> f64 {
     BASE_WEIGHTS.get(i).copied().unwrap_or_default()
 }
 
-fn choice(key: &'static str, label: &str) -> Choice {
-    Choice { key, label: label.to_owned(), hint: String::new() }
-}
-
 /// The words of a question's list; sizes and tunings are those of the instrument.
 #[must_use]
 pub fn choices(word: Word, answers: &Answers) -> Vec<Choice> {
-    let list = |pairs: &[(&'static str, &str)]| {
-        pairs.iter().map(|(key, label)| choice(key, label)).collect()
+    let kind = fields::kind(answers);
+    let choice = |key: &'static str| {
+        let label = match word {
+            Word::Instrument => capital(instrument_name(key)),
+            Word::Size => key.to_owned(),
+            Word::Tuning => capital(tuning_name(kind.key, key)),
+            _ => speech::of_or_key("choice", &format!("{}-{key}", word.key())).to_owned(),
+        };
+        let hint = match word {
+            Word::Size => kind.size(key).map(|size| units::mm(size.length_mm.0 / 1000.0, 0)),
+            _ => None,
+        };
+        Choice { key, label, hint: hint.unwrap_or_default() }
     };
-    match word {
-        Word::Aim => list(&[
-            ("one-string", "One string"),
-            ("whole-set", "The whole set"),
-            ("is-it-time", "Is it time?"),
-        ]),
-        Word::Instrument => {
-            instrument::ALL.iter().map(|kind| choice(kind.key, &capital(kind.name))).collect()
-        }
-        Word::Size => {
-            let sizes = fields::kind(answers).sizes.iter();
-            sizes
-                .map(|size| Choice {
-                    hint: format!("{:.0} mm", size.length_mm.0),
-                    ..choice(size.key, size.key)
-                })
-                .collect()
-        }
-        Word::Tuning => {
-            let tunings = fields::kind(answers).tunings.iter();
-            tunings.map(|tuning| choice(tuning.key, &capital(tuning.name))).collect()
-        }
-        Word::Temperament => list(&[("equal", "Equal"), ("pure-fifths", "Pure fifths")]),
-        Word::SetUp => {
-            list(&[("modern", "Modern"), ("historical", "Historical"), ("light", "Old or light")])
-        }
-        Word::Now => list(&[("gut", "Gut"), ("synthetic", "Synthetic"), ("steel", "Steel")]),
-        Word::Music => list(&[
-            ("classical", "Classical"),
-            ("early", "Early music"),
-            ("folk", "Folk"),
-            ("jazz", "Jazz"),
-        ]),
-        Word::Level => list(&[
-            ("beginner", "Beginner"),
-            ("student", "Student"),
-            ("advanced", "Advanced"),
-            ("professional", "Professional"),
-        ]),
-        Word::Pegs => list(&[
-            ("friction", "Wooden pegs"),
-            ("geared", "Geared pegs"),
-            ("machine", "Machine heads"),
-        ]),
-        Word::Tuners => {
-            list(&[("none", "Nowhere"), ("top", "Top string"), ("all", "Every string")])
-        }
-        Word::WhoTunes => {
-            list(&[("player", "The player"), ("adult", "An adult"), ("nobody", "Nobody")])
-        }
-        Word::Room => list(&[
-            ("steady", "The same all year"),
-            ("seasonal", "Heated winters, warm summers"),
-            ("damp", "Damp"),
-            ("dry", "Dry"),
-            ("travelling", "It travels"),
-        ]),
-        Word::Budget => {
-            list(&[("modest", "Little"), ("middle", "The usual"), ("any", "Whatever is best")])
-        }
-    }
-}
-
-fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+    let keys: Vec<&'static str> = match word {
+        Word::Aim => vec!["one-string", "whole-set", "is-it-time"],
+        Word::Instrument => instrument::ALL.iter().map(|kind| kind.key).collect(),
+        Word::Size => kind.sizes.iter().map(|size| size.key).collect(),
+        Word::Tuning => kind.tunings.iter().map(|tuning| tuning.key).collect(),
+        Word::Temperament => vec!["equal", "pure-fifths"],
+        Word::SetUp => vec!["modern", "historical", "light"],
+        Word::Now => vec!["gut", "synthetic", "steel"],
+        Word::Music => vec!["classical", "early", "folk", "jazz"],
+        Word::Level => vec!["beginner", "student", "advanced", "professional"],
+        Word::Pegs => vec!["friction", "geared", "machine"],
+        Word::Tuners => vec!["none", "top", "all"],
+        Word::WhoTunes => vec!["player", "adult", "nobody"],
+        Word::Room => vec!["steady", "seasonal", "damp", "dry", "travelling"],
+        Word::Budget => vec!["modest", "middle", "any"],
+    };
+    keys.into_iter().map(choice).collect()
 }
 
 /// Whether a question is not asked yet: sizes and tunings belong to an instrument, and without one there is nothing
@@ -580,31 +449,25 @@ pub fn usual(question: Question, answers: &Answers) -> Option<String> {
                 .into_iter()
                 .find(|choice| choice.key == key)
                 .map(|choice| choice.label),
-            None => match word {
-                Word::Now => Some("Nothing to compare with".to_owned()),
-                Word::Music => Some("Classical".to_owned()),
-                Word::Level => Some("Any".to_owned()),
-                Word::WhoTunes => Some("Somebody does".to_owned()),
-                _ => None,
-            },
+            None => speech::of("usual", word.key()).map(str::to_owned),
         }?,
         Question::Number(Number::Length) => {
             let size = answers.size.as_deref().and_then(|key| kind.size(key));
             let size = size.or(kind.sizes.first())?;
-            format!("{:.0} mm, and a wider range", size.length_mm.0)
+            say!("usual-length", number = units::fixed(size.length_mm.0, 0))
         }
         Question::Number(Number::A4) => {
             let low = historical || answers.music.as_deref() == Some("early");
-            (if low { "415 Hz" } else { "440 Hz" }).to_owned()
+            say!("usual-a4", number = if low { "415" } else { "440" })
         }
-        Question::Concert => "No date".to_owned(),
-        Question::Bothers => "Nothing".to_owned(),
-        Question::Wishes => "Everything like now".to_owned(),
-        Question::Flags(_) => "None".to_owned(),
-        Question::Number(_) => "Not old".to_owned(),
-        Question::AlsoTuned => "Only this one".to_owned(),
-        Question::Strings => "The tuning’s notes, any kind".to_owned(),
-        Question::Weights => "They follow from the answers".to_owned(),
+        Question::Concert => say!("usual-concert").to_owned(),
+        Question::Bothers => say!("usual-bothers").to_owned(),
+        Question::Wishes => say!("usual-wishes").to_owned(),
+        Question::Flags(_) => say!("usual-flags").to_owned(),
+        Question::Number(_) => say!("usual-age").to_owned(),
+        Question::AlsoTuned => say!("usual-also-tuned").to_owned(),
+        Question::Strings => say!("usual-strings").to_owned(),
+        Question::Weights => say!("usual-weights").to_owned(),
     };
     Some(text)
 }
@@ -643,26 +506,30 @@ mod tests {
 
     /// Everything a screen of the path says, for a violin.
     fn said(screen: &Screen) -> Vec<String> {
-        let mut said = vec![screen.title.to_owned()];
+        let mut said = vec![screen.title().to_owned()];
         let answers = Answers::default();
         for question in screen.questions {
             let text = question.text();
             said.extend([text.ask, text.why, text.hint].map(str::to_owned));
             match question {
                 Question::Word(word) => {
-                    said.push(UNKNOWN.to_owned());
+                    said.push(say!("unknown").to_owned());
                     // The path shows no hints beside choices: they are for the bench.
                     said.extend(choices(*word, &answers).into_iter().map(|c| c.label));
                 }
                 Question::Number(number) => {
-                    said.extend(number.units().iter().map(|unit| unit.label.to_owned()));
+                    said.extend(number.units().iter().map(|unit| unit.shown().to_owned()));
                 }
-                Question::Concert => said.extend([DAYS_ASK, DATE_ASK, "days"].map(str::to_owned)),
-                Question::Bothers => said.extend(BOTHERS.map(|(_, label)| label.to_owned())),
+                Question::Concert => {
+                    let days = Question::Number(Number::Days).text().ask;
+                    let unit = say!("unit-typed-days");
+                    said.extend([days, say!("date-ask"), unit].map(str::to_owned));
+                }
+                Question::Bothers => said.extend(BOTHERS.map(|key| bother_label(key).to_owned())),
                 Question::Wishes => {
                     for wish in Wish::ALL {
                         let w = wish_words(wish);
-                        let all = [w.low, w.high, w.low_said, w.high_said, LIKE_NOW];
+                        let all = [w.low, w.high, w.low_said, w.high_said, like_now()];
                         said.extend(all.map(str::to_owned));
                     }
                 }
@@ -746,9 +613,9 @@ mod tests {
                 }
             }
         }
-        assert_eq!(&BOTHERS.map(|(key, _)| key)[..], &tables.words["bothers"][..]);
-        assert_eq!(&GAUGE_CLASSES.map(|(key, _)| key)[..], &tables.words["gauge_class"][..]);
-        assert_eq!(&FAMILIES.map(|(key, _)| key)[..], &tables.words["family"][..]);
+        assert_eq!(&BOTHERS[..], &tables.words["bothers"][..]);
+        assert_eq!(&GAUGE_CLASSES[..], &tables.words["gauge_class"][..]);
+        assert_eq!(&FAMILIES[..], &tables.words["family"][..]);
         for (i, attribute) in tables.words["attribute"].iter().enumerate() {
             assert_eq!(fields::weight_key(i), attribute);
             assert_ne!(weight_name(i), "");

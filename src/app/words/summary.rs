@@ -2,7 +2,8 @@
 
 use protocol::reply::Fit;
 
-use super::questions::FAMILIES;
+use super::questions::{family_listed, gauge_listed};
+use super::say;
 
 /// The set, one line a string.
 #[must_use]
@@ -13,10 +14,15 @@ pub fn lines(fit: &Fit) -> Vec<String> {
             return format!("{}: {word}", string.note);
         }
         let shopping = &string.shopping;
-        let family = FAMILIES.iter().find(|(key, _)| *key == shopping.family);
-        let family = family.map_or(shopping.family.as_str(), |(_, label)| label).to_lowercase();
         let (low, high) = shopping.tension_n;
-        format!("{}: {family}, {}, {low:.0} to {high:.0} N", string.note, shopping.gauge_class)
+        say!(
+            "summary-line",
+            note = &string.note,
+            family = family_listed(&shopping.family),
+            gauge = gauge_listed(&shopping.gauge_class),
+            low = format!("{low:.0}"),
+            high = format!("{high:.0}"),
+        )
     };
     set.strings.iter().map(line).collect()
 }

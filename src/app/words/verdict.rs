@@ -5,7 +5,7 @@ use protocol::reply::{CauseNumber, Finding, Fit, Quantity};
 use strings::instrument::Kind;
 
 use super::naming::{a, capital, family, letters};
-use super::questions::BOTHERS;
+use super::questions::bother_label;
 use super::set;
 use crate::units;
 
@@ -81,8 +81,7 @@ pub fn because(key: &str) -> Option<&'static str> {
 /// A complaint as a heading: what, and on which string.
 #[must_use]
 pub fn complaint(finding: &Finding, fit: &Fit) -> String {
-    let known = BOTHERS.iter().find(|(key, _)| *key == finding.bother);
-    let label = known.map_or(finding.bother.as_str(), |(_, label)| label);
+    let label = bother_label(&finding.bother);
     match finding.string.and_then(|i| names(fit).get(i).cloned()) {
         Some(name) => format!("{label}: the {name} string"),
         None => label.to_owned(),

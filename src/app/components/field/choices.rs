@@ -2,7 +2,8 @@
 
 use yew::prelude::*;
 
-use crate::words::questions::{Choice, UNKNOWN};
+use crate::words::questions::Choice;
+use crate::words::say;
 
 /// What a list of choices is made of.
 #[derive(Clone, Debug, PartialEq, Properties)]
@@ -63,7 +64,7 @@ pub fn Choices(props: &Props) -> Html {
             { super::fault(id, fault.as_ref()) }
             <div class="tiles">
                 { for choices.iter().map(|c| tile(Some(c.key), &c.label, &c.hint)) }
-                { tile(None, UNKNOWN, "") }
+                { tile(None, say!("unknown"), "") }
             </div>
         </fieldset>
     }

@@ -4,7 +4,9 @@
 
 use yew::prelude::*;
 
+use crate::fields::Unit;
 use crate::platform::field;
+use crate::words::say;
 
 /// What a number's field is made of.
 #[derive(Clone, Debug, PartialEq, Properties)]
@@ -23,10 +25,10 @@ pub struct NumberProps {
     pub text: AttrValue,
     /// The units it takes: with more than one, the person chooses.
     #[prop_or_default]
-    pub units: Vec<&'static str>,
+    pub units: Vec<Unit>,
     /// The unit in use.
     #[prop_or_default]
-    pub unit: AttrValue,
+    pub unit: Option<Unit>,
     /// What is wrong.
     #[prop_or_default]
     pub fault: Option<AttrValue>,
@@ -55,12 +57,13 @@ pub fn NumberField(props: &NumberProps) -> Html {
             }
         })
     };
+    let beside = unit.map_or("", Unit::shown);
     let said = super::described(
         id,
         &[
             ("why", !why.is_empty()),
             ("hint", !hint.is_empty()),
-            ("unit", units.len() == 1 && !unit.is_empty()),
+            ("unit", units.len() == 1 && !beside.is_empty()),
             ("fault", fault.is_some()),
         ],
     );
@@ -82,13 +85,13 @@ pub fn NumberField(props: &NumberProps) -> Html {
                     onblur={left}
                 />
                 if units.len() > 1 {
-                    <select aria-label={format!("Unit of: {ask}")} onchange={chosen}>
-                        { for units.iter().map(|label| html! {
-                            <option value={*label} selected={unit == label}>{ *label }</option>
+                    <select aria-label={say!("unit-of", question = ask.as_str())} onchange={chosen}>
+                        { for units.iter().map(|one| html! {
+                            <option value={one.label} selected={*unit == Some(*one)}>{ one.shown() }</option>
                         }) }
                     </select>
-                } else if !unit.is_empty() {
-                    <span class="unit" id={format!("{id}-unit")}>{ unit }</span>
+                } else if !beside.is_empty() {
+                    <span class="unit" id={format!("{id}-unit")}>{ beside }</span>
                 }
             </div>
             { super::note(id, "hint", hint) }

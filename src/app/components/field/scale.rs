@@ -4,7 +4,8 @@ use yew::prelude::*;
 
 use crate::fields::Wish;
 use crate::platform::field;
-use crate::words::questions::{LIKE_NOW, wish_word, wish_words};
+use crate::words::questions::{like_now, wish_word, wish_words};
+use crate::words::say;
 
 /// What a scale is made of.
 #[derive(Clone, Debug, PartialEq, Properties)]
@@ -48,7 +49,7 @@ pub fn Scale(props: &Props) -> Html {
     let number = format!("{id}-number");
     html! {
         <fieldset class={classes!("wish", fault.is_some().then_some("wrong"))}>
-            <legend>{ format!("{} or {}", words.low, words.high) }</legend>
+            <legend>{ say!("wish-ends", low = words.low, high = words.high) }</legend>
             <p class="end low" id={format!("{id}-low")}>
                 <b>{ words.low }</b>
                 <q>{ words.low_said }</q>
@@ -64,7 +65,7 @@ pub fn Scale(props: &Props) -> Html {
                     max="2"
                     step="0.5"
                     value={value.to_string()}
-                    aria-label={format!("From {} to {}", words.low, words.high)}
+                    aria-label={say!("wish-slider", low = words.low, high = words.high)}
                     aria-valuetext={word.clone()}
                     aria-describedby={format!("{id}-low {id}-high")}
                     oninput={typed.clone()}
@@ -79,13 +80,13 @@ pub fn Scale(props: &Props) -> Html {
                     class="small"
                     value={text.clone()}
                     placeholder="0"
-                    aria-label={format!("From {} (−2) to {} (2), as a number", words.low, words.high)}
+                    aria-label={say!("wish-number", low = words.low, high = words.high)}
                     aria-describedby={fault.as_ref().map(|_| format!("{id}-fault"))}
                     aria-invalid={fault.is_some().then_some("true")}
                     oninput={typed}
                     onblur={left}
                 />
-                <output id={number} for={id.clone()} class={(word == LIKE_NOW).then_some("middle")}>{ word }</output>
+                <output id={number} for={id.clone()} class={(word == like_now()).then_some("middle")}>{ word }</output>
             </p>
         </fieldset>
     }

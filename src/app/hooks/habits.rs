@@ -1,0 +1,52 @@
+//! The language and the units that a person chose: kept on this machine, and taken up when the page starts.
+
+use catalogue::Language;
+
+use crate::habits::{self, Habits};
+use crate::platform::{language, storage};
+use crate::words::speech;
+
+/// The name under which habits are kept.
+const NAME: &str = "habits";
+
+/// What was kept. Where nothing can be kept, the page is drawn as for anybody.
+fn kept() -> Habits {
+    storage::raw(NAME).ok().flatten().map_or_else(Habits::default, |text| Habits::read(&text))
+}
+
+/// The language in which the page starts: the one that was chosen, or the browser's.
+#[must_use]
+pub fn first_language() -> Language {
+    let habits = kept();
+    habits::take(habits);
+    habits.language.unwrap_or_else(language::preferred)
+}
+
+/// Speaks a language. English is always here; another is fetched.
+///
+/// # Errors
+/// When its messages cannot be had; then the language stays as it was.
+pub async fn speak(wanted: Language) -> Result<(), String> {
+    match wanted {
+        Language::English => speech::speak_english(),
+        other if speech::language() == other => {}
+        // The page speaks it until it is closed, so its messages are never given back.
+        other => speech::speak(other, language::fetch(other).await?.leak()),
+    }
+    language::mark(wanted);
+    Ok(())
+}
+
+/// Takes up changed habits and keeps them.
+///
+/// # Errors
+/// When the language cannot be had; then everything stays as it was.
+pub async fn change(habits: Habits) -> Result<(), String> {
+    if let Some(language) = habits.language {
+        speak(language).await?;
+    }
+    habits::take(habits);
+    // A browser that keeps nothing forgets them with the tab.
+    drop(storage::keep(NAME, &habits.written()));
+    Ok(())
+}

@@ -1,0 +1,98 @@
+//! Which language the page speaks, and how a message is asked for.
+//!
+//! The messages stand in `src/catalogue`. `say!("name")` gives one that is always the same; `say!("name", gauge = …)`
+//! one with places for words. Where a key decides, [`of`] gives the message `family-key`.
+
+use std::cell::Cell;
+use std::sync::OnceLock;
+
+use catalogue::{Catalogue, Language, Word, fill};
+
+thread_local! {
+    /// The language, and its messages where they are not the English ones.
+    static SPOKEN: Cell<(Language, Option<&'static Catalogue>)> =
+        const { Cell::new((Language::English, None)) };
+}
+
+/// The English messages are always there: they stand in for what another language lacks.
+fn english() -> &'static Catalogue {
+    static ENGLISH: OnceLock<Catalogue> = OnceLock::new();
+    ENGLISH.get_or_init(|| Catalogue::of(catalogue::ENGLISH))
+}
+
+/// The language that is spoken.
+#[must_use]
+pub fn language() -> Language {
+    SPOKEN.get().0
+}
+
+/// Speaks English from now on.
+pub fn speak_english() {
+    SPOKEN.set((Language::English, None));
+}
+
+/// Speaks a language from now on, with its messages.
+pub fn speak(language: Language, messages: &'static str) {
+    match language {
+        Language::English => speak_english(),
+        // Once in the life of a page, or a few times: it is not given back.
+        _ => SPOKEN.set((language, Some(Box::leak(Box::new(Catalogue::of(messages)))))),
+    }
+}
+
+fn pattern(name: &str) -> Option<&'static str> {
+    let own = SPOKEN.get().1.and_then(|catalogue| catalogue.pattern(name));
+    own.or_else(|| english().pattern(name))
+}
+
+/// The message of that name, which has no places for words.
+#[must_use]
+pub fn plain(name: &'static str) -> &'static str {
+    let found = pattern(name);
+    debug_assert!(found.is_some(), "there is no message {name}");
+    found.unwrap_or(name)
+}
+
+/// The message of that name with words in its places.
+#[must_use]
+pub fn filled(name: &'static str, words: &[(&str, Word<'_>)]) -> String {
+    let found = pattern(name);
+    debug_assert!(found.is_some(), "there is no message {name}");
+    found.map_or_else(|| name.to_owned(), |pattern| fill(pattern, words))
+}
+
+/// The message of a family for a key: `of("limit", "nickel")` is `limit-nickel`. None if there is none.
+#[must_use]
+pub fn of(family: &'static str, key: &str) -> Option<&'static str> {
+    pattern(&name_of(family, key))
+}
+
+/// The same with words in its places.
+#[must_use]
+pub fn of_filled(family: &'static str, key: &str, words: &[(&str, Word<'_>)]) -> Option<String> {
+    pattern(&name_of(family, key)).map(|pattern| fill(pattern, words))
+}
+
+/// The message of a family for a key, or the key itself where the page does not know it yet.
+#[must_use]
+pub fn of_or_key<'a>(family: &'static str, key: &'a str) -> &'a str {
+    of(family, key).unwrap_or(key)
+}
+
+/// The name of a message: keys may have points and colons, names of messages only hyphens.
+fn name_of(family: &str, key: &str) -> String {
+    let mut name = String::with_capacity(family.len() + key.len() + 1);
+    name.push_str(family);
+    name.push('-');
+    name.extend(key.replace("::", "-").chars().map(|c| if c == '/' { '-' } else { c }));
+    name
+}
+
+/// A message by its name, with words in its places if it has any.
+#[macro_export]
+macro_rules! say {
+    ($name:literal) => { $crate::words::speech::plain($name) };
+    ($name:literal, $($place:ident = $word:expr),+ $(,)?) => {
+        $crate::words::speech::filled($name, &[$((stringify!($place), ::catalogue::Word::from($word))),+])
+    };
+}

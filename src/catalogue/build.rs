@@ -1,0 +1,37 @@
+//! Makes of the messages of each language one text that the page reads without a parser.
+#![allow(clippy::print_stdout, reason = "Cargo reads what this prints")]
+
+use std::env;
+use std::fs;
+use std::hash::{DefaultHasher, Hash, Hasher};
+use std::io;
+use std::path::{Path, PathBuf};
+
+mod compile;
+
+fn main() -> io::Result<()> {
+    let package = PathBuf::from(env::var_os("CARGO_MANIFEST_DIR").ok_or(io::ErrorKind::NotFound)?);
+    let out = PathBuf::from(env::var_os("OUT_DIR").ok_or(io::ErrorKind::NotFound)?);
+    for language in ["en", "de"] {
+        let compact = compile::compile(&messages(&package.join(language))?)
+            .map_err(|fault| io::Error::other(format!("src/catalogue/{language}: {fault}")))?;
+        // The name changes with the text, so that no kept file meets another build.
+        let mut hasher = DefaultHasher::new();
+        compact.hash(&mut hasher);
+        let variable = format!("ROPEWALK_WORDS_{}", language.to_uppercase());
+        println!("cargo::rustc-env={variable}=words-{language}-{:016x}.txt", hasher.finish());
+        fs::write(out.join(format!("{language}.txt")), compact)?;
+    }
+    Ok(())
+}
+
+/// The messages of one language: its files one after the other.
+fn messages(folder: &Path) -> io::Result<String> {
+    println!("cargo::rerun-if-changed={}", folder.display());
+    let mut files =
+        fs::read_dir(folder)?.map(|entry| Ok(entry?.path())).collect::<io::Result<Vec<_>>>()?;
+    files.retain(|file| file.extension().is_some_and(|extension| extension == "ftl"));
+    files.sort();
+    let texts = files.iter().map(fs::read_to_string).collect::<io::Result<Vec<_>>>()?;
+    Ok(texts.join("\n"))
+}

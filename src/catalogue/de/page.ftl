@@ -1,0 +1,103 @@
+### Was um die Räume herum steht, und in den Räumen vor dem Satz.
+
+name = Ropewalk
+window-title = { $room } · Ropewalk
+skip = Zum Inhalt
+rooms = Räume
+room-fit = Anpassen
+room-compare = Vergleichen
+room-questions = Fragen
+room-everything = Alles
+room-set = Der Satz
+room-sources = Quellen
+foot-sources = Woher die Zahlen kommen
+foot-advises = Das Programm rät; ein Geigenbauer, der das Instrument sieht, entscheidet.
+foot-private = Alles wird auf diesem Gerät berechnet, und nichts verlässt es.
+foot-version = Version { $version }, Modell { $model }
+lost = Unter dieser Adresse gibt es keine Seite. Dies ist die erste.
+undo = Rückgängig
+close = Schließen
+elsewhere = Ein anderer Tab hat diese Antworten inzwischen geändert. Was Sie als Nächstes tippen, ersetzt die Antworten des anderen.
+elsewhere-take = Die des anderen nehmen
+elsewhere-keep = Diese behalten
+
+## Wege weiter und zurück
+
+back = Zurück
+continue = Weiter
+find = Saiten finden
+stop = Anhalten
+change = Ändern
+answer = Antworten
+open = Öffnen
+remove = Entfernen
+try-again = Noch einmal versuchen
+load-again = Seite neu laden
+check-answers = Antworten prüfen
+screen-of = { $screen } von { $all }
+
+## Die Vordertür
+
+home-title = Finden Sie Saiten, die zu Instrument und Spieler passen, und sehen Sie, warum.
+home-go-on = Weiter mit { $name }
+home-afresh = Neu beginnen
+home-path = Ein paar Fragen beantworten
+    .more = Acht kurze Seiten, drei Minuten. „Weiß ich nicht“ ist immer eine Antwort.
+home-everything = Für die Werkbank: gemessene Mensur, Stimmung, jede Saite, Gewichte.
+home-just = Gleich einen Satz zeigen
+home-open = Eine gespeicherte Datei öffnen
+home-not-opened = Nicht geöffnet: { $reason }.
+home-private = Nichts, was Sie tippen, verlässt dieses Gerät.
+home-kept = Auf diesem Gerät aufbewahrt
+offline-ready = Auch ohne Netz bereit.
+offline-newer = Auch ohne Netz bereit. Eine neuere Fassung ist da.
+offline-use = Jetzt verwenden
+offline-impossible = Dieser Browser bewahrt die Seite nicht für die Zeit ohne Netz auf.
+offline-failed = Die Seite ist nicht für die Zeit ohne Netz aufbewahrt: { $reason }.
+
+## Alle Fragen, und die Liste der Antworten
+
+everything-title = Alles auf einer Seite
+everything-lead = Lassen Sie aus, was Sie nicht wissen: Die Spanne wird breiter, und nichts hält Sie auf.
+check-title = Ihre Antworten prüfen
+check-nothing = Noch ist nichts gesagt. Ein Satz lässt sich trotzdem finden.
+check-unsaid = Nicht gesagt: wir nehmen das Übliche
+check-sharpen = Jede dieser Antworten macht das Ergebnis genauer.
+
+## Während ein Satz gesucht wird
+
+finding-title = Saiten werden gesucht
+finding-not-yet = Noch nicht
+finding-busy = Ein Satz wird berechnet.
+finding-stopped = Angehalten. Die Antworten bleiben.
+finding-failed = Es gibt keine Antwort: { $reason }. Ihre Antworten bleiben.
+finding-earlier = Unten steht der Satz zu Ihren früheren Antworten.
+not-saved = Nicht gespeichert: { $reason }.
+
+## Was geschehen ist
+
+told-empty = Die Antworten sind wieder leer.
+told-reopened = Das sind die Antworten dieser Anpassung.
+told-removed = „{ $name }“ ist entfernt.
+told-open = { $name } ist geöffnet.
+told-half-open = { $name } ist geöffnet, aber nicht alles war lesbar: { $notes }.
+told-not-open = { $name } wurde nicht geöffnet: { $reason }. Nichts hat sich geändert.
+told-taken = Ein anderer Tab hat die Antworten geändert, und dieser hat sie übernommen.
+told-kept = Auf diesem Gerät aufbewahrt. Zu finden auf der ersten Seite.
+told-kept-full = Auf diesem Gerät aufbewahrt. Platz ist für { $room }, darum ist die älteste fort.
+summary-line = { $note }: { $family }, { $gauge }, { $low } bis { $high } N
+
+## Sprache
+
+language-label = Sprache
+language-failed = Die Texte dieser Sprache waren nicht zu bekommen.
+length-label = Längen in
+force-label = Kräfte in
+warmth-label = Wärme in
+habit-mm = Millimetern
+habit-in = Zoll
+habit-N = Newton
+habit-kg = Kilogramm
+habit-lb = Pfund
+habit-C = °C
+habit-F = °F

@@ -1,0 +1,103 @@
+### What stands round the rooms, and in the rooms before the set.
+
+name = Ropewalk
+window-title = { $room } · Ropewalk
+skip = Skip to the page
+rooms = Rooms
+room-fit = Fit
+room-compare = Compare
+room-questions = Questions
+room-everything = Everything
+room-set = The set
+room-sources = Sources
+foot-sources = Where the numbers come from
+foot-advises = The tool advises; a luthier who sees the instrument decides.
+foot-private = Everything is worked out on this machine, and nothing leaves it.
+foot-version = Version { $version }, model { $model }
+lost = There is no page at that address, so this is the first one.
+undo = Undo
+close = Close
+elsewhere = Another tab has changed these answers meanwhile. What is typed next in either tab replaces the other’s.
+elsewhere-take = Take the other tab’s
+elsewhere-keep = Keep these
+
+## Ways on and back
+
+back = Back
+continue = Continue
+find = Find strings
+stop = Stop
+change = Change
+answer = Answer
+open = Open
+remove = Remove
+try-again = Try again
+load-again = Load the page again
+check-answers = Check answers
+screen-of = { $screen } of { $all }
+
+## The front door
+
+home-title = Find strings that suit an instrument and whoever plays it, and see why.
+home-go-on = Go on with { $name }
+home-afresh = Start afresh
+home-path = Answer a few questions
+    .more = Eight short screens, three minutes. “I don’t know” is always an answer.
+home-everything = For the bench: measured length, tuning, each string, weights.
+home-just = Just show me a set
+home-open = Open a saved file
+home-not-opened = Not opened: { $reason }.
+home-private = Nothing you type leaves this machine.
+home-kept = Kept on this machine
+offline-ready = Ready for use without a network.
+offline-newer = Ready for use without a network. A newer version has arrived.
+offline-use = Use it now
+offline-impossible = This browser does not keep the page for use without a network.
+offline-failed = The page is not kept for use without a network: { $reason }.
+
+## All questions, and the list of answers
+
+everything-title = Everything on one page
+everything-lead = Leave out whatever you don’t know: the range widens, and nothing is blocked.
+check-title = Check your answers
+check-nothing = Nothing is said yet. A set can be found all the same.
+check-unsaid = Not said: we take the usual
+check-sharpen = Each of these would sharpen the answer.
+
+## While a set is worked out
+
+finding-title = Finding strings
+finding-not-yet = Not yet
+finding-busy = Working out a set.
+finding-stopped = Stopped. The answers are kept.
+finding-failed = There is no answer: { $reason }. Your answers are kept.
+finding-earlier = Below is the set for your earlier answers.
+not-saved = Not saved: { $reason }.
+
+## What has happened
+
+told-empty = The answers are empty again.
+told-reopened = These are the answers of that fitting.
+told-removed = “{ $name }” is removed.
+told-open = { $name } is open.
+told-half-open = { $name } is open, but not all of it could be read: { $notes }.
+told-not-open = { $name } was not opened: { $reason }. Nothing has changed.
+told-taken = Another tab changed the answers, and this one has taken them over.
+told-kept = Kept on this machine. It is on the first page.
+told-kept-full = Kept on this machine. There is room for { $room }, so the oldest is gone.
+summary-line = { $note }: { $family }, { $gauge }, { $low } to { $high } N
+
+## Language
+
+language-label = Language
+language-failed = The messages of that language could not be fetched.
+length-label = Lengths in
+force-label = Forces in
+warmth-label = Warmth in
+habit-mm = millimetres
+habit-in = inches
+habit-N = newtons
+habit-kg = kilograms
+habit-lb = pounds
+habit-C = °C
+habit-F = °F

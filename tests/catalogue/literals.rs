@@ -1,0 +1,125 @@
+//! Does the page say anything that is not in the catalogue?
+
+use super::asked::{Source, literals, sources};
+
+/// Sources whose words are still their own. The list only becomes shorter.
+const OWN_WORDS: [&str; 38] = [
+    "src/app/api.rs",
+    "src/app/components/balance.rs",
+    "src/app/components/bow_map.rs",
+    "src/app/components/findings.rs",
+    "src/app/components/listening.rs",
+    "src/app/components/maker.rs",
+    "src/app/components/nights.rs",
+    "src/app/components/partials.rs",
+    "src/app/components/string_card.rs",
+    "src/app/components/table.rs",
+    "src/app/fields.rs",
+    "src/app/hooks/bowed.rs",
+    "src/app/hooks/model.rs",
+    "src/app/pages/compare.rs",
+    "src/app/pages/set.rs",
+    "src/app/pages/sources.rs",
+    "src/app/platform/address.rs",
+    "src/app/platform/audio.rs",
+    "src/app/platform/files.rs",
+    "src/app/platform/print.rs",
+    "src/app/platform/serviceworker.rs",
+    "src/app/platform/storage.rs",
+    "src/app/platform/worker.rs",
+    "src/app/report_sheet.rs",
+    "src/app/sheet.rs",
+    "src/app/under_bow.rs",
+    "src/app/units.rs",
+    "src/app/words/bowed.rs",
+    "src/app/words/days.rs",
+    "src/app/words/doubt.rs",
+    "src/app/words/naming.rs",
+    "src/app/words/partials.rs",
+    "src/app/words/plan.rs",
+    "src/app/words/property.rs",
+    "src/app/words/reasons.rs",
+    "src/app/words/set.rs",
+    "src/app/words/speech.rs",
+    "src/app/words/verdict.rs",
+];
+
+/// Marks before a text that no person reads on the page.
+const UNSEEN: [&str; 14] = [
+    "class=",
+    "class:",
+    "classes!(",
+    "expect(",
+    "expect_err(",
+    "reason = ",
+    "reason: ",
+    "query_selector(",
+    "inside(",
+    "focus(",
+    "d=",
+    "viewBox=",
+    "points=",
+    "format_args!(",
+];
+
+/// Whether a text is made of words: two that follow each other, or one that begins large and goes on small.
+fn says_something(text: &str) -> bool {
+    let words: Vec<&str> = text.split(|c: char| !c.is_alphabetic() && c != '’').collect();
+    let is_word = |word: &&&str| word.chars().count() > 1 && !word.contains('_');
+    let of_words = text.split(' ').filter(|word| {
+        word.chars().filter(|c| c.is_alphabetic()).count() > 1
+            && !word.contains(['{', '_', '/', '=', '<', '.', '#', '-'])
+    });
+    let sentence = of_words.count() > 1;
+    let named = words.iter().filter(is_word).count() == 1
+        && text.chars().next().is_some_and(char::is_uppercase)
+        && text.chars().skip(1).all(|c| c.is_lowercase() || c == ' ' || c == '.' || c == '…')
+        && text.chars().count() > 2;
+    sentence || named
+}
+
+/// Texts of a source that say something to a person.
+fn own_words(source: &Source) -> Vec<String> {
+    let mut found = Vec::new();
+    for line in source.text.lines() {
+        let mut rest = line;
+        for text in literals(line) {
+            let at = rest.find(text).unwrap_or(0);
+            let before = rest[..at].trim_end_matches('"').to_owned();
+            rest = &rest[at + text.len()..];
+            let unseen = UNSEEN
+                .iter()
+                .any(|mark| before.ends_with(mark) || before.trim_end_matches('{').ends_with(mark))
+                || before.contains("classes!(")
+                || before.contains("reason = ");
+            if says_something(text) && !unseen {
+                found.push(text.to_owned());
+            }
+        }
+    }
+    found
+}
+
+#[test]
+fn every_word_on_the_page_is_in_the_catalogue() {
+    let mut found = Vec::new();
+    let mut done = Vec::new();
+    for source in sources() {
+        let place = source.path.display().to_string();
+        let words = own_words(&source);
+        let listed = OWN_WORDS.contains(&place.as_str());
+        if listed && words.is_empty() {
+            done.push(place);
+        } else if !listed {
+            found.extend(words.into_iter().map(|text| format!("{place}: {text}")));
+        }
+    }
+    assert!(
+        found.is_empty(),
+        "move these to src/catalogue and ask for them with `say!`: {found:#?}"
+    );
+    assert!(
+        done.is_empty(),
+        "these have no words of their own any more: delete them here: {done:#?}"
+    );
+}
