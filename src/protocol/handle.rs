@@ -19,6 +19,7 @@ use strings::report::{self, Moves, Property};
 use strings::source::Evidence;
 
 use crate::bowed;
+use crate::certainty::certainty;
 use crate::convert;
 use crate::reply::{self, Reply};
 use crate::request::Request;
@@ -62,7 +63,7 @@ pub fn schema() -> serde_json::Value {
 
 /// Reads a request, naming the field where it goes wrong.
 fn read(text: &str) -> Result<Request, Fault> {
-    let asks = "one of: report, compare, fit, tables, bow-map, sound";
+    let asks = "one of: report, compare, fit, certainty, tables, bow-map, sound";
     let value: serde_json::Value = serde_json::from_str(text)
         .map_err(|e| Fault::new("request", excerpt(text), format!("one JSON object ({e})")))?;
     let serde_json::Value::Object(mut members) = value else {
@@ -79,6 +80,7 @@ fn read(text: &str) -> Result<Request, Fault> {
         Some("report") => part(rest).map(|r| Request::Report(Box::new(r))),
         Some("compare") => part(rest).map(|r| Request::Compare(Box::new(r))),
         Some("fit") => part(rest).map(|r| Request::Fit(Box::new(r))),
+        Some("certainty") => part(rest).map(|r| Request::Certainty(Box::new(r))),
         Some("tables") => part(rest).map(Request::Tables),
         Some("bow-map") => part(rest).map(|r| Request::BowMap(Box::new(r))),
         Some("sound") => part(rest).map(|r| Request::Sound(Box::new(r))),
@@ -209,6 +211,10 @@ pub fn handle(request: &Request) -> Reply {
         }
         Request::Fit(f) => match convert::answers(&f.answers) {
             Ok(answers) => Reply::Fit(Box::new(fit_of(&answers))),
+            Err(faults) => refused(faults),
+        },
+        Request::Certainty(f) => match convert::answers(&f.answers) {
+            Ok(answers) => Reply::Certainty(Box::new(certainty(&answers))),
             Err(faults) => refused(faults),
         },
         Request::Tables(_) => Reply::Tables(Box::new(tables::tables())),

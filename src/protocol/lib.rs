@@ -4,6 +4,7 @@
 //! fault by its field, and turns the model's answers back into plain numbers with the unit in the field name.
 
 mod bowed;
+mod certainty;
 mod convert;
 pub mod document;
 mod handle;

@@ -6,6 +6,10 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 pub use crate::bowed::{BowCell, BowMap, BowRow, BowWindow, Sound};
+pub use crate::certainty::{
+    AnswerValue, Certainty, KeyShare, NextFamilies, SureShare, SureString, TurnedString,
+    TurningPointTold,
+};
 use crate::request;
 
 /// An answer of the model.
@@ -20,6 +24,8 @@ pub enum Reply {
     Compare(Box<Compare>),
     /// A set, or why there is none.
     Fit(Box<Fit>),
+    /// How sure the choice is, and what would turn it.
+    Certainty(Box<Certainty>),
     /// The tables.
     Tables(Box<Tables>),
     /// Where a string speaks under the bow.
@@ -45,6 +51,7 @@ impl Reply {
             Report,
             Compare,
             Fit,
+            Certainty,
             Tables,
             BowMap,
             Sound,
@@ -59,6 +66,7 @@ impl Reply {
             Name::Report => Self::Report(serde_json::from_str(text)?),
             Name::Compare => Self::Compare(serde_json::from_str(text)?),
             Name::Fit => Self::Fit(serde_json::from_str(text)?),
+            Name::Certainty => Self::Certainty(serde_json::from_str(text)?),
             Name::Tables => Self::Tables(serde_json::from_str(text)?),
             Name::BowMap => Self::BowMap(serde_json::from_str(text)?),
             Name::Sound => Self::Sound(serde_json::from_str(text)?),
@@ -606,6 +614,8 @@ pub struct Tables {
     pub winding_metals: Vec<WindingMetal>,
     /// Constants that belong to no material.
     pub constants: BTreeMap<String, Constant>,
+    /// How far what is meant may lie from what was said.
+    pub answer_spreads: BTreeMap<String, Constant>,
     /// What is made, by position and family.
     pub precedents: Vec<Precedent>,
     /// The words each question takes.

@@ -15,6 +15,8 @@ pub enum Request {
     Compare(Box<CompareRequest>),
     /// A set of strings for a person and an instrument.
     Fit(Box<FitRequest>),
+    /// How sure the choice is that a fit of these answers makes, and what would turn it.
+    Certainty(Box<FitRequest>),
     /// The tables: instruments, materials, precedents, words, bounds, sources.
     Tables(TablesRequest),
     /// Where a string speaks under the bow, row by row.

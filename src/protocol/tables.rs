@@ -6,6 +6,7 @@ use strings::constant;
 use strings::error;
 use strings::fit::desirability::Attribute;
 use strings::fit::problem::BASE_WEIGHTS;
+use strings::fit::ways;
 use strings::instrument;
 use strings::material::{self, Class};
 use strings::precedent;
@@ -77,6 +78,10 @@ pub(crate) fn tables() -> reply::Tables {
             })
             .collect(),
         constants: constant::ALL.iter().map(|(k, c)| ((*k).to_owned(), constant_of(c))).collect(),
+        answer_spreads: ways::SPREADS
+            .iter()
+            .map(|(k, c)| ((*k).to_owned(), constant_of(c)))
+            .collect(),
         precedents: precedents(),
         words: convert::words()
             .into_iter()

@@ -66,6 +66,19 @@ fn main() {
             },
         }));
         let reply = median(9, || drop(black_box(protocol::handle(black_box(&request)))));
+        let asked =
+            protocol::request::Request::Certainty(Box::new(protocol::request::FitRequest {
+                answers: protocol::request::Answers {
+                    instrument: Some(kind.key.to_owned()),
+                    ..Default::default()
+                },
+            }));
+        let certainty = median(5, || drop(black_box(protocol::handle(black_box(&asked)))));
+        println!(
+            "{:12} certainty {:6.1} ms, the fit in it and those of the turning points included",
+            kind.key,
+            certainty * 1e3
+        );
         println!(
             "{:12} reply {:6.1} ms; fit {:6.1} ms: look {:.1}, bounds {:.1}, choice {:.1}",
             kind.key,

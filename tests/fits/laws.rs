@@ -31,7 +31,7 @@ fn all_unknown_is_made_every_day_in_the_middle() {
 }
 
 /// A person with wishes, limits and an instrument of some kind.
-fn somebody(seeded: &mut Seeded) -> fit::answers::Answers {
+pub(crate) fn somebody(seeded: &mut Seeded) -> fit::answers::Answers {
     use fit::answers::{Budget, Music, Pegs, Room};
     let kind = *seeded.one_of(strings::instrument::ALL);
     fit::answers::Answers {

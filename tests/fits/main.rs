@@ -3,6 +3,7 @@
 
 mod anybody;
 mod bowing;
+mod certain;
 mod door;
 mod exactness;
 mod laws;

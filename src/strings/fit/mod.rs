@@ -3,7 +3,8 @@
 //! Data goes one way. [`answers`] is what a person said; [`problem`] is what that means in numbers, with every
 //! assumption written down; [`candidates`] are the makeable strings of each position; [`desirability`] says how
 //! well one meets the wishes; [`choose`] finds the best set among them; [`compare`] and [`reasons`] say why it and
-//! not another; [`plan`] says what to do with it. Beside that stands what is on the instrument now ([`today`]), why
+//! not another; [`plan`] says what to do with it; [`certainty`] says how sure it is and [`turning`] what would turn it,
+//! both of the [`finalists`]. Beside that stands what is on the instrument now ([`today`]), why
 //! it bothers ([`complaint`]), and the answer that is often less than a set ([`verdict`]).
 
 /// Names whose words stand in requests and replies.
@@ -34,10 +35,12 @@ macro_rules! words {
 
 pub mod answers;
 pub mod candidates;
+pub mod certainty;
 pub mod choose;
 pub mod compare;
 pub mod complaint;
 pub mod desirability;
+pub mod finalists;
 pub mod limits;
 pub mod plan;
 pub mod problem;
@@ -47,7 +50,9 @@ pub mod search;
 pub mod shopping;
 pub mod space;
 pub mod today;
+pub mod turning;
 pub mod verdict;
+pub mod ways;
 
 use crate::construction::Family;
 

@@ -1,0 +1,530 @@
+//! Which strings could still win if answers or constants were a little other? A short list for each place.
+//!
+//! The choice is made from the whole space; what follows from it, how sure it is and what would turn it, is asked of
+//! a few strings a place: the chosen one, the best told of each family, and from the sample of what is made the best
+//! of each family in many of the ways in which the answers could be meant. Over these lists the best set is exact:
+//! the same scores, the same terms for neighbours, the same limit of load.
+
+use crate::construction::{Build, Construction, Core, Family, Winding};
+use crate::makeable;
+use crate::material::CoreMaterial;
+use crate::quantity::Metre;
+use crate::report::LeanCore;
+
+use super::Fitting;
+use super::answers::GaugeClass;
+use super::candidates::{self, Candidate, Made};
+use super::choose::{self, Choice};
+use super::desirability::{self as d, Attribute, COUNT, FLOOR};
+use super::limits;
+use super::problem::{Problem, Standing, StringProblem};
+use super::score::{self, Arrangement, DRAWS, Judge, JudgedCore, Logs};
+use super::search::FAMILIES;
+use super::shopping;
+use super::space;
+
+/// How many of each family told of are taken: the further ones differ from them by a step of ribbon.
+const OF_A_FAMILY: usize = 2;
+/// How many of the families and gauge classes of the sample are taken unasked: the best of each.
+const CLASSES: usize = GaugeClass::ALL.len();
+/// Cores thinner and thicker than that of a family's best which are tried.
+const CORES: usize = 3;
+/// Steps of ribbon to either side which are tried.
+const RIBBONS: i32 = 8;
+/// In how many ways the sample is asked for its best; more add hardly any string.
+const ASKED: usize = 20;
+/// Halvings of the price of a newton where the load decides; the bound is right at any price.
+const HALVINGS: u32 = 8;
+
+/// Cores of one arrangement, and the finalists on each diameter of it.
+#[derive(Clone, Debug)]
+struct Cores {
+    family: Family,
+    material: &'static CoreMaterial,
+    build: Build,
+    of: Vec<(Metre, Vec<usize>)>,
+}
+
+/// A place's short list.
+#[derive(Clone, Debug)]
+pub struct Shortlist {
+    /// The strings; where the set has one here, it stands first.
+    pub strings: Vec<Candidate>,
+    /// The gauge class of each.
+    pub classes: Vec<GaugeClass>,
+    cores: Vec<Cores>,
+}
+
+/// The short lists of a fitting.
+#[derive(Clone, Debug)]
+pub struct Finalists<'a> {
+    /// The fitting they belong to.
+    pub fitting: &'a Fitting,
+    /// One list for each place, the highest string first.
+    pub lists: Vec<Shortlist>,
+    /// Terms of each string with each of the next place's.
+    pairs: Vec<Vec<f64>>,
+}
+
+/// A number for each string of each list.
+pub type Scores = Vec<Vec<f64>>;
+
+impl Shortlist {
+    fn new(strings: Vec<Candidate>) -> Self {
+        let classes = strings.iter().map(|c| shopping::gauge_class(c.tension, &c.bands)).collect();
+        let mut cores: Vec<Cores> = Vec::new();
+        for (k, c) in strings.iter().enumerate() {
+            let core = &c.construction.core;
+            let is_of = |cores: &Cores| {
+                cores.family == c.family
+                    && cores.material.key == core.material.key
+                    && cores.build == core.build
+            };
+            let at = cores.iter().position(is_of).unwrap_or_else(|| {
+                let (family, material, build) = (c.family, core.material, core.build);
+                cores.push(Cores { family, material, build, of: Vec::new() });
+                cores.len() - 1
+            });
+            match cores[at].of.iter_mut().find(|(diameter, _)| *diameter == core.diameter) {
+                Some((_, on_it)) => on_it.push(k),
+                None => cores[at].of.push((core.diameter, vec![k])),
+            }
+        }
+        Self { strings, classes, cores }
+    }
+
+    /// Judges every string of the list, in the order of the list.
+    #[must_use]
+    pub fn judged(&self, judge: &Judge) -> Vec<Logs> {
+        let mut all: Vec<Option<Logs>> = vec![None; self.strings.len()];
+        for cores in &self.cores {
+            let Some(first) = cores.of.first().and_then(|(_, on_it)| on_it.first()) else {
+                continue;
+            };
+            let bands = self.strings[*first].bands;
+            let arrangement: Arrangement =
+                judge.arrangement(cores.family, bands, cores.material, cores.build);
+            for (diameter, on_it) in &cores.of {
+                let core: JudgedCore = judge.core(&arrangement, *diameter);
+                for k in on_it {
+                    let c = &self.strings[*k];
+                    all[*k] = Some(core.logs(&c.construction, c.grade));
+                }
+            }
+        }
+        all.into_iter().flatten().collect()
+    }
+}
+
+impl<'a> Finalists<'a> {
+    /// The short lists of a fitting that found `chosen`, and of what else wins in one of `ways`: each the problem as
+    /// it could be meant.
+    #[must_use]
+    pub fn of(fitting: &'a Fitting, chosen: &Choice, ways: &[Problem]) -> Self {
+        let problem = &fitting.problem;
+        let lists: Vec<Shortlist> = (0..problem.strings.len())
+            .map(|i| {
+                let first = chosen.strings[i].clone();
+                if problem.strings[i].standing != Standing::Open {
+                    return Shortlist::new(vec![first]);
+                }
+                let mut strings = vec![first];
+                let mut add = |c: Candidate| {
+                    if strings.iter().all(|s| s.construction != c.construction) {
+                        strings.push(c);
+                    }
+                };
+                let mut of_family = [0_usize; FAMILIES];
+                for c in &fitting.told[i] {
+                    let count = &mut of_family[c.family as usize];
+                    *count += 1;
+                    if *count <= OF_A_FAMILY {
+                        add(c.clone());
+                    }
+                }
+                sampled(fitting, i, ways).into_iter().for_each(add);
+                Shortlist::new(strings)
+            })
+            .collect();
+        let mut finalists = Self { fitting, pairs: pairs(problem, &lists), lists };
+        finalists.leave_out_what_was_never_seen();
+        finalists
+    }
+
+    /// The sample lies between the steps of the whole space, so a string of it may by a hair complete a better set than
+    /// the best there is in the space. It is left out: nobody could be shown it.
+    fn leave_out_what_was_never_seen(&mut self) {
+        let problem = &self.fitting.problem;
+        let logs = self.logs(problem, 0);
+        let mut scores = self.expected(&logs, problem);
+        while let Some(set) = self.best(&scores, problem.most_load) {
+            let unseen = |(i, k): (usize, &usize)| {
+                let c = &self.lists[i].strings[*k];
+                *k > 0 && self.fitting.told[i].iter().all(|t| t.construction != c.construction)
+            };
+            let Some(i) = set.iter().enumerate().position(unseen) else { break };
+            let k = set[i];
+            let mut strings = self.lists[i].strings.clone();
+            strings.remove(k);
+            scores[i].remove(k);
+            // A list of one is not scored.
+            if strings.len() == 1 {
+                scores[i].clear();
+            }
+            self.lists[i] = Shortlist::new(strings);
+            self.pairs = pairs(problem, &self.lists);
+        }
+    }
+
+    /// Every string of every list, judged over the draws from `first` on, for the problem as it could be meant.
+    #[must_use]
+    pub fn logs(&self, problem: &Problem, first: u64) -> Vec<Vec<Logs>> {
+        let place = |(list, string): (&Shortlist, &StringProblem)| {
+            // Of a single string there is nothing to choose.
+            let judge = (list.strings.len() > 1).then(|| Judge::over(problem, string, first));
+            judge.map(|judge| list.judged(&judge)).unwrap_or_default()
+        };
+        self.lists.iter().zip(&problem.strings).map(place).collect()
+    }
+
+    /// The scores by which a set is chosen: expected over the draws.
+    #[must_use]
+    pub fn expected(&self, logs: &[Vec<Logs>], problem: &Problem) -> Scores {
+        let of = |logs: &Logs| {
+            let (desirabilities, penalty) = logs.expected();
+            score::score(&desirabilities, &problem.weights, penalty)
+        };
+        logs.iter().map(|logs| logs.iter().map(of).collect()).collect()
+    }
+
+    /// The scores in each single draw.
+    #[must_use]
+    pub fn drawn(&self, logs: &[Vec<Logs>], problem: &Problem) -> Vec<Scores> {
+        let each: Vec<Vec<[f64; DRAWS]>> = logs
+            .iter()
+            .map(|logs| logs.iter().map(|logs| logs.scores(&problem.weights)).collect())
+            .collect();
+        (0..DRAWS)
+            .map(|k| each.iter().map(|list| list.iter().map(|s| s[k]).collect()).collect())
+            .collect()
+    }
+
+    fn count(&self, i: usize) -> usize {
+        self.lists[i].strings.len()
+    }
+
+    fn score(&self, scores: &Scores, i: usize, k: usize) -> f64 {
+        scores[i].get(k).copied().unwrap_or_default()
+    }
+
+    fn pair(&self, i: usize, upper: usize, lower: usize) -> f64 {
+        self.pairs[i][upper * self.count(i + 1) + lower]
+    }
+
+    fn tension(&self, i: usize, k: usize) -> f64 {
+        self.lists[i].strings[k].tension
+    }
+
+    fn load(&self, set: &[usize]) -> f64 {
+        set.iter().enumerate().map(|(i, k)| self.tension(i, *k)).sum()
+    }
+
+    /// What a set is worth.
+    #[must_use]
+    pub fn worth(&self, scores: &Scores, set: &[usize]) -> f64 {
+        let own: f64 = set.iter().enumerate().map(|(i, k)| self.score(scores, i, *k)).sum();
+        let steps = set.windows(2).enumerate();
+        own + steps.map(|(i, both)| self.pair(i, both[0], both[1])).sum::<f64>()
+    }
+
+    /// For every place and string: the most that it and all below it can be worth, where a newton costs so much.
+    fn completions(&self, scores: &Scores, price: f64) -> Vec<Vec<(f64, usize)>> {
+        let places = self.lists.len();
+        let mut most: Vec<Vec<(f64, usize)>> = vec![Vec::new(); places];
+        for i in (0..places).rev() {
+            most[i] = (0..self.count(i))
+                .map(|k| {
+                    let own = self.score(scores, i, k) - price * self.tension(i, k);
+                    if i + 1 == places {
+                        return (own, 0);
+                    }
+                    let mut best = (f64::NEG_INFINITY, 0);
+                    for (lower, (worth, _)) in most[i + 1].iter().enumerate() {
+                        let with = worth + self.pair(i, k, lower);
+                        if with > best.0 {
+                            best = (with, lower);
+                        }
+                    }
+                    (own + best.0, best.1)
+                })
+                .collect();
+        }
+        most
+    }
+
+    /// The best set whatever its load, where a newton costs so much.
+    fn unlimited(most: &[Vec<(f64, usize)>]) -> Vec<usize> {
+        let mut set = Vec::with_capacity(most.len());
+        let mut at = 0;
+        let mut best = f64::NEG_INFINITY;
+        for (k, (worth, _)) in most.first().into_iter().flatten().enumerate() {
+            if *worth > best {
+                (best, at) = (*worth, k);
+            }
+        }
+        for list in most {
+            set.push(at);
+            at = list.get(at).map_or(0, |(_, next)| *next);
+        }
+        set
+    }
+
+    /// The best set of the lists under a limit of load: exact. Of equals the chosen one comes first. `None` if no set
+    /// is light enough.
+    #[must_use]
+    pub fn best(&self, scores: &Scores, most_load: f64) -> Option<Vec<usize>> {
+        let free = Self::unlimited(&self.completions(scores, 0.0));
+        if self.load(&free) <= most_load {
+            return Some(free);
+        }
+        // A price at which the load is kept gives a set to beat, and a bound that is close to it.
+        let (mut cheap, mut dear) = (0.0, 1e-4);
+        let mut held = None;
+        for _ in 0..40 {
+            let set = Self::unlimited(&self.completions(scores, dear));
+            if self.load(&set) <= most_load {
+                held = Some(set);
+                break;
+            }
+            (cheap, dear) = (dear, 2.0 * dear);
+        }
+        let mut best = held?;
+        for _ in 0..HALVINGS {
+            let between = (cheap + dear) / 2.0;
+            let set = Self::unlimited(&self.completions(scores, between));
+            if self.load(&set) <= most_load {
+                dear = between;
+                if self.worth(scores, &set) >= self.worth(scores, &best) {
+                    best = set;
+                }
+            } else {
+                cheap = between;
+            }
+        }
+        let mut branches = Branches {
+            of: self,
+            scores,
+            most_load,
+            price: dear,
+            most: self.completions(scores, dear),
+            worth: self.worth(scores, &best),
+            best,
+            path: Vec::new(),
+        };
+        branches.descend(0.0, 0.0);
+        Some(branches.best)
+    }
+
+    /// The families of a set of the lists, the highest string first.
+    #[must_use]
+    pub fn families(&self, set: &[usize]) -> Vec<Family> {
+        set.iter().zip(&self.lists).map(|(k, list)| list.strings[*k].family).collect()
+    }
+
+    /// The gauge classes of a set of the lists.
+    #[must_use]
+    pub fn classes(&self, set: &[usize]) -> Vec<GaugeClass> {
+        set.iter().zip(&self.lists).map(|(k, list)| list.classes[*k]).collect()
+    }
+}
+
+/// Terms of each string of a list with each of the next list's.
+fn pairs(problem: &Problem, lists: &[Shortlist]) -> Vec<Vec<f64>> {
+    lists
+        .windows(2)
+        .zip(problem.strings.windows(2))
+        .map(|(lists, strings)| {
+            let below = &lists[1].strings;
+            let of = |upper: &Candidate| -> Vec<f64> {
+                let term = |lower: &Candidate| {
+                    choose::pair(upper.into(), lower.into(), &strings[0], &strings[1])
+                };
+                below.iter().map(term).collect()
+            };
+            lists[0].strings.iter().flat_map(of).collect()
+        })
+        .collect()
+}
+
+/// Follows every set that could still be better than the best one known.
+struct Branches<'a, 'b> {
+    of: &'b Finalists<'a>,
+    scores: &'b Scores,
+    most_load: f64,
+    price: f64,
+    most: Vec<Vec<(f64, usize)>>,
+    worth: f64,
+    best: Vec<usize>,
+    path: Vec<usize>,
+}
+
+impl Branches<'_, '_> {
+    fn descend(&mut self, sum: f64, load: f64) {
+        let i = self.path.len();
+        if i == self.of.lists.len() {
+            if sum > self.worth {
+                (self.worth, self.best) = (sum, self.path.clone());
+            }
+            return;
+        }
+        for k in 0..self.of.count(i) {
+            let load = load + self.of.tension(i, k);
+            let step = self.path.last().map_or(0.0, |above| self.of.pair(i - 1, *above, k));
+            // What lies below pays for its tension, and may spend what is left of the load.
+            let open = self.price * (self.most_load - load);
+            let own = self.price * self.of.tension(i, k);
+            if load > self.most_load || sum + step + self.most[i][k].0 + own + open <= self.worth {
+                continue;
+            }
+            self.path.push(k);
+            self.descend(sum + step + self.of.score(self.scores, i, k), load);
+            self.path.pop();
+        }
+    }
+}
+
+/// What the choice of a sampled string needs: logarithms of desirabilities, tension and shade.
+struct Sampled {
+    at: usize,
+    family: Family,
+    class: GaugeClass,
+    logs: [f64; COUNT],
+    penalty: f64,
+    tension: f64,
+    shade: f64,
+}
+
+/// The strings of the sample that are the best of their family, or of their family and gauge class, in one of the
+/// ways in which the answers could be meant.
+fn sampled(fitting: &Fitting, i: usize, ways: &[Problem]) -> Vec<Candidate> {
+    let (problem, string) = (&fitting.problem, &fitting.problem.strings[i]);
+    let judge = Judge::new(problem, string);
+    let near = beside(fitting, i);
+    let made: Vec<&Made> = fitting.found[i].made.iter().chain(&near).collect();
+    let mut all: Vec<Sampled> = Vec::with_capacity(made.len());
+    let mut at = 0;
+    while let Some(first) = made.get(at) {
+        let of = first.construction.core;
+        let arrangement = judge.arrangement(first.family, first.bands, of.material, of.build);
+        let is_of = |at: usize| {
+            made.get(at).is_some_and(|m| {
+                let core = m.construction.core;
+                m.family == first.family
+                    && core.material.key == of.material.key
+                    && core.build == of.build
+            })
+        };
+        while is_of(at) {
+            let diameter = made[at].construction.core.diameter;
+            let core = judge.core(&arrangement, diameter);
+            while is_of(at) && made[at].construction.core.diameter == diameter {
+                let m = made[at];
+                let (worths, penalty) = core.logs(&m.construction, m.grade).expected();
+                all.push(Sampled {
+                    at,
+                    family: m.family,
+                    class: shopping::gauge_class(m.lean.tension, &m.bands),
+                    logs: worths.map(libm::log),
+                    penalty,
+                    tension: m.lean.tension,
+                    shade: judge.place(m.lean.brilliance),
+                });
+                at += 1;
+            }
+        }
+    }
+    let mut picked = vec![false; made.len()];
+    let mut pick = |problem: &Problem, string: &StringProblem, by_class: bool| {
+        let mut best = [[(f64::NEG_INFINITY, None); CLASSES]; FAMILIES];
+        for s in &all {
+            let class = if by_class { s.class as usize } else { 0 };
+            let best = &mut best[s.family as usize][class];
+            let score = meant(s, problem, string);
+            if score > best.0 {
+                *best = (score, Some(s.at));
+            }
+        }
+        for at in best.iter().flatten().filter_map(|(_, at)| *at) {
+            picked[at] = true;
+        }
+    };
+    pick(problem, string, true);
+    for way in ways.iter().take(ASKED) {
+        pick(way, &way.strings[i], false);
+    }
+    let chosen = made.iter().zip(&picked).filter(|(_, picked)| **picked);
+    chosen.map(|(m, _)| candidates::judged(&judge, m)).collect()
+}
+
+/// Strings like the best told of each family, on cores and under ribbons a little thinner and thicker: what the sample
+/// is too coarse for.
+fn beside(fitting: &Fitting, i: usize) -> Vec<Made> {
+    let string = &fitting.problem.strings[i];
+    let mut made = Vec::new();
+    let mut met = [false; FAMILIES];
+    for c in &fitting.told[i] {
+        if core::mem::replace(&mut met[c.family as usize], true) {
+            continue;
+        }
+        let windings: Vec<Winding> = c.construction.windings().copied().collect();
+        let ribbons = if windings.is_empty() { 0..=0 } else { -RIBBONS..=RIBBONS };
+        let (thin, thick) = if windings.is_empty() { (1.0, 1.0) } else { makeable::CORE_SHARE };
+        // The gauges of the whole space: between them might lie a string that the choice never saw.
+        let gauges = space::gauges(c.bands.gauge.0 * thin, c.bands.gauge.1 * thick);
+        let own = c.construction.core.diameter.get();
+        let at = gauges.iter().position(|d| d.get() > own - 1e-9).unwrap_or_default();
+        for diameter in &gauges[at.saturating_sub(CORES)..gauges.len().min(at + CORES + 1)] {
+            let core = Core { diameter: *diameter, ..c.construction.core };
+            let lean = LeanCore::new(&Construction::of(core, &[]), &string.setting);
+            for ribbon in ribbons.clone() {
+                let mut windings = windings.clone();
+                if let Some(outer) = windings.last_mut() {
+                    let thicker = f64::from(ribbon) * makeable::RIBBON_STEP_MM * 1e-3;
+                    outer.thickness = Metre::new(outer.thickness.get() + thicker);
+                }
+                let construction = Construction::of(core, &windings);
+                let is_rolled = windings.last().is_none_or(|w| {
+                    let (thin, thick) = makeable::RIBBON_MM;
+                    w.thickness.mm() > thin - 1e-9 && w.thickness.mm() < thick + 1e-9
+                });
+                if !is_rolled || makeable::broken(&construction).is_some() {
+                    continue;
+                }
+                let lean = lean.wound(&windings);
+                let numbers = limits::Numbers::of(&construction, &lean);
+                if candidates::excluded(&construction, &lean, &c.bands).is_none()
+                    && limits::of_string(string, &numbers).is_none()
+                {
+                    let (family, grade, bands) = (c.family, c.grade, c.bands);
+                    made.push(Made { construction, family, grade, bands, lean });
+                }
+            }
+        }
+    }
+    made
+}
+
+/// The score of a sampled string for the problem as it could be meant: what the wishes move anew, the rest as it was.
+/// Good enough to find the ones that count; those are then judged in full.
+fn meant(s: &Sampled, problem: &Problem, string: &StringProblem) -> f64 {
+    let ends = &string.ends;
+    let ln = |worth: f64| libm::log(worth.max(FLOOR));
+    let near =
+        |target: f64| ln(d::two_sided(s.tension, ends.tension_low, target, ends.tension_high));
+    let mut logs = s.logs;
+    logs[Attribute::Feel as usize] = near(ends.tension_target);
+    logs[Attribute::Power as usize] = near(ends.power_target);
+    logs[Attribute::Brightness as usize] = ln(1.0 - (s.shade - string.brightness_target()).abs());
+    let sum: f64 = logs.iter().zip(&problem.weights).map(|(log, weight)| log * weight).sum();
+    sum / score::total_weight() - s.penalty
+}

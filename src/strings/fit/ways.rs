@@ -1,0 +1,170 @@
+//! In which ways could the answers be meant? Each drawn from its spread, the same for every string.
+//!
+//! A wish on a scale, a room in a word, a weight in a table are said more roughly than they are used. Whoever does
+//! not answer a question has an answer all the same. Every spread is a judgement of how people answer.
+
+use crate::constant::Constant;
+use crate::instrument;
+use crate::precedent::SetUp;
+use crate::quantity::{Hertz, Metre, Ratio};
+use crate::source::{self, Evidence::Judged};
+
+use super::answers::{Answers, Budget, Level, Music, Pegs, Room, Tuners, WhoTunes, Wishes};
+use super::problem::{self, Problem};
+
+/// How far a wish may be from where it was put, on the scale from −2 to 2: a step of the slider to either side.
+pub const WISH: Constant =
+    Constant::new(0.0, -0.5, 0.5, "1", "a wish on the scale", Judged, source::PRACTICE);
+/// What a weight that follows from the answers is multiplied by: nobody knows it to a quarter.
+pub const WEIGHT: Constant =
+    Constant::new(1.0, 0.75, 1.33, "1", "a weight from the table", Judged, source::PRACTICE);
+/// What a weight set by hand is multiplied by.
+pub const WEIGHT_BY_HAND: Constant =
+    Constant::new(1.0, 0.9, 1.1, "1", "a weight set by hand", Judged, source::PRACTICE);
+/// How far the humidity of a room lies from what its word says.
+pub const HUMIDITY: Constant =
+    Constant::new(0.0, -0.08, 0.08, "1", "humidity of a room in a word", Judged, source::PRACTICE);
+/// What the swings of a room are multiplied by.
+pub const SWING: Constant =
+    Constant::new(1.0, 0.6, 1.6, "1", "swings of a room in a word", Judged, source::PRACTICE);
+/// How far the pitch of a′ lies from the usual one, hertz, where it was not said.
+pub const PITCH: Constant =
+    Constant::new(0.0, -1.0, 3.0, "Hz", "pitch of a' not said", Judged, source::PRACTICE);
+
+/// Every spread with its key, for the published tables.
+pub const SPREADS: &[(&str, Constant)] = &[
+    ("wish_spread", WISH),
+    ("weight_spread", WEIGHT),
+    ("weight_by_hand_spread", WEIGHT_BY_HAND),
+    ("humidity_spread", HUMIDITY),
+    ("swing_spread", SWING),
+    ("pitch_spread", PITCH),
+];
+
+/// Of a hundred who do not answer, how many would have said which word; the rest say what is taken for granted.
+/// Judgements, common practice, no source.
+pub const ROOMS: &[(Room, u8)] =
+    &[(Room::Steady, 20), (Room::Damp, 10), (Room::Dry, 10), (Room::Travelling, 10)];
+/// The same of pegs, on anything but a bass.
+pub const PEGS: &[(Pegs, u8)] = &[(Pegs::Geared, 15)];
+/// The same of fine tuners, on a modern instrument.
+pub const TUNERS: &[(Tuners, u8)] = &[(Tuners::Top, 15), (Tuners::All, 15)];
+/// The same of how far along the player is; the rest count as neither.
+pub const LEVELS: &[(Level, u8)] = &[(Level::Beginner, 15), (Level::Professional, 10)];
+/// The same of the budget.
+pub const BUDGETS: &[(Budget, u8)] = &[(Budget::Modest, 20), (Budget::Any, 15)];
+/// The same of the music.
+pub const MUSICS: &[(Music, u8)] = &[(Music::Early, 5), (Music::Folk, 10), (Music::Jazz, 5)];
+/// The same of who tunes between lessons.
+pub const WHO_TUNES: &[(WhoTunes, u8)] = &[(WhoTunes::Nobody, 10)];
+
+/// One way in which everything could be meant: numbers that belong to it.
+#[derive(Clone, Copy, Debug)]
+struct Way(u64);
+
+impl Way {
+    /// A number between 0 and 1 that belongs to this way and this name.
+    ///
+    /// Fowler-Noll-Vo over the name, then the finaliser of SplitMix64.
+    fn uniform(self, name: &str) -> f64 {
+        let mut z = 0xcbf2_9ce4_8422_2325_u64 ^ self.0.wrapping_mul(0x9e37_79b9_7f4a_7c15);
+        for byte in name.bytes() {
+            z = (z ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3);
+        }
+        for _ in 0..2 {
+            z = z.wrapping_add(0x9e37_79b9_7f4a_7c15);
+            z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
+            z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
+            z ^= z >> 31;
+        }
+        // The upper 53 bits, moved off zero by half a step.
+        ((z >> 11) as f64 + 0.5) / 9_007_199_254_740_992.0
+    }
+
+    /// A draw of a spread.
+    fn of(self, name: &str, spread: &Constant) -> f64 {
+        let (u, v) = (self.uniform(name), self.uniform(spread.at));
+        // Box and Muller; the second number belongs to the name too.
+        let v = (v + self.uniform(&format!("{name}'"))).fract();
+        let normal = (-2.0 * libm::log(u)).sqrt() * libm::cos(2.0 * core::f64::consts::PI * v);
+        spread.drawn(normal / crate::report::DEVIATIONS)
+    }
+
+    /// One of the words, or `None` for what is taken for granted.
+    fn word<T: Copy>(self, name: &str, odds: &[(T, u8)]) -> Option<T> {
+        let mut left = 100.0 * self.uniform(name);
+        for (word, of_hundred) in odds {
+            if left < f64::from(*of_hundred) {
+                return Some(*word);
+            }
+            left -= f64::from(*of_hundred);
+        }
+        None
+    }
+}
+
+/// The problem as one of the ways in which the answers could be meant; `posed` is the problem as they were taken.
+///
+/// Only answers that do not change what is made are drawn: instrument, size, set-up and limits stay.
+#[must_use]
+pub fn meant(answers: &Answers, posed: &Problem, way: u64) -> Problem {
+    let way = Way(way);
+    let mut drawn = answers.clone();
+    let wish = |name: &str, put: f64| (put + way.of(name, &WISH)).clamp(-2.0, 2.0);
+    let Wishes { colour, brightness, power, feel, response } = answers.wishes;
+    drawn.wishes = Wishes {
+        colour: wish("colour", colour),
+        brightness: wish("brightness", brightness),
+        power: wish("power", power),
+        feel: wish("feel", feel),
+        response: wish("response", response),
+    };
+    // What was not said and is taken for granted is the same pitch in every way, but for its spread.
+    let a4 = posed.a4.get() + if answers.a4.is_none() { way.of("a4", &PITCH) } else { 0.0 };
+    drawn.a4 = Some(Hertz::new(a4));
+    if answers.sounding_length.is_none() {
+        let (length, doubt) = (posed.size.length().get(), posed.size.length_doubt().get());
+        let spread = Constant::new(0.0, -doubt, doubt, "m", "size", Judged, source::PRACTICE);
+        let length = length + way.of("sounding_length_m", &spread);
+        drawn.sounding_length = Some(Metre::new(length));
+    }
+    drawn.room = answers.room.or_else(|| way.word("room", ROOMS));
+    let on_pegs = posed.kind.key != instrument::DOUBLE_BASS.key;
+    drawn.pegs = answers.pegs.or_else(|| way.word("pegs", PEGS).filter(|_| on_pegs));
+    let modern = posed.set_up != SetUp::Historical && on_pegs;
+    drawn.tuners = answers.tuners.or_else(|| way.word("tuners", TUNERS).filter(|_| modern));
+    drawn.level = answers.level.or_else(|| way.word("level", LEVELS));
+    drawn.budget = answers.budget.or_else(|| way.word("budget", BUDGETS));
+    drawn.music = answers.music.or_else(|| way.word("music", MUSICS));
+    drawn.who_tunes = answers.who_tunes.or_else(|| way.word("who_tunes", WHO_TUNES));
+    drawn.weights.clear();
+    let mut problem = as_found(problem::pose(&drawn), posed);
+    for (attribute, weight) in super::desirability::Attribute::ALL.iter().zip(&mut problem.weights)
+    {
+        let by_hand = answers.weights.iter().find(|(a, _)| a == attribute);
+        *weight = match by_hand {
+            Some((_, set)) => set * way.of(attribute.key(), &WEIGHT_BY_HAND),
+            None => *weight * way.of(attribute.key(), &WEIGHT),
+        };
+    }
+    for string in &mut problem.strings {
+        let setting = &mut string.setting;
+        let held = |share: f64| Ratio::new(share.clamp(0.05, 0.95));
+        setting.humidity = held(setting.humidity.get() + way.of("humidity", &HUMIDITY));
+        let swing = way.of("swing", &SWING);
+        setting.humidity_swing = held(setting.humidity_swing.get() * swing);
+        setting.temperature_swing *= swing;
+    }
+    problem
+}
+
+/// A problem posed from other answers, with what the fitting found out about its places.
+#[must_use]
+pub fn as_found(mut problem: Problem, posed: &Problem) -> Problem {
+    for (string, found) in problem.strings.iter_mut().zip(&posed.strings) {
+        string.usual_brightness = found.usual_brightness;
+        string.faults.clone_from(&found.faults);
+        string.standing = found.standing;
+    }
+    problem
+}

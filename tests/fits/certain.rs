@@ -1,0 +1,281 @@
+//! How sure the choice is, and what would turn it: laws over random people, and every turning point through the door.
+
+use protocol::reply::{AnswerValue, Certainty, Fit, Reply};
+use protocol::request::{Answers, FitRequest, Request};
+use strings::fit::answers;
+use strings::fit::certainty::{self, Drawing};
+use strings::fit::choose::{self, Outcome, Wanted};
+use strings::fit::finalists::{Finalists, Scores};
+use strings::fit::search::Contender;
+use strings::fit::{self, Fitting};
+use support::Seeded;
+
+use crate::anybody::{anybody, tables};
+use crate::laws::somebody;
+
+/// How many random people are asked; a few, for each takes as long as half a dozen fits. More by `ROPEWALK_PEOPLE`.
+fn people() -> usize {
+    std::env::var("ROPEWALK_PEOPLE").ok().and_then(|n| n.parse().ok()).unwrap_or(1_000) / 80 + 6
+}
+
+fn fit_of(answers: &Answers) -> Fit {
+    match protocol::handle(&Request::Fit(Box::new(FitRequest { answers: answers.clone() }))) {
+        Reply::Fit(fit) => *fit,
+        other => panic!("refused: {other:?}"),
+    }
+}
+
+fn certainty_of(answers: &Answers) -> Certainty {
+    match protocol::handle(&Request::Certainty(Box::new(FitRequest { answers: answers.clone() }))) {
+        Reply::Certainty(certainty) => *certainty,
+        other => panic!("refused: {other:?}"),
+    }
+}
+
+fn is_all(share: f64) -> bool {
+    share > 1.0 - 1e-9
+}
+
+/// Families and gauge classes of a set.
+fn kinds(fit: &Fit) -> Vec<(String, String)> {
+    let strings = fit.set.iter().flat_map(|set| &set.strings);
+    strings.map(|s| (s.report.family.clone(), s.shopping.gauge_class.clone())).collect()
+}
+
+/// The answers with one of them changed, as a request would say it.
+fn changed(answers: &Answers, name: &str, value: &AnswerValue) -> Answers {
+    let mut json = serde_json::to_value(answers).unwrap();
+    let value = serde_json::to_value(value).unwrap();
+    match name.split_once('.') {
+        Some((of, name)) => {
+            let members = json.as_object_mut().unwrap();
+            let inner = members.entry(of).or_insert_with(|| serde_json::json!({}));
+            inner.as_object_mut().unwrap().insert(name.to_owned(), value);
+        }
+        None => {
+            json.as_object_mut().unwrap().insert(name.to_owned(), value);
+        }
+    }
+    serde_json::from_value(json).unwrap()
+}
+
+#[test]
+fn shares_add_up_and_turning_points_turn_through_the_door() {
+    let tables = tables();
+    let mut seeded = Seeded::new(77);
+    let (mut sets, mut points, mut steps, mut none) = (0, 0, 0, 0);
+    for _ in 0..people() {
+        let answers = anybody(&mut seeded, &tables);
+        let (fit, sure) = (fit_of(&answers), certainty_of(&answers));
+        let Some(set) = &fit.set else {
+            assert_eq!(
+                sure,
+                Certainty::default(),
+                "nothing fits, so there is nothing to be sure of"
+            );
+            continue;
+        };
+        sets += 1;
+        assert_eq!(sure.worlds as u64, certainty::WAYS * fit::score::DRAWS as u64);
+        assert_eq!(sure.strings.len(), set.strings.len());
+        for (of, string) in sure.strings.iter().zip(&set.strings) {
+            for shares in [&of.families, &of.gauge_classes] {
+                let sum: f64 = shares.iter().map(|s| s.share).sum();
+                assert!((sum - 1.0).abs() < 1e-9, "shares of {} add up to {sum}", string.note);
+            }
+            if string.standing != "new" {
+                assert!(is_all(of.family.share), "{} stays in every world", string.note);
+            }
+        }
+        let others = [Some(sure.second.share), sure.next.as_ref().map(|n| n.share.share)];
+        for other in others.into_iter().flatten() {
+            assert!(sure.chosen.share + other <= 1.0 + 1e-9);
+            // The set that is shown is the one that wins most often, or the page says how close it is.
+            assert!(sure.chosen.share >= other || sure.chosen.word == "close-call");
+        }
+        let least = sure.strings.iter().map(|s| s.family.share).fold(1.0, f64::min);
+        assert!(sure.chosen.share <= least + 1e-9, "a set is no surer than its least sure string");
+        let now = kinds(&fit);
+        for point in &sure.turning_points {
+            let name = &point.answer;
+            let then = kinds(&fit_of(&changed(&answers, name, &point.turns_at)));
+            let mut told = now.clone();
+            for t in &point.strings {
+                assert_eq!(now[t.string], (t.family.clone(), t.gauge_class.clone()), "{name}");
+                told[t.string] = (t.family_then.clone(), t.gauge_class_then.clone());
+            }
+            let answers_json = serde_json::to_string(&answers).unwrap();
+            let open = |kinds: &[(String, String)]| -> Vec<(String, String)> {
+                kinds
+                    .iter()
+                    .zip(&set.strings)
+                    .filter(|(_, s)| s.standing == "new")
+                    .map(|(kind, _)| kind.clone())
+                    .collect()
+            };
+            assert_eq!(open(&then), open(&told), "{name} at {:?}: {answers_json}", point.turns_at);
+            assert_ne!(open(&then), open(&now), "{name} turns nothing: {answers_json}");
+            if point.holds_at != point.from {
+                let before = kinds(&fit_of(&changed(&answers, name, &point.holds_at)));
+                assert_eq!(
+                    open(&before),
+                    open(&now),
+                    "{name} at {:?}: {answers_json}",
+                    point.holds_at
+                );
+                steps += 1;
+            }
+            points += 1;
+        }
+        none += usize::from(sure.turned == 0);
+    }
+    support::tell(&format!(
+        "{points} turning points of {sets} sets, {steps} of them not at the first step; {none} sets that nothing turns"
+    ));
+    assert!(2 * points > sets, "only {points} turning points of {sets} sets");
+}
+
+fn fitted(answers: &answers::Answers) -> Option<(Fitting, choose::Choice, Option<choose::Choice>)> {
+    let fitting = fit::fit(answers);
+    let Outcome::Set { best, runner_up } = fitting.outcome.clone() else { return None };
+    Some((fitting, best, runner_up))
+}
+
+/// Where nothing is drawn, the finalists say what the whole space said.
+#[test]
+fn with_nothing_drawn_the_chosen_set_is_sure() {
+    let mut seeded = Seeded::new(8);
+    let mut asked = 0;
+    for _ in 0..25 {
+        let answers = somebody(&mut seeded);
+        let Some((fitting, best, second)) = fitted(&answers) else { continue };
+        // Where the proof was given up, a better set may turn up anywhere.
+        if !best.proven {
+            continue;
+        }
+        let ways = certainty::drawn(&answers, &fitting, Drawing::Ways(12));
+        let finalists = Finalists::of(&fitting, &best, &ways);
+        let as_taken = certainty::drawn(&answers, &fitting, Drawing::Nothing);
+        let sure = certainty::of(&finalists, &best, second.as_ref(), &as_taken, Drawing::Nothing);
+        assert!(is_all(sure.chosen.share), "{answers:?}");
+        assert!(sure.second.share < 1e-9, "{answers:?}");
+        let scores = finalists.expected(&finalists.logs(&fitting.problem, 0), &fitting.problem);
+        let set = finalists.best(&scores, fitting.problem.most_load).unwrap();
+        assert!(set.iter().all(|k| *k == 0), "{set:?} is not the chosen set: {answers:?}");
+        assert!((finalists.worth(&scores, &set) - best.worth).abs() < 1e-9);
+        asked += 1;
+    }
+    assert!(asked > 10, "only {asked} sets");
+}
+
+/// Four times the worlds, and a share moves no further than its error says.
+#[test]
+fn more_worlds_move_a_share_by_no_more_than_its_error() {
+    let mut seeded = Seeded::new(9);
+    let (mut compared, mut far) = (0, 0);
+    for _ in 0..14 {
+        let answers = somebody(&mut seeded);
+        let Some((fitting, best, second)) = fitted(&answers) else { continue };
+        let many = certainty::drawn(&answers, &fitting, Drawing::Ways(4 * certainty::WAYS));
+        let few = &many[..many.len() / 4];
+        let finalists = Finalists::of(&fitting, &best, few);
+        let of = |ways: &[fit::problem::Problem]| {
+            let drawing = Drawing::Ways(ways.len() as u64);
+            certainty::of(&finalists, &best, second.as_ref(), ways, drawing)
+        };
+        let (of_few, of_many) = (of(few), of(&many));
+        for (a, b) in [(of_few.chosen, of_many.chosen), (of_few.second, of_many.second)] {
+            // A share of 0 or 1 among few says nothing of its error: one way in 64 is then the least.
+            let error = a.error.max(1.0 / certainty::WAYS as f64);
+            let moved = (a.share - b.share).abs();
+            far += usize::from(moved > 2.0 * error);
+            assert!(moved < 4.0 * error, "{moved} at an error of {error}: {answers:?}");
+            compared += 1;
+        }
+    }
+    assert!(compared > 15, "only {compared} shares compared");
+    assert!(far * 8 <= compared, "{far} of {compared} shares moved by more than twice their error");
+}
+
+/// The best set of the short lists is what the search for the best set of lists finds, and at any load.
+#[test]
+fn the_finalists_best_set_is_exact() {
+    let mut seeded = Seeded::new(12);
+    let (mut bound, mut none) = (0, 0);
+    for _ in 0..6 {
+        let answers = somebody(&mut seeded);
+        let Some((fitting, best, _)) = fitted(&answers) else { continue };
+        let finalists = Finalists::of(&fitting, &best, &[]);
+        for _ in 0..60 {
+            let scores: Scores = finalists
+                .lists
+                .iter()
+                .map(|list| {
+                    list.strings.iter().map(|c| c.score + seeded.between(0.0, 0.05)).collect()
+                })
+                .collect();
+            let lists: Vec<Vec<Contender>> = finalists
+                .lists
+                .iter()
+                .zip(&scores)
+                .map(|(list, scores)| {
+                    let of = |(c, score): (&fit::candidates::Candidate, &f64)| Contender {
+                        score: *score,
+                        ..c.into()
+                    };
+                    list.strings.iter().zip(scores).map(of).collect()
+                })
+                .collect();
+            let end = |f: fn(f64, f64) -> f64, from: f64| -> f64 {
+                lists.iter().map(|l| l.iter().map(|c| c.tension).fold(from, f)).sum()
+            };
+            let (lightest, heaviest) = (end(f64::min, f64::INFINITY), end(f64::max, 0.0));
+            let most_load = lightest + seeded.between(-0.05, 0.8) * (heaviest - lightest);
+            let wanted = Wanted { most_load, ..Wanted::default() };
+            let truth = choose::best(&fitting.problem, &lists, &wanted);
+            let found = finalists.best(&scores, most_load);
+            match (&found, &truth) {
+                (Some(found), Some(truth)) => {
+                    let worth = finalists.worth(&scores, found);
+                    assert!((worth - truth.worth).abs() < 1e-9, "{worth}, not {}", truth.worth);
+                    let free = finalists.best(&scores, f64::INFINITY).unwrap();
+                    bound += usize::from(free != *found);
+                }
+                (None, None) => none += 1,
+                _ => panic!("one finds a set and the other none: {found:?} {truth:?}"),
+            }
+        }
+    }
+    assert!(none > 5, "the load never forbade every set");
+    assert!(bound > 50, "the load decided only {bound} times");
+}
+
+#[test]
+fn the_same_answers_give_the_same_certainty_to_the_bit() {
+    let request = r#"{"ask":"certainty","answers":{"instrument":"cello","wishes":{"colour":1}}}"#;
+    let once = protocol::answer(request);
+    assert_eq!(once, protocol::answer(request));
+    let Reply::Certainty(read) = Reply::read(&once).unwrap() else { panic!("{once}") };
+    assert_eq!(
+        Reply::Certainty(read),
+        protocol::handle(&Request::Certainty(Box::new(FitRequest {
+            answers: serde_json::from_str(r#"{"instrument":"cello","wishes":{"colour":1}}"#)
+                .unwrap(),
+        })))
+    );
+}
+
+/// A person whose strings are all said has nothing that the choice could be unsure of.
+#[test]
+fn a_string_that_must_be_of_a_family_is_so_in_every_world() {
+    let string = |family: &str| protocol::request::StringAnswer {
+        family: Some(family.to_owned()),
+        ..Default::default()
+    };
+    let families = ["plain-steel", "synthetic", "synthetic", "synthetic"];
+    let answers = Answers { strings: families.map(string).to_vec(), ..Answers::default() };
+    let sure = certainty_of(&answers);
+    assert!(is_all(sure.chosen.share));
+    assert_eq!(sure.chosen.word, "very-likely");
+    assert!(sure.next.is_none());
+}
