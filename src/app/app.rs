@@ -7,7 +7,7 @@ use yew::prelude::*;
 
 use crate::components::habits::HabitsChoice;
 use crate::habits::{self, Habits};
-use crate::hooks::{Place, Store, use_route, use_store, use_store_of_page};
+use crate::hooks::{Place, Store, use_route, use_store, use_store_of_page, use_warm_model};
 use crate::pages::ask::AskPage;
 use crate::pages::check::CheckPage;
 use crate::pages::compare::ComparePage;
@@ -26,6 +26,7 @@ use crate::words::say;
 pub fn App() -> Html {
     let store = use_store_of_page();
     let place = use_route();
+    use_warm_model();
     let title = title(&place.route);
     use_effect_with(title, |title| view::title(title));
     {

@@ -39,7 +39,7 @@ async fn drawn(fit: Fit) -> (web_sys::Element, String, AppHandle<Page>) {
     let page =
         yew::Renderer::<Page>::with_root_and_props(host.clone(), Props { fit: Rc::new(fit) });
     let page = page.render();
-    yew::platform::time::sleep(Duration::from_millis(50)).await;
+    yew::platform::time::sleep(Duration::from_millis(400)).await;
     let text = host.text_content().unwrap_or_default();
     (host, text, page)
 }
@@ -254,7 +254,7 @@ async fn the_report_of_a_string_has_every_number_day_and_partial() {
     document().body().unwrap().append_child(&host).unwrap();
     let props = PaperProps { string: Rc::new(string), problem: Rc::new(fit.problem) };
     let page = yew::Renderer::<Paper>::with_root_and_props(host.clone(), props).render();
-    yew::platform::time::sleep(Duration::from_millis(50)).await;
+    yew::platform::time::sleep(Duration::from_millis(400)).await;
     let rows = |selector: &str| count(&host, selector) as usize;
     assert_eq!(rows(".report-numbers tbody tr"), report.numbers.len());
     assert_eq!(rows(".report-curves tbody tr"), report.nights.len() + report.partials.len());

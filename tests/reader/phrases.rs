@@ -245,6 +245,13 @@ pub(crate) const OF_FIT: &[Phrase] = &[
         let said: Vec<&str> = weights.iter().take(3).map(|w| w.1).collect();
         holds(h.hole(0) == format!("{}, {} and {}", said[0], said[1], said[2]))
     }),
+    ("{~} counts {#} %", |h| {
+        let weights = list(&h.problem()["weights"]);
+        let weight = |w: &Value| w["weight"].as_f64().ok_or("a weight without a number");
+        let all: f64 = weights.iter().map(weight).sum::<Result<f64, _>>()?;
+        let own = weights.iter().find(|w| capital(wish(text(&w["attribute"]))) == h.hole(0)).ok_or("no such wish")?;
+        h.is(1, 100.0 * weight(own)? / all)
+    }),
     ("{#} strings could be made for the {~}.", |h| h.is_number(0, real(&h.set()["searched"]["space"]))),
     ("Limits and bounds left {#} to be wound and weighed; {#} of them would do.", |h| {
         h.is_number(0, real(&h.set()["searched"]["wound"]))?;

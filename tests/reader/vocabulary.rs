@@ -333,4 +333,11 @@ pub(crate) const FIXED: &[&str] = &[
     "how far the pitch may wander as the room gets warmer, cooler, damper and drier",
     "Below the dashed line a day costs no more than five cents.",
     "The ribbons of gut are drawn by eye, not counted.",
+    "From steady (−2) to colour (2), as a number",
+    "from 0.10 to 8.0 % of stretch",
+    "from 14 to 0.10 days until it has settled",
+    "from 80 to 4.0 cents of drift in your room",
+    "from 60 to 1200 swings until a plucked note has faded",
+    "from 75 to 25 % of its strength used",
+    "from 30 to 2.0 cents for a degree of peg",
 ];

@@ -1,8 +1,11 @@
 //! Elasticity against steadiness: what would do at one place, what was chosen, what is there today.
 
+use std::rc::Rc;
+
 use protocol::reply::{FittedString, Point};
 use yew::prelude::*;
 
+use super::along::Along;
 use super::table::Scroll;
 use crate::units;
 use crate::words::naming::{a, capital, family};
@@ -12,7 +15,7 @@ use crate::words::set;
 #[derive(Clone, PartialEq, Properties)]
 pub struct BalanceProps {
     /// The string.
-    pub string: FittedString,
+    pub string: Rc<FittedString>,
     /// What it is called.
     pub name: AttrValue,
 }
@@ -122,6 +125,8 @@ pub fn Balance(props: &BalanceProps) -> Html {
                     </li>
                 }) }
             </ul>
+            <p class="how-to-read">{ "Move along it: the whole set follows." }</p>
+            <Along id={format!("along-{}", name.to_lowercase().replace(' ', "-"))} />
             if let Some(today) = today {
                 <p class="aside">
                     { format!("Today’s {name} was taken for {}, the most usual one: it stretches {} and holds its pitch {} of 100.",

@@ -1,5 +1,6 @@
 //! Parts of pages that are used in more than one place. They take properties, report events and know no physics.
 
+pub mod along;
 pub mod balance;
 pub mod bar;
 pub mod bow_map;
@@ -8,6 +9,7 @@ pub mod faults;
 pub mod field;
 pub mod findings;
 pub mod habits;
+pub mod later;
 pub mod listening;
 pub mod maker;
 pub mod nights;
@@ -16,4 +18,5 @@ pub mod portrait;
 pub mod question;
 pub mod section;
 pub mod string_card;
+pub mod swings;
 pub mod table;

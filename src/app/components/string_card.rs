@@ -7,6 +7,7 @@ use yew::prelude::*;
 
 use super::balance::Balance;
 use super::bow_map::BowMaps;
+use super::later::Later;
 use super::nights::Nights;
 use super::partials::Partials;
 use super::portrait::{Portrait, ScaleBar};
@@ -31,6 +32,8 @@ pub struct StringCardProps {
     pub px_per_mm: f64,
     /// What to beware of with this string.
     pub cautions: Vec<Caution>,
+    /// Which answer it is of, and when what lies under the summaries is drawn. See [`Later`].
+    pub later: (usize, u32),
     /// The person wants it beside its rival.
     pub on_compare: Callback<()>,
     /// The person wants its report on paper.
@@ -48,6 +51,7 @@ pub fn StringCard(props: &StringCardProps) -> Html {
     if string.standing != "new" {
         return stays(string, name, &id);
     }
+    let (of, turn) = props.later;
     let print = props.on_print.reform(|_: MouseEvent| ());
     let compare = props.on_compare.reform(|_: MouseEvent| ());
     html! {
@@ -99,33 +103,43 @@ pub fn StringCard(props: &StringCardProps) -> Html {
             }
             <details>
                 <summary>{ format!("How elastic, how steady: what else would do for the {name}") }</summary>
-                <Balance string={(**string).clone()} name={name.clone()} />
+                <Later {of} {turn}>
+                    <Balance string={string.clone()} name={name.clone()} />
+                </Later>
             </details>
             <details>
                 <summary>{ format!("Where the {name} speaks under the bow") }</summary>
-                <BowMaps instrument={props.problem.instrument.clone()} name={name.clone()} strings={Rc::new(under_bow::mapped(string, name))} />
+                <Later {of} {turn}>
+                    <BowMaps instrument={props.problem.instrument.clone()} name={name.clone()} strings={Rc::new(under_bow::mapped(string, name))} />
+                </Later>
             </details>
             <details>
                 <summary>{ format!("How the {name} is made") }</summary>
-                <dl class="made">
-                    <dt>{ "Core" }</dt>
-                    <dd>{ capital(&core(&construction.core)) }{ "." }{ picture_note(construction) }</dd>
-                    <dt>{ "Wound with" }</dt>
-                    <dd>{ capital(&windings(&construction.windings)) }{ "." }</dd>
-                    <dt>{ "Among its kind" }</dt>
-                    <dd>{ bands(string) }</dd>
-                </dl>
+                <Later {of} {turn}>
+                    <dl class="made">
+                        <dt>{ "Core" }</dt>
+                        <dd>{ capital(&core(&construction.core)) }{ "." }{ picture_note(construction) }</dd>
+                        <dt>{ "Wound with" }</dt>
+                        <dd>{ capital(&windings(&construction.windings)) }{ "." }</dd>
+                        <dt>{ "Among its kind" }</dt>
+                        <dd>{ bands(string) }</dd>
+                    </dl>
+                </Later>
             </details>
             <details>
                 <summary>{ format!("Every number of the {name}, with ranges and sources; its days, its partials") }</summary>
-                <Numbers report={Rc::new(report.clone())} name={format!("the {name} string")} />
-                <Doubts report={Rc::new(report.clone())} />
-                <Nights nights={report.nights.clone()} name={name.clone()} />
-                <Partials partials={report.partials.clone()} ring={report.numbers.get("ring_s").cloned()} name={name.clone()} />
+                <Later {of} {turn}>
+                    <Numbers report={Rc::new(report.clone())} name={format!("the {name} string")} />
+                    <Doubts report={Rc::new(report.clone())} />
+                    <Nights nights={report.nights.clone()} name={name.clone()} />
+                    <Partials partials={report.partials.clone()} ring={report.numbers.get("ring_s").cloned()} name={name.clone()} />
+                </Later>
             </details>
             <details>
                 <summary>{ format!("What each wish was worth for the {name}") }</summary>
-                { worths(string, name) }
+                <Later {of} {turn}>
+                    { worths(string, name) }
+                </Later>
             </details>
         </section>
     }

@@ -8,7 +8,7 @@ mod route;
 mod store;
 
 pub use bowed::{Hearing, Listener, Made, MapStep, Mapper, Maps, factors, use_mapper, use_sounds};
-pub use model::{AskError, Finder, Model, use_finder, use_model};
+pub use model::{AskError, Finder, Model, use_finder, use_model, use_warm_model};
 pub use offline::use_offline;
 pub use route::{Place, use_route};
 pub use store::{Store, use_store, use_store_of_page};

@@ -6,7 +6,7 @@ use std::fmt;
 use std::rc::Rc;
 
 use protocol::reply::Reply;
-use protocol::request::{FitRequest, Request};
+use protocol::request::{Answers, FitRequest, Request};
 use wasm_bindgen_futures::spawn_local;
 use yew::prelude::*;
 
@@ -91,6 +91,17 @@ impl Model {
 #[hook]
 pub fn use_model() -> Model {
     Model(worker::of_page())
+}
+
+/// Asks for a set that nobody waits for, once: what has run before, a browser runs several times faster.
+#[hook]
+pub fn use_warm_model() {
+    use_effect_with((), |()| {
+        spawn_local(async {
+            let request = Request::Fit(Box::new(FitRequest { answers: Answers::default() }));
+            drop(Model(worker::of_page()).ask(&request).await);
+        });
+    });
 }
 
 /// Asks for a set, and stops asking.

@@ -5,12 +5,16 @@ use std::rc::Rc;
 use yew::prelude::*;
 
 use crate::components::faults::Faults;
+use crate::components::later::Later;
 use crate::hooks::{use_finder, use_store};
 use crate::pages::set::SetPage;
 use crate::platform::{address, clock, files};
 use crate::route::Route;
 use crate::state::{Action, Asking, Notice};
 use crate::words::{say, summary};
+
+/// How long a set may take until it is said that it is being worked out, in turns of [`Later`]: 0.4 s.
+const PATIENCE: u32 = 25;
 
 /// The set, or how far it is.
 #[component]
@@ -97,11 +101,20 @@ pub fn FindingPage() -> Html {
     };
     let change = Callback::from(|()| address::go(&Route::Check.to_string()));
     let compare = Callback::from(|string| address::go(&Route::Compare { string }.to_string()));
+    let earlier = html! { <p class="earlier">{ say!("finding-earlier") }</p> };
     html! {
         <div class="finding">
-            { status }
-            if !store.is_found() && store.asking != Asking::Idle {
-                <p class="earlier">{ say!("finding-earlier") }</p>
+            if let Asking::Busy(ask) = store.asking {
+                // A set that comes at once needs no word of it, and the page should not jump.
+                <Later of={ask as usize} turn={PATIENCE}>
+                    { status }
+                    { earlier }
+                </Later>
+            } else {
+                { status }
+                if !store.is_found() && store.asking != Asking::Idle {
+                    { earlier }
+                }
             }
             <SetPage fit={Rc::clone(&found.fit)} answers={Rc::clone(&found.answers)} label={store.document.label.clone()}
                 on_change={change} on_compare={compare} on_keep={keep} on_download={download} />

@@ -6,11 +6,14 @@ use protocol::reply::{Fit, Obstacle, Problem, Set, Weight};
 use protocol::request::{Answers, Construction};
 use yew::prelude::*;
 
+use crate::components::along::Along;
 use crate::components::bar::RangeBar;
 use crate::components::findings::Findings;
+use crate::components::later::Later;
 use crate::components::listening::Listening;
 use crate::components::portrait::{Portrait, ScaleBar, magnification};
 use crate::components::string_card::StringCard;
+use crate::components::swings::Swings;
 use crate::components::table::Scroll;
 use crate::platform::print;
 use crate::report_sheet::ReportSheet;
@@ -113,6 +116,10 @@ fn Chosen(props: &ChosenProps) -> Html {
         });
     }
     let names = words::names(set);
+    // Another answer lies at another address.
+    let of = Rc::as_ptr(&props.fit) as usize;
+    // The strings' depths come first, from the top down.
+    let turn = |behind: u32| set.strings.len() as u32 + behind;
     let px_per_mm = magnification(set.strings.iter().map(|s| &s.report.construction), WIDEST_PX);
     let urgent: Vec<_> = set
         .plan
@@ -138,6 +145,11 @@ fn Chosen(props: &ChosenProps) -> Html {
                 { row(set, &names, px_per_mm) }
                 <p class="lede">{ words::lead(set) }</p>
             }
+            <section class="along" aria-labelledby="along">
+                <h2 id="along">{ "Between steadiness and colour" }</h2>
+                <p>{ "Move it, and the whole set follows: strings, numbers and reasons." }</p>
+                <Along id="along-set" />
+            </section>
             <Actions page={props.page.clone()} />
             { assumed(&problem, &props.page.on_change) }
             { load(set, &problem, &names) }
@@ -147,16 +159,18 @@ fn Chosen(props: &ChosenProps) -> Html {
                     let cautions = set.plan.cautions.iter().filter(|c| c.string == Some(i)).cloned().collect::<Vec<_>>();
                     html! {
                         <StringCard key={i} string={Rc::new(s.clone())} problem={problem.clone()} name={names[i].clone()}
-                            px_per_mm={px_per_mm} cautions={cautions} on_compare={props.page.on_compare.reform(move |()| i)} on_print={on_print(i)} />
+                            later={(of, i as u32 + 1)} px_per_mm={px_per_mm} cautions={cautions} on_compare={props.page.on_compare.reform(move |()| i)} on_print={on_print(i)} />
                     }
                 }) }
             </section>
             <section class="ear" aria-labelledby="ear">
                 <h2 id="ear">{ "To the ear" }</h2>
-                <Listening id="hear" instrument={problem.instrument.clone()} benches={Rc::new(under_bow::benches(set, &names))} />
+                <Later {of} turn={turn(1)}>
+                    <Listening id="hear" instrument={problem.instrument.clone()} benches={Rc::new(under_bow::benches(set, &names))} />
+                </Later>
             </section>
-            { the_plan(set, &problem, &names) }
-            { counted(&problem, set, &names) }
+            <Later {of} turn={turn(2)}>{ the_plan(set, &problem, &names) }</Later>
+            <Later {of} turn={turn(3)}>{ counted(&problem, set, &names) }</Later>
             <Actions page={props.page.clone()} />
             if *printless {
                 <p class="amiss" role="alert">{ NO_PRINTING }</p>
@@ -164,7 +178,7 @@ fn Chosen(props: &ChosenProps) -> Html {
             if let Some((string, name)) = printed {
                 <ReportSheet string={Rc::new(string.clone())} problem={problem} name={name.clone()} label={props.page.label.clone()} />
             } else {
-                <Sheet fit={props.fit.clone()} label={props.page.label.clone()} />
+                <Later {of} turn={turn(4)}><Sheet fit={props.fit.clone()} label={props.page.label.clone()} /></Later>
             }
         </>
     }
@@ -446,7 +460,7 @@ fn the_plan(set: &Set, problem: &Problem, names: &[String]) -> Html {
 }
 
 /// What counted and why.
-fn counted(problem: &Problem, set: &Set, names: &[String]) -> Html {
+fn counted(problem: &Rc<Problem>, set: &Set, names: &[String]) -> Html {
     let because = |w: &Weight| {
         let steps: Vec<String> = w
             .steps
@@ -477,6 +491,10 @@ fn counted(problem: &Problem, set: &Set, names: &[String]) -> Html {
                     { " " }{ words::close(lead) }
                 }
             </p>
+            <details>
+                <summary>{ "Weigh the wishes yourself" }</summary>
+                <Swings problem={problem.clone()} />
+            </details>
             <details>
                 <summary>{ "Every weight, and the answer that moved it" }</summary>
                 <p>{ "The weights are judgements. Each wish is met between 2 and 100 of 100; a string’s score is the weighted mean of the logarithms." }</p>

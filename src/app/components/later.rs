@@ -1,0 +1,42 @@
+//! Parts of a page that are drawn when the rest has been seen, one after the other.
+//!
+//! An answer is a long page. Drawn in one go it holds up the browser for longer than a finger notices; drawn part by
+//! part, what is looked at first is there first. A part that is drawn already stays as it was until its turn comes.
+
+use gloo::timers::callback::Timeout;
+use yew::prelude::*;
+
+/// Between the turns of two parts, in milliseconds: one frame.
+const TURN_MS: u32 = 16;
+
+/// Properties of [`Later`].
+#[derive(Clone, PartialEq, Properties)]
+pub struct LaterProps {
+    /// What it is drawn of: another number draws it anew.
+    pub of: usize,
+    /// When its turn comes; the first is 1.
+    pub turn: u32,
+    /// What to draw.
+    pub children: Html,
+}
+
+/// Draws its children when their turn comes.
+#[component]
+pub fn Later(props: &LaterProps) -> Html {
+    // Where a page is written without a browser, there is nobody to wait for.
+    let at_once = cfg!(not(target_arch = "wasm32"));
+    let drawn = use_state(|| at_once.then_some(props.of));
+    let children = use_mut_ref(Html::default);
+    {
+        let drawn = drawn.setter();
+        use_effect_with((props.of, props.turn), move |(of, turn)| {
+            let of = *of;
+            let clock = Timeout::new(turn * TURN_MS, move || drawn.set(Some(of)));
+            move || drop(clock)
+        });
+    }
+    if *drawn == Some(props.of) {
+        children.borrow_mut().clone_from(&props.children);
+    }
+    children.borrow().clone()
+}
