@@ -9,7 +9,7 @@ use super::along::Along;
 use super::table::Scroll;
 use crate::units;
 use crate::words::naming::{a, capital, family};
-use crate::words::set;
+use crate::words::{say, set};
 
 /// Properties of [`Balance`].
 #[derive(Clone, PartialEq, Properties)]
@@ -125,7 +125,7 @@ pub fn Balance(props: &BalanceProps) -> Html {
                     </li>
                 }) }
             </ul>
-            <p class="how-to-read">{ "Move along it: the whole set follows." }</p>
+            <p class="how-to-read">{ say!("along-picture") }</p>
             <Along id={format!("along-{}", name.to_lowercase().replace(' ', "-"))} />
             if let Some(today) = today {
                 <p class="aside">

@@ -12,7 +12,7 @@ use crate::platform::field;
 use crate::state::Action;
 use crate::units;
 use crate::words::naming::capital;
-use crate::words::reasons;
+use crate::words::{reasons, say};
 
 /// Properties of [`Swings`].
 #[derive(Clone, PartialEq, Properties)]
@@ -50,7 +50,7 @@ pub fn Swings(props: &SwingsProps) -> Html {
             })
         };
         let name = capital(reasons::attribute(key));
-        let counts = format!("counts {} %", units::of_hundred(share));
+        let counts = say!("swings-counts", share = units::of_hundred(share));
         html! {
             <li key={key.to_owned()}>
                 <label for={id.clone()}>{ name.clone() }</label>
@@ -73,13 +73,13 @@ pub fn Swings(props: &SwingsProps) -> Html {
     };
     html! {
         <>
-            <p>{ "Think of each as one swing, from the worst to the best that there is. Which swing would you want most? Push it furthest right, and set the others against it. The set follows at once." }</p>
+            <p>{ say!("swings-how") }</p>
             <ul class="swings">
                 { for props.problem.weights.iter().map(|w| w.attribute.as_str()).enumerate().map(row) }
             </ul>
             if !own.is_empty() {
                 <p class="actions">
-                    <button type="button" class="button quiet" onclick={reset}>{ "Weigh them as my answers do" }</button>
+                    <button type="button" class="button quiet" onclick={reset}>{ say!("swings-reset") }</button>
                 </p>
             }
         </>

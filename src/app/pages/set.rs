@@ -21,7 +21,7 @@ use crate::sheet::Sheet;
 use crate::under_bow;
 use crate::units;
 use crate::words::naming::{a_letter, capital, list, portrait, short};
-use crate::words::{plan, reasons, set as words, verdict};
+use crate::words::{plan, reasons, say, set as words, verdict};
 
 /// Properties of [`SetPage`].
 #[derive(Clone, PartialEq, Properties)]
@@ -146,8 +146,8 @@ fn Chosen(props: &ChosenProps) -> Html {
                 <p class="lede">{ words::lead(set) }</p>
             }
             <section class="along" aria-labelledby="along">
-                <h2 id="along">{ "Between steadiness and colour" }</h2>
-                <p>{ "Move it, and the whole set follows: strings, numbers and reasons." }</p>
+                <h2 id="along">{ say!("along-title") }</h2>
+                <p>{ say!("along-how") }</p>
                 <Along id="along-set" />
             </section>
             <Actions page={props.page.clone()} />
@@ -492,7 +492,7 @@ fn counted(problem: &Rc<Problem>, set: &Set, names: &[String]) -> Html {
                 }
             </p>
             <details>
-                <summary>{ "Weigh the wishes yourself" }</summary>
+                <summary>{ say!("swings-title") }</summary>
                 <Swings problem={problem.clone()} />
             </details>
             <details>

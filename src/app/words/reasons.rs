@@ -3,6 +3,7 @@
 //! A sentence always shows both numbers. That an elastic core gives more colour is the trade's judgement, so no
 //! sentence here says that stretch causes it.
 
+use catalogue::Word;
 use protocol::reply::{Comparison, FittedString, Reason};
 use strings::fit::desirability::{
     BREAKING_ENDS, DRIFT_ENDS, RING_ENDS, SETTLING_ENDS, STRETCH_ENDS, TUNING_ENDS,
@@ -10,6 +11,7 @@ use strings::fit::desirability::{
 
 use super::naming;
 use super::property;
+use super::speech;
 use crate::units;
 
 /// A sentence and what it rests on.
@@ -68,33 +70,19 @@ pub fn attribute_means(key: &str) -> &str {
 /// From where to where a wish can swing: the ends between which it is met not at all and wholly.
 #[must_use]
 pub fn swing(key: &str) -> String {
-    let percent = |(from, to): (f64, f64)| {
-        format!(
-            "from {} to {} %",
-            units::significant(from * 100.0, 2),
-            units::significant(to * 100.0, 2)
-        )
-    };
     let turned = |(best, worst): (f64, f64)| (worst, best);
-    let plain = |(from, to): (f64, f64), unit: &str| {
-        format!("from {} to {} {unit}", units::significant(from, 2), units::significant(to, 2))
+    let percent = |(from, to): (f64, f64)| (from * 100.0, to * 100.0);
+    let (from, to) = match key {
+        "elasticity" => percent(STRETCH_ENDS),
+        "settling" => turned(SETTLING_ENDS),
+        "drift" => turned(DRIFT_ENDS),
+        "durability" => turned(percent(BREAKING_ENDS)),
+        "tuning" => turned(TUNING_ENDS),
+        "ring" => RING_ENDS,
+        _ => return speech::of_or_key("swing", key).to_owned(),
     };
-    match key {
-        "feel" => "from far too slack or stiff to just right".to_owned(),
-        "elasticity" => format!("{} of stretch", percent(STRETCH_ENDS)),
-        "settling" => format!("{} until it has settled", plain(turned(SETTLING_ENDS), "days")),
-        "drift" => format!("{} of drift in your room", plain(turned(DRIFT_ENDS), "cents")),
-        "durability" => format!("{} of its strength used", percent(turned(BREAKING_ENDS))),
-        "tuning" => plain(turned(TUNING_ENDS), "cents for a degree of peg"),
-        "ring" => plain(RING_ENDS, "swings until a plucked note has faded"),
-        "response" => "from the slowest to the quickest made for this place".to_owned(),
-        "power" | "brightness" => "from far off to just as wanted".to_owned(),
-        "fitters-judgement" => "from the least steady core to the steadiest".to_owned(),
-        "care" => "from an outside that wears soon to one that lasts".to_owned(),
-        "price" => "from far over what may be spent to within it".to_owned(),
-        "availability" => "from made sometimes to on every shelf".to_owned(),
-        _ => String::new(),
-    }
+    let end = |value: f64| Word::from(units::significant(value, 2));
+    speech::of_filled("swing", key, &[("from", end(from)), ("to", end(to))]).unwrap_or_default()
 }
 
 /// The answer from which a factor on a weight comes.

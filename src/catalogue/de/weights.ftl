@@ -1,0 +1,25 @@
+### Die Gewichte, als Spannen gefragt, und der Wunsch, der einen Satz entlang der Waage bewegt.
+
+along-title = Zwischen ruhiger Stimmung und Farbe
+along-how = Bewegen Sie den Regler, und der ganze Satz folgt: Saiten, Zahlen und Gründe.
+along-picture = Bewegen Sie sich darauf: Der ganze Satz folgt.
+
+swings-title = Die Wünsche selbst gewichten
+swings-how = Denken Sie sich jeden Wunsch als eine Spanne, vom Schlechtesten zum Besten, das es gibt. Welche Spanne ist Ihnen am meisten wert? Schieben Sie sie am weitesten nach rechts und messen Sie die anderen daran. Der Satz folgt sofort.
+swings-reset = Gewichten wie nach meinen Antworten
+swings-counts = zählt { $share } %
+
+swing-feel = von viel zu schlaff oder steif bis gerade richtig
+swing-elasticity = von { $from } bis { $to } % Dehnung
+swing-settling = von { $from } bis { $to } Tagen, bis sie sich gesetzt hat
+swing-drift = von { $from } bis { $to } Cent Verstimmung in Ihrem Raum
+swing-fitters-judgement = vom unruhigsten Kern bis zum ruhigsten
+swing-response = von der langsamsten bis zur schnellsten Ansprache, die es an dieser Stelle gibt
+swing-power = von weit daneben bis genau wie gewünscht
+swing-brightness = von weit daneben bis genau wie gewünscht
+swing-ring = von { $from } bis { $to } Schwingungen, bis ein gezupfter Ton verklungen ist
+swing-durability = von { $from } bis { $to } % der Festigkeit verbraucht
+swing-care = von außen bald abgenutzt bis lange haltbar
+swing-price = von weit über dem Preis, den Sie zahlen möchten, bis innerhalb
+swing-availability = von selten gemacht bis überall zu haben
+swing-tuning = von { $from } bis { $to } Cent je Grad am Wirbel

@@ -1,0 +1,26 @@
+### The weights, asked as swings, and the wish that moves a set along its balance.
+
+along-title = Between steadiness and colour
+along-how = Move it, and the whole set follows: strings, numbers and reasons.
+along-picture = Move along it: the whole set follows.
+
+swings-title = Weigh the wishes yourself
+swings-how = Think of each as one swing, from the worst to the best that there is. Which swing would you want most? Push it furthest right, and set the others against it. The set follows at once.
+swings-reset = Weigh them as my answers do
+# What is seen beside the slider, and what is read aloud with the wish’s name before it.
+swings-counts = counts { $share } %
+
+swing-feel = from far too slack or stiff to just right
+swing-elasticity = from { $from } to { $to } % of stretch
+swing-settling = from { $from } to { $to } days until it has settled
+swing-drift = from { $from } to { $to } cents of drift in your room
+swing-fitters-judgement = from the least steady core to the steadiest
+swing-response = from the slowest to the quickest made for this place
+swing-power = from far off to just as wanted
+swing-brightness = from far off to just as wanted
+swing-ring = from { $from } to { $to } swings until a plucked note has faded
+swing-durability = from { $from } to { $to } % of its strength used
+swing-care = from an outside that wears soon to one that lasts
+swing-price = from far over what may be spent to within it
+swing-availability = from made sometimes to on every shelf
+swing-tuning = from { $from } to { $to } cents for a degree of peg
