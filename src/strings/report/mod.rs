@@ -15,7 +15,7 @@ mod values;
 pub use caveat::{Caveat, caveats};
 pub use doubt::{Doubt, sampled};
 pub use lean::{
-    Bending, Four, LANES, Lanes, Lean, LeanCore, LeanKind, Pulled, Sounding, Wound, sweep,
+    Bending, Four, LANES, Lanes, Lean, LeanCore, LeanKind, Pulled, Sounding, Wound, sweep, swept,
 };
 pub use nights::{Night, chance_settled, nights};
 pub use partials::{Partial, partials};

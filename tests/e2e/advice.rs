@@ -1,0 +1,78 @@
+//! The set moves with what is weighed: beside its sliders, at once, and without losing one's place.
+
+use serde_json::Value;
+
+use crate::support::{Page, drive};
+
+/// The set of the page, as the reader sees it.
+const SEEN: &str =
+    "[...document.querySelectorAll('.portraits .kind')].map((kind) => kind.textContent).join()";
+
+impl Page {
+    async fn slide(&self, selector: &str, to: f64) {
+        let script = format!(
+            "const slider = document.querySelector('{selector}'); slider.focus(); slider.value = {to};
+            slider.dispatchEvent(new Event('input', {{ bubbles: true }}))"
+        );
+        self.script(&script).await;
+    }
+
+    async fn fitted(&self) {
+        self.until("a set is shown", "return !!document.querySelector('main .answer #strings')")
+            .await;
+        // Its last part.
+        self.until("all of it is drawn", "return !!document.querySelector('.sheet')").await;
+    }
+}
+
+#[test]
+fn the_set_follows_its_sliders() {
+    drive(async |page| {
+        page.script("[...document.querySelectorAll('main a')].find((a) => a.textContent.trim().startsWith('Just show me a set')).click()").await;
+        page.fitted().await;
+        let seen = format!("return {SEEN}");
+        let before = page.script(&seen).await;
+        // From one end of the balance to the other.
+        let mut families = Vec::new();
+        for to in [-2.0, 2.0] {
+            page.slide(".along input[type=range]", to).await;
+            page.until(
+                "the word follows",
+                if to < 0.0 {
+                    "return document.querySelector('.along output').textContent === 'much steadier'"
+                } else {
+                    "return document.querySelector('.along output').textContent === 'much more colour'"
+                },
+            )
+            .await;
+            page.until(
+                "the set is that of the answers",
+                "return !document.querySelector('.finding > .busy')",
+            )
+            .await;
+            tokio::time::sleep(std::time::Duration::from_millis(1500)).await;
+            families.push(page.script(&seen).await);
+            let focus = "return document.activeElement.matches('.along input[type=range]')";
+            assert_eq!(page.script(focus).await, Value::Bool(true), "the slider was lost");
+        }
+        assert_ne!(families[0], families[1], "steady and colourful are one set");
+        page.slide(".along input[type=range]", 0.0).await;
+        page.until("it comes back", &format!("return {SEEN} === {before}")).await;
+
+        // A weight that outweighs all others turns the set, and the answers bring it back.
+        page.script("document.querySelector('#swing-settling').closest('details').open = true")
+            .await;
+        let share = "return document.querySelector('output[for=swing-settling]').textContent";
+        let was = page.script(share).await;
+        page.slide("#swing-settling", 5.0).await;
+        page.until("its share is told", &format!("return {SHARE} !== {was}", SHARE = &share[7..]))
+            .await;
+        page.until("the set changes", &format!("return {SEEN} !== {before}")).await;
+        page.assert_accessible().await;
+        page.picture("swings", 390, 844, "light").await;
+        page.script("[...document.querySelectorAll('.counted button')].find((b) => b.textContent.includes('as my answers do')).click()").await;
+        page.until("it comes back", &format!("return {SEEN} === {before}")).await;
+        assert_eq!(page.script(share).await, was);
+        page.assert_clean().await;
+    });
+}
