@@ -11,8 +11,9 @@ use crate::components::evidence::Evidence;
 use crate::components::portrait::{Portrait, ScaleBar, magnification};
 use crate::platform::print::on_paper;
 use crate::units;
-use crate::words::naming::{capital, core, family, portrait, windings};
-use crate::words::{days, doubt, partials, property};
+use crate::words::naming::{capital, core, family, portrait, the_string, windings};
+use crate::words::questions::size_name;
+use crate::words::{days, doubt, partials, property, say, speech};
 
 /// Properties of [`ReportSheet`].
 #[derive(Clone, PartialEq, Properties)]
@@ -45,18 +46,18 @@ pub fn ReportPaper(props: &ReportSheetProps) -> Html {
     let px_per_mm = magnification(std::iter::once(construction), WIDE_PX);
     let works = works(report);
     html! {
-        <section class="sheet report" lang="en" aria-label="Report to print">
+        <section class="sheet report" lang={speech::language().tag()} aria-label={say!("report-label")}>
             <header class="report-head">
                 <div>
                     <Portrait construction={construction.clone()} px_per_mm={px_per_mm}
-                        label={portrait(&format!("the {} string", props.name), construction)} />
+                        label={portrait(&the_string(&props.name), construction)} />
                     <ScaleBar px_per_mm={px_per_mm} room_px={60.0} />
                 </div>
                 <div>
                     <p class="sheet-title">{ title(props) }</p>
-                    <p><strong>{ "Core: " }</strong>{ core(&construction.core) }{ "." }</p>
-                    <p><strong>{ "Wound with: " }</strong>{ windings(&construction.windings) }{ "." }</p>
-                    <p><strong>{ "Setting: " }</strong>{ setting(report) }</p>
+                    <p><strong>{ say!("report-core") }{ " " }</strong>{ core(&construction.core) }{ "." }</p>
+                    <p><strong>{ say!("report-wound") }{ " " }</strong>{ windings(&construction.windings) }{ "." }</p>
+                    <p><strong>{ say!("report-setting") }{ " " }</strong>{ setting(report) }</p>
                     { for report.caveats.iter().map(|key| html! { <p><strong>{ doubt::caveat(key) }</strong></p> }) }
                     <p>{ property::all().filter_map(|p| doubt::in_short(p.key, report.doubts.get(p.key)?)).collect::<Vec<_>>().join(" ") }</p>
                 </div>
@@ -65,7 +66,7 @@ pub fn ReportPaper(props: &ReportSheetProps) -> Html {
                 { for property::GROUPS.iter().map(|group| html! {
                     <table>
                         <thead>
-                            <tr><th scope="col">{ group.name }</th><th scope="col">{ "Value" }</th><th scope="col">{ "Range" }</th><th scope="col">{ "Known" }</th><th scope="col">{ "Src" }</th></tr>
+                            <tr><th scope="col">{ group.name() }</th><th scope="col">{ say!("column-value") }</th><th scope="col">{ say!("report-range") }</th><th scope="col">{ say!("report-known") }</th><th scope="col">{ say!("report-source") }</th></tr>
                         </thead>
                         <tbody>{ for group.properties.iter().filter_map(|p| number(p, report, &works)) }</tbody>
                     </table>
@@ -74,7 +75,7 @@ pub fn ReportPaper(props: &ReportSheetProps) -> Html {
             <div class="report-curves">
                 <table>
                     <caption>{ format!("{}.", days::title(&report.nights, &props.name)) }</caption>
-                    <thead><tr><th scope="col">{ "Day" }</th><th scope="col">{ "Cents lost" }</th><th scope="col">{ "Range" }</th><th scope="col">{ "Within five cents" }</th></tr></thead>
+                    <thead><tr><th scope="col">{ say!("nights-column-day") }</th><th scope="col">{ say!("nights-column-lost") }</th><th scope="col">{ say!("report-range") }</th><th scope="col">{ say!("report-five") }</th></tr></thead>
                     <tbody>
                         { for report.nights.iter().map(|n| html! {
                             <tr><th scope="row">{ n.day }</th>{ lost(&n.lost_cent) }<td>{ days::likely(n.chance) }{ ", " }{ days::percent(n.chance) }</td></tr>
@@ -82,11 +83,11 @@ pub fn ReportPaper(props: &ReportSheetProps) -> Html {
                     </tbody>
                 </table>
                 <table>
-                    <caption>{ format!("{}. Losses in thousandths.", partials::title(&report.partials, &props.name)) }</caption>
+                    <caption>{ say!("report-losses", title = partials::title(&report.partials, &props.name)) }</caption>
                     <thead>
                         <tr>
-                            <th scope="col">{ "Partial" }</th><th scope="col">{ "Hz" }</th><th scope="col">{ "Sharp, cents" }</th><th scope="col">{ "Rings, s" }</th>
-                            <th scope="col">{ "Bridge" }</th><th scope="col">{ "Air" }</th><th scope="col">{ "Bending" }</th><th scope="col">{ "Pull" }</th>
+                            <th scope="col">{ say!("partials-column-n") }</th><th scope="col">{ say!("report-hz") }</th><th scope="col">{ say!("report-sharp") }</th><th scope="col">{ say!("partials-column-rings") }</th>
+                            <th scope="col">{ say!("report-bridge") }</th><th scope="col">{ say!("report-air") }</th><th scope="col">{ say!("report-bending") }</th><th scope="col">{ say!("report-pull") }</th>
                         </tr>
                     </thead>
                     <tbody>
@@ -103,9 +104,7 @@ pub fn ReportPaper(props: &ReportSheetProps) -> Html {
                 </table>
             </div>
             <p class="sheet-foot">
-                { "Sources: " }
-                { works.iter().enumerate().map(|(i, key)| format!("{} {key}", i + 1)).collect::<Vec<_>>().join(", ") }
-                { ". Ranges hold the true number 90 times in 100; “unknown” stands where the high end of a range is over three times the low end. The works and formulas are in Ropewalk, under Sources." }
+                { say!("report-sources", works = works.iter().enumerate().map(|(i, key)| format!("{} {key}", i + 1)).collect::<Vec<_>>().join(", ")) }
             </p>
         </section>
     }
@@ -113,13 +112,13 @@ pub fn ReportPaper(props: &ReportSheetProps) -> Html {
 
 fn title(props: &ReportSheetProps) -> String {
     let (problem, report) = (&props.problem, &props.string.report);
-    let what = format!(
-        "{} {} {} for a {} {}",
-        capital(family(&report.family)),
-        props.name,
-        units::gauge(report.numbers.get("outer_diameter_m").map_or(0.0, |q| q.value)),
-        problem.size,
-        problem.instrument_name
+    let what = say!(
+        "report-title",
+        Kind = capital(family(&report.family)),
+        name = props.name.as_str(),
+        gauge = units::gauge(report.numbers.get("outer_diameter_m").map_or(0.0, |q| q.value)),
+        size = size_name(&problem.size),
+        instrument = &problem.instrument,
     );
     if props.label.is_empty() { what } else { format!("{}: {what}", props.label) }
 }
@@ -128,30 +127,31 @@ fn title(props: &ReportSheetProps) -> String {
 fn setting(report: &Report) -> String {
     let s = &report.setting;
     let percent = |share: f64| units::with_unit(&units::fixed(share * 100.0, 0), "%");
-    let doubt = match s.sounding_length_doubt_m {
-        doubt if doubt > 0.0 => format!(", give or take {}", units::mm(doubt, 1)),
+    let (doubt, behind) = (s.sounding_length_doubt_m, s.afterlength_m);
+    let doubt = match doubt {
+        doubt if doubt > 0.0 => say!("setting-doubt", doubt = units::mm(doubt, 1)),
         _ => String::new(),
     };
-    let behind = s
-        .afterlength_m
-        .map(|m| format!("{} behind the bridge, ", units::mm(m, 0)))
-        .unwrap_or_default();
-    format!(
-        "sounding length {}{doubt}, {behind}{} from nut to peg; {}; {} over the bridge; peg {} across, geared {} to 1; {} high at the octave, nut’s edge {} round; bridge resists {} to {}; room {} ± {}, {} ± {} damp.",
-        units::mm(s.sounding_length_m, 0),
-        units::mm(s.nut_to_peg_m, 0),
-        units::hertz(s.pitch_hz),
-        format_args!("{}°", units::fixed(s.angle_over_bridge_deg, 0)),
-        units::mm(s.peg_diameter_m, 1),
-        units::significant(s.gear_ratio, 2),
-        units::mm(s.string_height_m, 1),
-        units::mm(s.nut_radius_m, 1),
-        units::significant(s.peak_resistance_kg_s, 2),
-        units::with_unit(&units::significant(s.bridge_resistance_kg_s, 2), "kg/s"),
-        units::with_unit(&units::fixed(s.temperature_c, 0), "°C"),
-        units::with_unit(&units::fixed(s.temperature_swing_k / 2.0, 0), "K"),
-        percent(s.humidity),
-        percent(s.humidity_swing / 2.0),
+    let behind =
+        behind.map(|m| say!("setting-behind", length = units::mm(m, 0))).unwrap_or_default();
+    say!(
+        "setting",
+        length = units::mm(s.sounding_length_m, 0),
+        doubt = doubt,
+        behind = behind,
+        nut = units::mm(s.nut_to_peg_m, 0),
+        pitch = units::hertz(s.pitch_hz),
+        angle = units::fixed(s.angle_over_bridge_deg, 0),
+        peg = units::mm(s.peg_diameter_m, 1),
+        gear = units::significant(s.gear_ratio, 2),
+        height = units::mm(s.string_height_m, 1),
+        edge = units::mm(s.nut_radius_m, 1),
+        peak = units::significant(s.peak_resistance_kg_s, 2),
+        bridge = units::with_unit(&units::significant(s.bridge_resistance_kg_s, 2), "kg/s"),
+        warmth = units::warmth(s.temperature_c),
+        swing = units::warmer(s.temperature_swing_k / 2.0),
+        damp = percent(s.humidity),
+        change = percent(s.humidity_swing / 2.0),
     )
 }
 
@@ -160,7 +160,7 @@ fn lost(range: &Range) -> Html {
     let w = days::cents(range);
     html! {
         <>
-            <td>{ if w.unknown { "unknown" } else { &w.value } }</td>
+            <td>{ if w.unknown { say!("days-unknown") } else { &w.value } }</td>
             <td>{ w.range() }</td>
         </>
     }
@@ -184,9 +184,9 @@ fn number(p: &property::Property, report: &Report, works: &[&str]) -> Option<Htm
     let part = property::PARTS_OF_DRIFT.contains(&p.key);
     Some(html! {
         <tr class={part.then_some("of-drift")}>
-            <th scope="row">{ p.name }</th>
-            <td>{ if w.unknown { "unknown".to_owned() } else { units::with_unit(&w.value, w.unit) } }</td>
-            <td>{ if w.exact { "none".to_owned() } else if w.unknown { units::with_unit(&w.range(), w.unit) } else { w.range() } }</td>
+            <th scope="row">{ p.name() }</th>
+            <td>{ if w.unknown { say!("days-unknown").to_owned() } else { units::with_unit(&w.value, w.unit) } }</td>
+            <td>{ if w.exact { say!("table-none").to_owned() } else if w.unknown { units::with_unit(&w.range(), w.unit) } else { w.range() } }</td>
             <td><Evidence grade={q.evidence.clone()} /></td>
             <td>{ source }</td>
         </tr>

@@ -10,8 +10,9 @@ use yew::prelude::*;
 use crate::components::portrait::{Portrait, ScaleBar, magnification};
 use crate::platform::print::on_paper;
 use crate::units;
-use crate::words::naming::{a, capital, family, letter, portrait};
-use crate::words::{plan, reasons, set as words, verdict};
+use crate::words::naming::{after_colon, capital, letter, portrait};
+use crate::words::questions::{instrument_name, size_name, tuning_name};
+use crate::words::{plan, reasons, say, set as words, speech, verdict};
 
 /// Properties of [`Sheet`].
 #[derive(Clone, PartialEq, Properties)]
@@ -60,7 +61,7 @@ pub fn SheetPaper(props: &SheetPaperProps) -> Html {
         c.string.and_then(|i| names.get(i)).map(|n| format!("{n}: ")).unwrap_or_default()
     };
     html! {
-        <section class="sheet" lang="en" aria-label="Sheet to print">
+        <section class="sheet" lang={speech::language().tag()} aria-label={say!("sheet-label")}>
             <header class="sheet-head">
                 <div>
                     <p class="sheet-title">{ verdict::answer(fit) }</p>
@@ -71,19 +72,19 @@ pub fn SheetPaper(props: &SheetPaperProps) -> Html {
                     <p>{ instrument(problem) }</p>
                 </div>
                 <dl class="by-hand">
-                    <dt>{ "For" }</dt><dd>{ &props.label }</dd>
-                    <dt>{ "Date" }</dt><dd></dd>
+                    <dt>{ say!("sheet-for") }</dt><dd>{ &props.label }</dd>
+                    <dt>{ say!("sheet-date") }</dt><dd></dd>
                 </dl>
             </header>
             <table class="sheet-set">
                 <thead>
                     <tr>
                         <th></th>
-                        <th>{ "String" }</th>
-                        <th>{ "Ask for" }</th>
-                        <th>{ "Gauge, pull in tune" }</th>
-                        <th>{ "Why, and what it costs" }</th>
-                        <th>{ "Settles" }</th>
+                        <th>{ say!("plan-string") }</th>
+                        <th>{ say!("sheet-ask") }</th>
+                        <th>{ say!("sheet-gauge") }</th>
+                        <th>{ say!("sheet-why") }</th>
+                        <th>{ say!("sheet-settles") }</th>
                     </tr>
                 </thead>
                 <tbody>
@@ -92,53 +93,52 @@ pub fn SheetPaper(props: &SheetPaperProps) -> Html {
             </table>
             <ScaleBar px_per_mm={px_per_mm} room_px={60.0} />
             <p class="sheet-load">
-                { format!("All strings together pull with {}, {}. They press on the bridge with {}.",
-                    units::force(set.total_tension_n.value),
-                    words::load_place(set.total_tension_n.value, problem.usual_load_n),
-                    units::force(set.downforce_n.value)) }
+                { say!("sheet-load", pull = units::force(set.total_tension_n.value),
+                    place = words::load_place(set.total_tension_n.value, problem.usual_load_n),
+                    press = units::force(set.downforce_n.value)) }
                 if set.close_call {
-                    { format!(" A close call: another set, {}, comes out about level.", words::families(&words::other_families(set), &names)) }
+                    { format!(" {}", say!("sheet-close", strings = words::families(&words::other_families(set), &names))) }
                 }
             </p>
             if !fit.verdict.findings.is_empty() {
                 <p class="sheet-looks">
-                    <strong>{ "Look first. " }</strong>
+                    <strong>{ say!("sheet-look") }{ " " }</strong>
                     { verdict::on_paper(fit).join(" ") }
                 </p>
             }
             <div class="sheet-two">
                 <div>
-                    <h2>{ "When and how" }</h2>
+                    <h2>{ say!("sheet-when") }</h2>
                     <ol>
-                        <li>{ format!("Fit the set {} before it matters; {} to be safe.", units::days_to_be_safe(likely), units::days_to_be_safe(safe)) }</li>
-                        <li>{ "One string at a time; tune often on the first day, then daily until a night costs no more than five cents." }</li>
+                        <li>{ say!("sheet-fit", likely = units::days_to_be_safe(likely), safe = units::days_to_be_safe(safe)) }</li>
+                        <li>{ say!("sheet-one") }</li>
                     </ol>
-                    <h2>{ "Check at the set-up" }</h2>
+                    <h2>{ say!("plan-check") }</h2>
                     <ul class="tick">{ for set.plan.checks.iter().map(|c| html! { <li>{ plan::check(c) }</li> }) }</ul>
                 </div>
                 <div>
-                    <h2>{ "Take care" }</h2>
+                    <h2>{ say!("plan-care") }</h2>
                     <ul>{ for set.plan.cautions.iter().filter(|c| c.caution != "luthier-decides").map(|c| html! {
                         <li>{ for_string(c) }{ plan::caution(&c.caution) }</li>
                     }) }</ul>
-                    <h2>{ "What was fitted, and when" }</h2>
+                    <h2>{ say!("sheet-fitted") }</h2>
                     <p class="write"></p>
                     <p class="write"></p>
                 </div>
             </div>
-            <p class="sheet-foot">{ plan::caution("luthier-decides") }{ " Ranges and sources of every number are in Ropewalk." }</p>
+            <p class="sheet-foot">{ plan::caution("luthier-decides") }{ " " }{ say!("sheet-foot") }</p>
         </section>
     }
 }
 
 fn instrument(problem: &Problem) -> String {
-    format!(
-        "{} {}, {}, a′ at {}, {} set-up",
-        capital(&problem.instrument_name),
-        problem.size,
-        problem.tuning_name,
-        units::hertz(problem.a4_hz),
-        problem.set_up
+    say!(
+        "sheet-instrument",
+        instrument = capital(instrument_name(&problem.instrument)),
+        size = size_name(&problem.size),
+        tuning = tuning_name(&problem.instrument, &problem.tuning),
+        pitch = units::hertz(problem.a4_hz),
+        set_up = &problem.set_up,
     )
 }
 
@@ -155,9 +155,10 @@ fn row(
     // The sheet has room for one reason and one cost; the page has them all.
     let reason = string.reasons.first().map(|r| reasons::sentence(r, false, string).text);
     let cost = string.costs.first().map(|r| reasons::sentence(r, true, string).text);
-    let rival = string.rival.as_ref().map(|r| {
-        format!("Rather than {}: ", a(&format!("{} {}", family(&r.family), letter(&string.note))))
-    });
+    let rival = string
+        .rival
+        .as_ref()
+        .map(|r| say!("card-rather", family = &r.family, name = letter(&string.note)));
     if let Some(word) = verdict::standing(&string.standing) {
         return html! {
             <tr>
@@ -175,19 +176,13 @@ fn row(
             <td>{ units::gauge(gauge) }{ "; " }{ units::force(pull) }</td>
             <td>
                 if let (Some(rival), Some(reason)) = (rival, reason) {
-                    { rival }{ lower(&reason) }{ " " }
+                    { rival }{ ": " }{ after_colon(&reason) }{ " " }
                 }
                 if let Some(cost) = cost {
-                    <em>{ "But: " }</em>{ lower(&cost) }
+                    <em>{ say!("sheet-but") }{ " " }</em>{ after_colon(&cost) }
                 }
             </td>
-            <td>{ settled.map(|(likely, long)| format!("{}, at most {}", units::days(likely), units::days_to_be_safe(long))).unwrap_or_default() }</td>
+            <td>{ settled.map(|(likely, long)| say!("sheet-days", likely = units::days(likely), most = units::days_to_be_safe(long))).unwrap_or_default() }</td>
         </tr>
     }
-}
-
-/// A sentence as the second part of another.
-fn lower(sentence: &str) -> String {
-    let mut chars = sentence.chars();
-    chars.next().map_or_else(String::new, |first| first.to_lowercase().chain(chars).collect())
 }

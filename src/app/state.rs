@@ -688,7 +688,11 @@ fn name_of(label: &str, answers: &Answers) -> String {
     }
     let kind = fields::kind(answers);
     let size = answers.size.as_deref().or(kind.sizes.first().map(|size| size.key));
-    format!("{} {}", capital(questions::instrument_name(kind.key)), size.unwrap_or_default())
+    format!(
+        "{} {}",
+        capital(questions::instrument_name(kind.key)),
+        questions::size_name(size.unwrap_or_default())
+    )
 }
 
 /// Ticks or clears a complaint, and keeps the order of the list, so that the order of ticking is not an answer.

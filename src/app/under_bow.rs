@@ -5,6 +5,7 @@ use protocol::request::{Construction, Player, Setting};
 
 use crate::components::bow_map::Mapped;
 use crate::components::listening::{Bench, Played};
+use crate::words::say;
 
 fn player(report: &Report) -> Player {
     Player { construction: report.construction.clone(), setting: report.setting.clone() }
@@ -13,11 +14,12 @@ fn player(report: &Report) -> Player {
 /// The chosen string, and today's beside it where that is known.
 #[must_use]
 pub fn mapped(string: &FittedString, name: &str) -> Vec<Mapped> {
-    let own = Mapped { name: format!("this {name}").into(), string: player(&string.report) };
+    let own =
+        Mapped { name: say!("bench-this", name = name).into(), string: player(&string.report) };
     let today = string
         .today
         .as_ref()
-        .map(|today| Mapped { name: "today’s string".into(), string: player(today) });
+        .map(|today| Mapped { name: say!("bench-todays-string").into(), string: player(today) });
     [own].into_iter().chain(today).collect()
 }
 
@@ -28,34 +30,35 @@ pub fn benches(set: &Set, names: &[String]) -> Vec<Bench> {
         name: name.to_owned().into(),
         strings: reports.into_iter().map(player).collect(),
     };
-    let mut whole = vec![of("this set", set.strings.iter().map(|s| &s.report).collect())];
+    let mut whole =
+        vec![of(say!("bench-this-set"), set.strings.iter().map(|s| &s.report).collect())];
     // A string that stays is today's string.
     let today = set
         .strings
         .iter()
         .map(|s| s.today.as_ref().or_else(|| (s.standing != "new").then_some(&s.report)));
     if let Some(today) = today.collect::<Option<Vec<_>>>() {
-        whole.push(of("today’s set", today));
+        whole.push(of(say!("bench-todays-set"), today));
     }
     if let Some(runner_up) = &set.runner_up {
-        whole.push(of("the second set", runner_up.strings.iter().collect()));
+        whole.push(of(say!("bench-second-set"), runner_up.strings.iter().collect()));
     }
     let single =
         set.strings.iter().zip(names).enumerate().filter(|(_, (s, _))| s.standing == "new");
     let single = single.map(|(i, (s, name))| {
-        let mut played = vec![of(&format!("this {name}"), vec![&s.report])];
+        let mut played = vec![of(&say!("bench-this", name = name), vec![&s.report])];
         if let Some(today) = &s.today {
-            played.push(of(&format!("today’s {name}"), vec![today]));
+            played.push(of(&say!("bench-todays", name = name), vec![today]));
         }
         if let Some(rival) = &s.rival {
-            played.push(of(&format!("the other kind of {name}"), vec![rival]));
+            played.push(of(&say!("bench-other-kind", name = name), vec![rival]));
         }
         if let Some(other) = set.runner_up.as_ref().and_then(|r| r.strings.get(i)) {
-            played.push(of(&format!("the second set’s {name}"), vec![other]));
+            played.push(of(&say!("bench-seconds", name = name), vec![other]));
         }
-        Bench { name: format!("the {name} alone").into(), played: unlike(played) }
+        Bench { name: say!("bench-alone", name = name).into(), played: unlike(played) }
     });
-    let mut all = vec![Bench { name: "the whole set".into(), played: unlike(whole) }];
+    let mut all = vec![Bench { name: say!("bench-whole").into(), played: unlike(whole) }];
     all.extend(single);
     all
 }
@@ -74,7 +77,7 @@ fn unlike(played: Vec<Played>) -> Vec<Played> {
 /// Two strings at one place, to be mapped.
 #[must_use]
 pub fn two_mapped(sides: [&Construction; 2], setting: &Setting) -> Vec<Mapped> {
-    let names = ["the first", "the second"];
+    let names = [say!("bench-first"), say!("bench-second")];
     let one = |(name, construction): (&str, &Construction)| Mapped {
         name: name.to_owned().into(),
         string: Player { construction: construction.clone(), setting: setting.clone() },
@@ -88,5 +91,5 @@ pub fn two_heard(sides: [&Construction; 2], setting: &Setting) -> Vec<Bench> {
     let played = two_mapped(sides, setting)
         .into_iter()
         .map(|mapped| Played { name: mapped.name, strings: vec![mapped.string] });
-    vec![Bench { name: "the two".into(), played: played.collect() }]
+    vec![Bench { name: say!("bench-two").into(), played: played.collect() }]
 }

@@ -6,6 +6,7 @@
 use protocol::reply::Quantity;
 use strings::quantity::{Metre, Newton};
 
+use crate::habits::{self, Force, Length, Warmth};
 use crate::words::say;
 
 /// A space at which a line does not break, between a number and its unit.
@@ -13,7 +14,10 @@ pub const SPACE: char = '\u{a0}';
 /// A narrow one, between thousands.
 const THIN: char = '\u{202f}';
 /// What stands for a number that is none.
-pub const NOT_KNOWN: &str = "not known";
+#[must_use]
+pub fn not_known() -> &'static str {
+    say!("not-known")
+}
 
 /// How a property is shown: by which factor its SI value is multiplied, and in which unit it then stands.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -35,35 +39,42 @@ const fn scale_of(factor: f64, unit: &'static str, exact: i32) -> Scale {
 pub fn scale(property: &str) -> Scale {
     match property {
         "mass_unstretched_kg_m" | "mass_at_pitch_kg_m" => scale_of(1e3, "g/m", 3),
-        "tension_n" | "downforce_n" => scale_of(1.0, "N", 1),
+        "tension_n" | "downforce_n" => match habits::now().force {
+            Force::Newton => scale_of(1.0, "N", 1),
+            Force::Kilogram => scale_of(Newton::new(1.0).kilograms_force(), say!("unit-kg"), 2),
+            Force::Pound => scale_of(Newton::new(1.0).pounds_force(), say!("unit-lb"), 2),
+        },
         "core_stress_pa" => scale_of(1e-6, "MPa", 0),
         "breaking_share" | "winding_mass_share" => scale_of(1e2, "%", 0),
         "stretch" => scale_of(1e2, "%", 2),
         "breaking_pitch_hz" => scale_of(1.0, "Hz", 0),
-        "pull_cent_m" => scale_of(1e-3, "cents/mm", 0),
-        "peg_cent_deg" => scale_of(1.0, "cents/degree", 1),
+        "pull_cent_m" => scale_of(1e-3, say!("unit-cents-mm"), 0),
+        "peg_cent_deg" => scale_of(1.0, say!("unit-cents-degree"), 1),
         "lateral_stiffness_n_m" => scale_of(1e-3, "N/mm", 2),
         "impedance_kg_s" => scale_of(1e3, "g/s", 0),
         "axial_stiffness_n" => scale_of(1e-3, "kN", 1),
         "bending_stiffness_n_m2" => scale_of(1e6, "N·mm²", 1),
-        "inharmonicity" => scale_of(1e6, "millionths", 0),
-        "outer_diameter_m" | "outer_diameter_at_pitch_m" => scale_of(1e3, "mm", 3),
+        "inharmonicity" => scale_of(1e6, say!("unit-millionths"), 0),
+        "outer_diameter_m" | "outer_diameter_at_pitch_m" => match habits::now().length {
+            Length::Millimetre => scale_of(1e3, "mm", 3),
+            Length::Inch => scale_of(Metre::new(1.0).inches(), say!("unit-inch"), 4),
+        },
         "brilliance_hz" => scale_of(1e-3, "kHz", 1),
-        "attack_m_s2_n" | "gentlest_attack_m_s2_n" => scale_of(1.0, "m/s² per N", 1),
+        "attack_m_s2_n" | "gentlest_attack_m_s2_n" => scale_of(1.0, say!("unit-start"), 1),
         "bow_force_greatest_n"
         | "bow_force_greatest_falling_n"
         | "bow_force_least_n"
         | "bow_force_least_measured_n" => scale_of(1.0, "N", 3),
         "bow_window_db" => scale_of(1.0, "dB", 0),
         "wolf" | "over_the_nut" | "over_the_peg" | "fatigue" => scale_of(1e2, "%", 0),
-        "loss_first" => scale_of(1e3, "thousandths", 2),
+        "loss_first" => scale_of(1e3, say!("unit-thousandths"), 2),
         "ring_s" => scale_of(1.0, "s", 1),
         "torsion_speed_m_s" => scale_of(1.0, "m/s", 0),
-        "torsion_ratio" | "torsion_impedance_ratio" => scale_of(1.0, "times", 2),
-        "torsion_q" => scale_of(1.0, "swings", 0),
-        "loss_cent_decade" => scale_of(1.0, "cents", 1),
-        "settling_d" => scale_of(1.0, "days", 1),
-        key if key.ends_with("_cent") => scale_of(1.0, "cents", 0),
+        "torsion_ratio" | "torsion_impedance_ratio" => scale_of(1.0, say!("unit-times"), 2),
+        "torsion_q" => scale_of(1.0, say!("unit-swings"), 0),
+        "loss_cent_decade" => scale_of(1.0, say!("cents"), 1),
+        "settling_d" => scale_of(1.0, say!("unit-days"), 1),
+        key if key.ends_with("_cent") => scale_of(1.0, say!("cents"), 0),
         _ => scale_of(1.0, "", 3),
     }
 }
@@ -96,7 +107,7 @@ pub fn point() -> &'static str {
 #[must_use]
 pub fn fixed(value: f64, places: i32) -> String {
     if !value.is_finite() {
-        return NOT_KNOWN.to_owned();
+        return not_known().to_owned();
     }
     let text = if places < 0 {
         let step = libm::pow(10.0, f64::from(-places));
@@ -154,7 +165,7 @@ impl Written {
     #[must_use]
     pub fn plain(&self) -> String {
         if self.unknown {
-            format!("unknown within {}", with_unit(&self.range(), self.unit))
+            say!("unknown-within", range = with_unit(&self.range(), self.unit))
         } else {
             with_unit(&self.value, self.unit)
         }
@@ -166,7 +177,7 @@ impl Written {
         if self.exact || self.low == self.high {
             self.value.clone()
         } else {
-            format!("{} to {}", self.low, self.high)
+            say!("range-of", low = &self.low, high = &self.high)
         }
     }
 }
@@ -184,15 +195,16 @@ pub fn plainly(property: &str, q: &Quantity) -> String {
     let Scale { factor, unit, exact } = scale(property);
     let (value, low, high) = (q.value * factor, q.low * factor, q.high * factor);
     if !(value.is_finite() && low.is_finite() && high.is_finite()) {
-        return NOT_KNOWN.to_owned();
+        return not_known().to_owned();
     }
     let one = |x: f64, places: i32| {
         if x.abs() < 1e-12 { "0".to_owned() } else { fixed(x, places.max(0)) }
     };
     if q.unknown {
         let places = decimals(high, 2).unwrap_or(exact);
-        let range = format!("{} to {}", one(low, not_nought(low, places)), one(high, places));
-        return format!("unknown within {}", with_unit(&range, unit));
+        let range =
+            say!("range-of", low = one(low, not_nought(low, places)), high = one(high, places));
+        return say!("unknown-within", range = with_unit(&range, unit));
     }
     let of_value = decimals(value.abs(), 2).unwrap_or(exact);
     let places = decimals((high - low) / 2.0, 2).map_or(of_value, |p| p.min(of_value));
@@ -223,7 +235,7 @@ pub fn write(
     let one = |x: f64, at: i32| if x.abs() < 1e-12 { "0".to_owned() } else { fixed(x, at) };
     let whole = value.is_finite() && range.0.is_finite() && range.1.is_finite();
     if !whole {
-        let none = NOT_KNOWN.to_owned();
+        let none = not_known().to_owned();
         return Written {
             value: none.clone(),
             low: none.clone(),
@@ -257,7 +269,7 @@ pub fn significant(value: f64, figures: i32) -> String {
         // Digits left of the point are all written: 229, not 230.
         Some(places) => fixed(value, places.max(0)),
         None if value.is_finite() => "0".to_owned(),
-        None => NOT_KNOWN.to_owned(),
+        None => not_known().to_owned(),
     }
 }
 
@@ -275,28 +287,81 @@ pub fn pair(property: &str, one: f64, other: f64) -> (String, String) {
 #[must_use]
 pub fn gauge(metres: f64) -> String {
     let length = Metre::new(metres);
-    format!(
-        "{} ({} of an inch)",
-        with_unit(&fixed(length.mm(), if length.mm() < 1.0 { 3 } else { 2 }), "mm"),
-        with_unit(&fixed(length.inches() * 1000.0, 0), "thousandths"),
-    )
+    let mm = with_unit(&fixed(length.mm(), if length.mm() < 1.0 { 3 } else { 2 }), "mm");
+    let inch = with_unit(&fixed(length.inches() * 1000.0, 0), say!("unit-thousandths"));
+    match habits::now().length {
+        Length::Millimetre => say!("gauge-mm", mm = mm, inch = inch),
+        Length::Inch => say!("gauge-inch", mm = mm, inch = inch),
+    }
 }
 
-/// A length in millimetres.
+/// A length, to so many digits after the point in millimetres.
 #[must_use]
 pub fn mm(metres: f64, places: i32) -> String {
-    with_unit(&fixed(Metre::new(metres).mm(), places), "mm")
+    let length = Metre::new(metres);
+    match habits::now().length {
+        Length::Millimetre => with_unit(&fixed(length.mm(), places), "mm"),
+        // An inch is a little more than one digit.
+        Length::Inch => with_unit(&fixed(length.inches(), places + 1), say!("unit-inch")),
+    }
+}
+
+/// A range of lengths, to so many digits after the point in millimetres: `0.62 to 0.83 mm`.
+#[must_use]
+pub fn mm_range(low: f64, high: f64, places: i32) -> String {
+    let range = |low: f64, high: f64, places: i32, unit: &str| {
+        let (low, high) = (fixed(low, places), fixed(high, places));
+        with_unit(&say!("range-of", low = low, high = high), unit)
+    };
+    let (low, high) = (Metre::new(low), Metre::new(high));
+    match habits::now().length {
+        Length::Millimetre => range(low.mm(), high.mm(), places, "mm"),
+        Length::Inch => range(low.inches(), high.inches(), places + 2, say!("unit-inch")),
+    }
+}
+
+/// A range of forces without other units: `50 to 62 N`.
+#[must_use]
+pub fn force_range(low: f64, high: f64) -> String {
+    let Scale { factor, unit, .. } = scale("tension_n");
+    let places = i32::from(habits::now().force != Force::Newton);
+    let (low, high) = (fixed(low * factor, places), fixed(high * factor, places));
+    with_unit(&say!("range-of", low = low, high = high), unit)
+}
+
+/// A force alone: `62 N`.
+#[must_use]
+pub fn one_force(newtons: f64) -> String {
+    let Scale { factor, unit, .. } = scale("tension_n");
+    with_unit(&fixed(newtons * factor, i32::from(habits::now().force != Force::Newton)), unit)
+}
+
+/// A temperature.
+#[must_use]
+pub fn warmth(celsius: f64) -> String {
+    match habits::now().warmth {
+        Warmth::Celsius => with_unit(&fixed(celsius, 0), "°C"),
+        Warmth::Fahrenheit => with_unit(&fixed(celsius * 1.8 + 32.0, 0), "°F"),
+    }
+}
+
+/// A difference of temperatures.
+#[must_use]
+pub fn warmer(kelvin: f64) -> String {
+    match habits::now().warmth {
+        Warmth::Celsius => with_unit(&fixed(kelvin, 0), "K"),
+        Warmth::Fahrenheit => with_unit(&fixed(kelvin * 1.8, 0), "°F"),
+    }
 }
 
 /// A force in newtons, in kilograms and in pounds as packets print them.
 #[must_use]
 pub fn force(newtons: f64) -> String {
     let force = Newton::new(newtons);
-    format!(
-        "{} ({}, {})",
+    three(
         with_unit(&fixed(force.get(), 0), "N"),
-        with_unit(&fixed(force.kilograms_force(), 1), "kg"),
-        with_unit(&fixed(force.pounds_force(), 1), "lb"),
+        with_unit(&fixed(force.kilograms_force(), 1), say!("unit-kg")),
+        with_unit(&fixed(force.pounds_force(), 1), say!("unit-lb")),
     )
 }
 
@@ -306,14 +371,23 @@ pub fn forces((low, high): (f64, f64)) -> String {
     let (low, high) = (Newton::new(low), Newton::new(high));
     let span = |of: fn(Newton) -> f64, places: i32, unit: &str| {
         let (a, b) = (fixed(of(low), places), fixed(of(high), places));
-        with_unit(&if a == b { a } else { format!("{a} to {b}") }, unit)
+        with_unit(&if a == b { a } else { say!("range-of", low = a, high = b) }, unit)
     };
-    format!(
-        "{} ({}, {})",
+    three(
         span(Newton::get, 0, "N"),
-        span(Newton::kilograms_force, 1, "kg"),
-        span(Newton::pounds_force, 1, "lb"),
+        span(Newton::kilograms_force, 1, say!("unit-kg")),
+        span(Newton::pounds_force, 1, say!("unit-lb")),
     )
+}
+
+/// A force in three units, the person's own first.
+fn three(newtons: String, kilograms: String, pounds: String) -> String {
+    let (own, one, other) = match habits::now().force {
+        Force::Newton => (newtons, kilograms, pounds),
+        Force::Kilogram => (kilograms, newtons, pounds),
+        Force::Pound => (pounds, newtons, kilograms),
+    };
+    say!("force", own = own, one = one, other = other)
 }
 
 /// A pitch.
@@ -327,13 +401,13 @@ pub fn hertz(pitch: f64) -> String {
 #[must_use]
 pub fn days(days: f64) -> String {
     if !days.is_finite() {
-        NOT_KNOWN.to_owned()
+        not_known().to_owned()
     } else if days < 0.75 {
-        "less than a day".to_owned()
+        say!("days-less").to_owned()
     } else if days < 1.5 {
-        "a day".to_owned()
+        say!("days-one").to_owned()
     } else {
-        with_unit(&fixed(days, 0), "days")
+        with_unit(&fixed(days, 0), say!("unit-days"))
     }
 }
 
@@ -341,10 +415,14 @@ pub fn days(days: f64) -> String {
 #[must_use]
 pub fn days_to_be_safe(days: f64) -> String {
     if !days.is_finite() {
-        return NOT_KNOWN.to_owned();
+        return not_known().to_owned();
     }
     let whole = libm::ceil(days).max(1.0);
-    if whole < 1.5 { "1 day".to_owned() } else { with_unit(&fixed(whole, 0), "days") }
+    if whole < 1.5 {
+        say!("days-safe").to_owned()
+    } else {
+        with_unit(&fixed(whole, 0), say!("unit-days"))
+    }
 }
 
 /// A share as so many of a hundred.

@@ -16,6 +16,9 @@ use fluent_syntax::unicode::unescape_unicode_to_string;
 type Patterns<'a> = BTreeMap<String, &'a Pattern<&'a str>>;
 type Given<'a> = BTreeMap<&'a str, String>;
 
+/// How the name of a message begins that only stands within others, such as a noun in one of its cases.
+const WITHIN: &str = "word-";
+
 /// Deeper than this, messages refer to each other in a circle.
 const DEEPEST: usize = 16;
 
@@ -47,8 +50,14 @@ pub(crate) fn compile(source: &str) -> Result<String, String> {
             }
         }
     }
+    for id in patterns.keys().filter(|id| id.starts_with(WITHIN)) {
+        if !source.contains(&format!("{{ {id} }}")) {
+            return Err(format!("{id} stands in no other message"));
+        }
+    }
     let mut compact = String::new();
-    for (id, pattern) in patterns.iter().filter(|(id, _)| !id.starts_with('-')) {
+    let alone = |id: &String| !id.starts_with('-') && !id.starts_with(WITHIN);
+    for (id, pattern) in patterns.iter().filter(|(id, _)| alone(id)) {
         let mut text = String::new();
         let writer = Writer { patterns: &patterns, id };
         writer.pattern(pattern, None, 0, &mut text)?;

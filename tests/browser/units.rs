@@ -35,7 +35,7 @@ fn numbers_are_written_as_one_reads_them() {
     assert_eq!(units::fixed(-12.34, 1), "−12.3");
     assert_eq!(units::fixed(293.0, -1), "290");
     for odd in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY] {
-        assert_eq!(units::fixed(odd, 2), units::NOT_KNOWN);
+        assert_eq!(units::fixed(odd, 2), units::not_known());
     }
 }
 
@@ -59,7 +59,7 @@ fn a_quantity_has_its_unit_and_says_when_it_is_unknown() {
     let w = units::written("drift_moisture_cent", &quantity(0.0, 0.0, 0.0), 2);
     assert_eq!(w.plain(), "0\u{a0}cents");
     let w = units::written("tension_n", &quantity(f64::NAN, 1.0, 2.0), 2);
-    assert_eq!(w.plain(), units::NOT_KNOWN);
+    assert_eq!(w.plain(), units::not_known());
 }
 
 #[wasm_bindgen_test]
@@ -72,7 +72,7 @@ fn plain_words_agree_with_comparisons() {
     assert_eq!(plainly("drift_cent", 36.1, 12.5, 95.1), "unknown within 12 to 95\u{a0}cents");
     assert_eq!(plainly("settling_d", 0.1, 0.05, 0.3), "unknown within 0.05 to 0.30\u{a0}days");
     assert_eq!(plainly("drift_cent", 9.1, 0.34, 230.0), "unknown within 0.3 to 230\u{a0}cents");
-    assert_eq!(plainly("stretch", f64::NAN, 0.0, 0.0), units::NOT_KNOWN);
+    assert_eq!(plainly("stretch", f64::NAN, 0.0, 0.0), units::not_known());
 }
 
 #[wasm_bindgen_test]
@@ -102,5 +102,52 @@ fn days_are_said_in_words() {
         assert_eq!(units::days(days), plain);
         assert_eq!(units::days_to_be_safe(days), safe);
     }
-    assert_eq!(units::days(f64::NAN), units::NOT_KNOWN);
+    assert_eq!(units::days(f64::NAN), units::not_known());
+}
+
+/// The page as a person with these habits reads it, and as anybody again afterwards.
+fn with_habits<T>(words: &str, read: impl Fn() -> T) -> T {
+    app::habits::take(app::habits::Habits::read(words));
+    let read = read();
+    app::habits::take(app::habits::Habits::default());
+    read
+}
+
+#[wasm_bindgen_test]
+fn units_are_those_of_the_person() {
+    // 1 lbf = 4.4482216152605 N, 1 kgf = 9.80665 N, 1 in = 25.4 mm: exact by definition (NIST SP 811, appendix B.8).
+    assert_eq!(with_habits("kg", || units::one_force(98.0665)), "10.0\u{a0}kg");
+    assert_eq!(with_habits("lb", || units::one_force(44.482_216)), "10.0\u{a0}lb");
+    let lead = with_habits("lb", || units::force(44.482_216));
+    assert!(lead.starts_with("10.0\u{a0}lb (44\u{a0}N, 4.5\u{a0}kg"), "{lead}");
+    assert_eq!(with_habits("in", || units::mm(0.3302, 0)), "13.0\u{a0}in");
+    assert_eq!(
+        with_habits("in", || units::gauge(0.000_254)),
+        "10\u{a0}thousandths of an inch (0.254\u{a0}mm)"
+    );
+    assert_eq!(with_habits("F", || units::warmth(20.0)), "68\u{a0}°F");
+    assert_eq!(with_habits("F", || units::warmer(5.0)), "9\u{a0}°F");
+    assert_eq!(units::one_force(98.0665), "98\u{a0}N");
+    assert_eq!((units::warmth(20.0), units::warmer(5.0)), ("20\u{a0}°C".into(), "5\u{a0}K".into()));
+}
+
+#[wasm_bindgen_test]
+fn german_has_a_comma_and_reads_a_point_too() {
+    app::words::speech::speak(catalogue::Language::German, catalogue::GERMAN);
+    let written = units::fixed(12_345.678, 2);
+    let gauge = units::gauge(0.000_68);
+    let number = app::fields::Number::Length;
+    let answers = protocol::request::Answers::default();
+    let typed = |text: &str| {
+        number.read(text, number.unit(None), number.bound(&answers), "Mensur").unwrap().unwrap()
+    };
+    let (comma, point) = (typed("328,5"), typed("328.5"));
+    let zoll = typed("12 7/8 Zoll");
+    let shown = number.unit(None).typed(comma);
+    app::words::speech::speak_english();
+    assert_eq!(written, "12\u{202f}345,68");
+    assert_eq!(gauge, "0,680\u{a0}mm (27\u{a0}Tausendstel Zoll)");
+    assert!((comma - 0.3285).abs() < 1e-12 && (comma - point).abs() < 1e-12);
+    assert!((zoll - 12.875 * 0.0254).abs() < 1e-12);
+    assert_eq!(shown, "328,5");
 }

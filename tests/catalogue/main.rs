@@ -11,7 +11,8 @@ use asked::{Asked, sources};
 use catalogue::{Catalogue, ENGLISH, GERMAN, Language};
 
 /// Messages that read the same in both languages, and why.
-const ALIKE: [(&str, &str); 5] = [
+const ALIKE: [(&str, &str); 6] = [
+    ("note-", "notes are called by the same letters"),
     ("name", "what the program is called"),
     ("window-title", "two names beside each other"),
     ("tuning-", "notes are called by the same letters"),
@@ -20,7 +21,9 @@ const ALIKE: [(&str, &str); 5] = [
 ];
 
 /// Single messages that read the same, and why.
-const ALIKE_WORDS: [(&str, &str); 10] = [
+const ALIKE_WORDS: [(&str, &str); 12] = [
+    ("maker-form", "a word of both languages"),
+    ("report-hz", "a unit's sign is the same everywhere"),
     ("month-4", "a word of both languages"),
     ("month-8", "a word of both languages"),
     ("month-9", "a word of both languages"),
@@ -31,6 +34,14 @@ const ALIKE_WORDS: [(&str, &str); 10] = [
     ("choice-set_up-modern", "a word of both languages"),
     ("usual-a4", "a number and a unit"),
     ("metal-nickel", "a word of both languages"),
+];
+
+/// Messages that are not about the same words, and why.
+const OTHER_WORDS: [(&str, &str); 4] = [
+    ("gauges-part", "only English has an article there"),
+    ("card-bands", "German has a plural of its own for each family, English the family's name"),
+    ("a-letter", "only English has an article that goes by the sound of a letter"),
+    ("note-of-several", "German tells two strings of one letter apart by their octave"),
 ];
 
 /// The words for which a pattern has places, and those by which it chooses.
@@ -50,13 +61,14 @@ fn every_language_says_the_same_messages_about_the_same_words() {
     let more: Vec<_> = names(&german).difference(&names(&english)).copied().collect();
     assert!(more.is_empty(), "these are only in src/catalogue/de: {more:#?}");
     for name in english.names() {
-        let places = |catalogue: &Catalogue| words(catalogue.pattern(name).unwrap()).0.len();
-        let own = |catalogue: &'static str| {
-            let catalogue = Catalogue::of(catalogue);
-            words(catalogue.pattern(name).unwrap()).0
+        let about = |catalogue: &Catalogue| {
+            let (places, choices) = words(catalogue.pattern(name).unwrap());
+            // A word that begins a sentence in one language stands within it in another: `Cause` and `cause`.
+            places.union(&choices).map(|word| word.to_lowercase()).collect::<BTreeSet<_>>()
         };
-        assert_eq!(own(ENGLISH), own(GERMAN), "{name} puts other words in its places");
-        assert_eq!(places(&english), places(&german));
+        if OTHER_WORDS.iter().all(|(other, _)| *other != name) {
+            assert_eq!(about(&english), about(&german), "{name} is not about the same words");
+        }
     }
 }
 
@@ -76,11 +88,14 @@ fn what_is_asked_for_is_there_and_what_is_there_is_asked_for() {
                 places.union(&choices).filter(|word| !given.contains(**word)).collect();
             assert!(lacking.is_empty(), "{place} gives {name} no {lacking:?} ({})", language.tag());
         }
-        let (places, choices) = words(pattern);
-        let idle: Vec<_> = given
-            .iter()
-            .filter(|word| !places.contains(word.as_str()) && !choices.contains(word.as_str()))
-            .collect();
+        let needed = |word: &String| {
+            Language::ALL.into_iter().any(|language| {
+                let catalogue = Catalogue::of(language.messages());
+                let (places, choices) = words(catalogue.pattern(name).unwrap_or(pattern));
+                places.contains(word.as_str()) || choices.contains(word.as_str())
+            })
+        };
+        let idle: Vec<_> = given.iter().filter(|word| !needed(word)).collect();
         assert!(idle.is_empty(), "{place} gives {name} {idle:?}, which it has no place for");
     }
     let unused: Vec<_> = english.names().filter(|name| !asked.knows(name)).collect();
@@ -99,7 +114,10 @@ fn nothing_is_left_untranslated() {
             .split('\u{1}')
             .map(|part| part.split_once('\u{2}').map_or(part, |(_, after)| after));
         let wordless = !bare.collect::<String>().chars().any(char::is_alphabetic);
-        let known = ALIKE.iter().any(|(start, _)| name.starts_with(start))
+        // A formula is written in letters that belong to no language.
+        let formula = name.ends_with(".formula");
+        let known = formula
+            || ALIKE.iter().any(|(start, _)| name.starts_with(start))
             || ALIKE_WORDS.iter().any(|(word, _)| *word == name);
         if one == other && !known && !wordless {
             left.push(name);

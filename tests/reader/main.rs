@@ -9,6 +9,7 @@
 mod anybody;
 mod cases;
 mod figure;
+mod german;
 mod heard;
 mod objects;
 mod phrases;

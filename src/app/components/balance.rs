@@ -8,7 +8,7 @@ use yew::prelude::*;
 use super::along::Along;
 use super::table::Scroll;
 use crate::units;
-use crate::words::naming::{a, capital, family};
+use crate::words::naming::{capital, family};
 use crate::words::{say, set};
 
 /// Properties of [`Balance`].
@@ -94,13 +94,13 @@ pub fn Balance(props: &BalanceProps) -> Html {
             <figcaption>
                 <p class="takeaway">{ title.clone() }{ "." }</p>
                 <p class="how-to-read">
-                    { "Each mark is one string that would do here: the further right, the more it stretches in tune; the higher, the better it holds its pitch." }
+                    { say!("balance-how") }
                     if let Some(overlap) = set::overlap(&string.picture) {
                         { " " }{ overlap }
                     }
                 </p>
             </figcaption>
-            <svg role="img" aria-label={format!("{title}. The table below has every mark.")} width="100%" height={HEIGHT.to_string()}>
+            <svg role="img" aria-label={say!("balance-picture", title = &title)} width="100%" height={HEIGHT.to_string()}>
                 { axes(span) }
                 { for string.picture.iter().map(|p| {
                     let (x, y) = at(p);
@@ -111,9 +111,9 @@ pub fn Balance(props: &BalanceProps) -> Html {
                     }
                 }) }
                 if let Some(today) = today {
-                    { special(today, at(today), "today", "today’s", 24.0) }
+                    { special(today, at(today), "today", say!("balance-today"), 24.0) }
                 }
-                { special(chosen, at(chosen), "chosen", "chosen", -15.0) }
+                { special(chosen, at(chosen), "chosen", say!("balance-chosen"), -15.0) }
             </svg>
             <ul class="legend">
                 { for families(&string.picture).into_iter().map(|key| html! {
@@ -129,16 +129,15 @@ pub fn Balance(props: &BalanceProps) -> Html {
             <Along id={format!("along-{}", name.to_lowercase().replace(' ', "-"))} />
             if let Some(today) = today {
                 <p class="aside">
-                    { format!("Today’s {name} was taken for {}, the most usual one: it stretches {} and holds its pitch {} of 100.",
-                        a(&format!("{} string", family(&today.family))),
-                        units::with_unit(&units::significant(today.stretch * 100.0, 2), "%"),
-                        units::of_hundred(today.steadiness)) }
+                    { say!("balance-was", name = name.as_str(), family = &today.family,
+                        stretch = units::with_unit(&units::significant(today.stretch * 100.0, 2), "%"),
+                        steadiness = units::of_hundred(today.steadiness)) }
                 </p>
             }
             <details>
-                <summary>{ "The marks as a table, with the parts of steadiness" }</summary>
+                <summary>{ say!("balance-table") }</summary>
                 <p>
-                    { "Steadiness joins three parts by their weights: days to settle, computed drift, and what fitters say. The last is a judgement and carries most of the difference between gut and the rest." }
+                    { say!("balance-parts") }
                 </p>
                 { parts(string, name) }
             </details>
@@ -177,11 +176,11 @@ fn axes(span: (f64, f64)) -> Html {
             { for TICKS.into_iter().filter(|t| *t >= span.0 && *t <= span.1).map(|t| html! {
                 <>
                     <line class="tick" x1={percent(across(t, span))} x2={percent(across(t, span))} y1={base.to_string()} y2={(base + 5.0).to_string()} />
-                    <text x={percent(across(t, span))} y={(base + 19.0).to_string()} text-anchor="middle">{ t.to_string() }</text>
+                    <text x={percent(across(t, span))} y={(base + 19.0).to_string()} text-anchor="middle">{ units::significant(t, 1) }</text>
                 </>
             }) }
-            <text class="axis-name" x={percent(LEFT)} y={(base + 37.0).to_string()}>{ "steady (0 to 100, upwards)" }</text>
-            <text class="axis-name" x={percent(100.0 - RIGHT)} y={(base + 37.0).to_string()} text-anchor="end">{ "stretch, %" }</text>
+            <text class="axis-name" x={percent(LEFT)} y={(base + 37.0).to_string()}>{ say!("balance-axis") }</text>
+            <text class="axis-name" x={percent(100.0 - RIGHT)} y={(base + 37.0).to_string()} text-anchor="end">{ say!("balance-stretch") }</text>
         </g>
     }
 }
@@ -190,28 +189,28 @@ fn parts(string: &FittedString, name: &str) -> Html {
     let mut points: Vec<(&Point, &str)> = string.picture.iter().map(|p| (p, "")).collect();
     points.sort_by(|a, b| a.0.family.cmp(&b.0.family).then(a.0.stretch.total_cmp(&b.0.stretch)));
     if let Some(today) = &string.today_point {
-        points.insert(0, (today, " (today’s)"));
+        points.insert(0, (today, say!("balance-mark-today")));
     }
-    points.insert(0, (&string.chosen_point, " (chosen)"));
-    let label = format!("Strings that would do for the {name}");
+    points.insert(0, (&string.chosen_point, say!("balance-mark-chosen")));
+    let label = say!("balance-caption", name = name);
     html! {
         <Scroll label={label.clone()}>
             <table>
                 <caption>{ label }</caption>
                 <thead>
                     <tr>
-                        <th scope="col">{ "Kind" }</th>
-                        <th scope="col">{ "Stretch, %" }</th>
-                        <th scope="col">{ "Steadiness, of 100" }</th>
-                        <th scope="col">{ "Days to settle" }</th>
-                        <th scope="col">{ "Drift, cents" }</th>
-                        <th scope="col">{ "Fitters (judgement), of 100" }</th>
+                        <th scope="col">{ say!("balance-column-kind") }</th>
+                        <th scope="col">{ say!("balance-column-stretch") }</th>
+                        <th scope="col">{ say!("balance-column-steadiness") }</th>
+                        <th scope="col">{ say!("balance-column-days") }</th>
+                        <th scope="col">{ say!("balance-column-drift") }</th>
+                        <th scope="col">{ say!("balance-column-fitters") }</th>
                     </tr>
                 </thead>
                 <tbody>
                     { for points.into_iter().map(|(p, which)| html! {
                         <tr class={(!which.is_empty()).then_some("chosen")}>
-                            <th scope="row">{ capital(family(&p.family)) }{ which }</th>
+                            <th scope="row">{ capital(family(&p.family)) }if !which.is_empty() { { " " }{ which } }</th>
                             <td class="figure">{ units::significant(p.stretch * 100.0, 2) }</td>
                             <td class="figure">{ units::of_hundred(p.steadiness) }</td>
                             <td class="figure">{ units::significant(p.settling_d, 2) }</td>

@@ -9,7 +9,7 @@ use yew::prelude::*;
 use super::table::Scroll;
 use crate::hooks::{Maps, use_mapper};
 use crate::units;
-use crate::words::bowed;
+use crate::words::{bowed, say};
 
 /// A string whose map is drawn.
 #[derive(Clone, Debug, PartialEq)]
@@ -55,29 +55,29 @@ pub fn BowMaps(props: &BowMapsProps) -> Html {
             start.emit((AttrValue::from(map), instrument.clone(), strings));
         });
         html! {
-            <button type="button" class="button quiet" {onclick} aria-label={format!("{words}: {}", props.name)}>{ words.to_owned() }</button>
+            <button type="button" class="button quiet" {onclick} aria-label={say!("map-of", map = words, name = props.name.as_str())}>{ words.to_owned() }</button>
         }
     };
     let (owed, all) = maps.owed;
     let done = all - owed;
     html! {
         <div class="bow-maps">
-            <p class="how-to-read">{ "Worked out here, note by note, for a plain body of the family. It takes some seconds and can be stopped." }</p>
+            <p class="how-to-read">{ say!("map-lead") }</p>
             <p class="actions">
-                { button("place", "Map force and place") }
-                { button("attack", "Map force and start") }
+                { button("place", say!("map-place")) }
+                { button("attack", say!("map-start")) }
                 if maps.running() {
-                    <button type="button" class="button quiet" onclick={mapper.stop.reform(|_: MouseEvent| ())}>{ "Stop" }</button>
+                    <button type="button" class="button quiet" onclick={mapper.stop.reform(|_: MouseEvent| ())}>{ say!("stop") }</button>
                 }
             </p>
             if maps.running() {
-                <progress max={all.to_string()} value={done.to_string()} aria-label={format!("Notes of the {} worked out", props.name)} />
+                <progress max={all.to_string()} value={done.to_string()} aria-label={say!("map-progress", name = props.name.as_str())} />
             }
             <div role="status">
                 if let Some(broke) = &maps.broke {
-                    <p class="amiss">{ format!("It could not be worked out: {broke}.") }</p>
+                    <p class="amiss">{ say!("map-broke", reason = broke) }</p>
                 } else if maps.stopped && owed > 0 {
-                    <p>{ "Stopped. Drawn is what was there." }</p>
+                    <p>{ say!("map-stopped") }</p>
                 } else if all > 0 {
                     <p class="takeaway">{ takeaway(maps, props) }</p>
                 }
@@ -99,7 +99,7 @@ pub fn BowMaps(props: &BowMapsProps) -> Html {
 fn takeaway(maps: &Maps, props: &BowMapsProps) -> String {
     let name = |i: usize| props.strings.get(i).map(|string| string.name.as_str());
     let first = name(0).unwrap_or_default();
-    let unknown = format!("Looking where {first} speaks …");
+    let unknown = say!("map-looking", name = first);
     if maps.map == "place" {
         let found: Option<Vec<Option<f64>>> = maps.windows.iter().copied().collect();
         found.map_or(unknown, |found| format!("{}.", bowed::windows(first, name(1), &found)))
@@ -194,9 +194,9 @@ pub fn BowMapFigure(props: &BowMapFigureProps) -> Html {
     let across = Side { values: &map.at, from: LEFT, to: WIDE - 4.0 };
     let up = Side { values: &map.forces_n, from: HIGH - FOOT, to: TOP };
     let (scale, unit) = if place {
-        (props.length_m * 1e3, "mm from the bridge")
+        (props.length_m * 1e3, say!("map-across-place"))
     } else {
-        (1.0, "m/s², the start")
+        (1.0, say!("map-across-start"))
     };
     let line = |force: fn(&BowRow) -> f64| {
         let mut rows: Vec<&BowRow> = map.rows.iter().collect();
@@ -207,7 +207,7 @@ pub fn BowMapFigure(props: &BowMapFigureProps) -> Html {
         });
         points.collect::<Vec<_>>().join(" ")
     };
-    let label = format!("Map of {}. The table below has every row.", props.name);
+    let label = say!("map-picture", name = props.name.as_str());
     html! {
         <figure class="bow-map">
             <figcaption>{ crate::words::naming::capital(&props.name) }</figcaption>
@@ -230,16 +230,16 @@ pub fn BowMapFigure(props: &BowMapFigureProps) -> Html {
                             <text x={number(LEFT - 7.0)} y={number(y + 4.0)} text-anchor="end">{ units::significant(value, 1) }</text>
                         </>
                     }) }
-                    <text class="axis-name" x="0" y="13">{ "N on the string" }</text>
+                    <text class="axis-name" x="0" y="13">{ say!("map-up") }</text>
                     <text class="axis-name" x={number(WIDE - 4.0)} y={number(HIGH - 8.0)} text-anchor="end">{ unit }</text>
                     { for names(map, &across, &up) }
                 </g>
             </svg>
             <details>
-                <summary>{ format!("The map of {} as a table", props.name) }</summary>
+                <summary>{ say!("map-table", name = props.name.as_str()) }</summary>
                 { table(map, scale, place, &props.name) }
         <ul class="regimes">
-            { for bowed::REGIMES.iter().map(|regime| html! { <li>{ format!("{}: {}", regime.label, regime.means) }</li> }) }
+            { for bowed::REGIMES.iter().map(|regime| html! { <li>{ say!("regime-line", label = regime.label(), means = regime.means()) }</li> }) }
         </ul>
             </details>
         </figure>
@@ -295,7 +295,7 @@ fn names(map: &BowMap, across: &Side<'_>, up: &Side<'_>) -> Vec<Html> {
             continue;
         }
         taken.push((x, y));
-        drawn.push(html! { <text class="note" x={number(x)} y={number(y)} text-anchor="middle">{ regime.label }</text> });
+        drawn.push(html! { <text class="note" x={number(x)} y={number(y)} text-anchor="middle">{ regime.label() }</text> });
     }
     drawn
 }
@@ -304,18 +304,18 @@ fn table(map: &BowMap, scale: f64, place: bool, name: &str) -> Html {
     let mut rows: Vec<&BowRow> = map.rows.iter().collect();
     rows.sort_by_key(|row| row.row);
     let force = |newtons: f64| units::significant(newtons, 2);
-    let label = format!("Clean notes of {name}, force in newtons");
+    let label = say!("map-caption", name = name);
     html! {
         <Scroll label={label.clone()}>
             <table>
                 <caption>{ label }</caption>
                 <thead>
                     <tr>
-                        <th scope="col">{ if place { "From the bridge, mm" } else { "The start, m/s²" } }</th>
-                        <th scope="col">{ "Clean from" }</th>
-                        <th scope="col">{ "to" }</th>
-                        <th scope="col">{ "By formula from" }</th>
-                        <th scope="col">{ "to" }</th>
+                        <th scope="col">{ if place { say!("map-column-place") } else { say!("map-column-start") } }</th>
+                        <th scope="col">{ say!("map-column-from") }</th>
+                        <th scope="col">{ say!("map-column-to") }</th>
+                        <th scope="col">{ say!("map-column-formula") }</th>
+                        <th scope="col">{ say!("map-column-to") }</th>
                     </tr>
                 </thead>
                 <tbody>
@@ -323,7 +323,7 @@ fn table(map: &BowMap, scale: f64, place: bool, name: &str) -> Html {
                         let run = bowed::clean_run(row);
                         let end = |column: Option<usize>| {
                             let newtons = column.and_then(|column| map.forces_n.get(column));
-                            newtons.map_or_else(|| "never".to_owned(), |newtons| force(*newtons))
+                            newtons.map_or_else(|| say!("map-never").to_owned(), |newtons| force(*newtons))
                         };
                         html! {
                             <tr>

@@ -25,7 +25,7 @@ pub fn Evidence(props: &EvidenceProps) -> Html {
     html! {
         <span class="evidence" title={property::evidence_means(&props.grade)}>
             <svg aria-hidden="true" width="12" height="12" viewBox="0 0 12 12">{ shape }</svg>
-            { &props.grade }
+            { property::evidence(&props.grade) }
         </span>
     }
 }

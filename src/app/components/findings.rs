@@ -5,7 +5,8 @@ use std::rc::Rc;
 use protocol::reply::{Cause, Finding, Fit};
 use yew::prelude::*;
 
-use crate::words::naming::list;
+use crate::words::naming::{list, within};
+use crate::words::say;
 use crate::words::verdict as words;
 
 /// Properties of [`Findings`].
@@ -27,7 +28,7 @@ pub fn Findings(props: &FindingsProps) -> Html {
             }
             if !fit.verdict.findings.is_empty() {
                 <section class="findings" aria-labelledby="findings">
-                    <h2 id="findings">{ "What may be behind it" }</h2>
+                    <h2 id="findings">{ say!("findings-title") }</h2>
                     <div class="each-finding">
                         { for fit.verdict.findings.iter().map(|finding| one(finding, fit)) }
                     </div>
@@ -42,14 +43,14 @@ fn one(finding: &Finding, fit: &Fit) -> Html {
         .causes
         .iter()
         .filter(|cause| cause.likely == "unlikely")
-        .map(|cause| words::cause(&cause.cause).0.trim_end_matches('.').to_lowercase())
+        .map(|cause| within(words::cause(&cause.cause).0.trim_end_matches('.')))
         .collect();
     html! {
         <section class="finding">
             <h3>{ words::complaint(finding, fit) }</h3>
             <ol>{ for finding.causes.iter().filter(|c| c.likely != "unlikely").map(|c| cause(c, finding, fit)) }</ol>
             if !unlikely.is_empty() {
-                <p class="aside">{ format!("Less likely: {}.", list(&unlikely)) }</p>
+                <p class="aside">{ say!("findings-unlikely", causes = list(&unlikely)) }</p>
             }
         </section>
     }

@@ -8,7 +8,8 @@ use yew::prelude::*;
 use crate::hooks::{Hearing, Made, factors, use_sounds};
 use crate::platform::{field, files};
 use crate::wave;
-use crate::words::bowed::{COMPARISON, PIECES};
+use crate::words::bowed::{self, PIECES};
+use crate::words::say;
 
 /// Strings that can be played together: a set, or one string.
 #[derive(Clone, Debug, PartialEq)]
@@ -108,7 +109,7 @@ pub fn Listening(props: &ListeningProps) -> Html {
         .into_iter()
         .filter_map(|i| {
             Some(SoundRequest {
-                piece: PIECES.get(chosen.piece)?.0.to_owned(),
+                piece: (*PIECES.get(chosen.piece)?).to_owned(),
                 instrument: props.instrument.to_string(),
                 strings: bench.played.get(i)?.strings.clone(),
                 loudness_lufs: LOUDNESS,
@@ -145,7 +146,7 @@ pub fn Listening(props: &ListeningProps) -> Html {
         let (made, amiss, equal) = (sounds.made.clone(), amiss.setter(), chosen.equal);
         let file = format!(
             "{}-{}.wav",
-            PIECES[chosen.piece.min(PIECES.len() - 1)].0,
+            PIECES[chosen.piece.min(PIECES.len() - 1)],
             name.replace(' ', "-").replace('’', "")
         );
         Callback::from(move |_: MouseEvent| {
@@ -159,28 +160,28 @@ pub fn Listening(props: &ListeningProps) -> Html {
     let busy = matches!(sounds.hearing, Hearing::Making(_));
     let playing = sounds.hearing == Hearing::Playing;
     let benches = props.benches.iter().map(|bench| bench.name.clone()).collect::<Vec<_>>();
-    let pieces = PIECES.iter().map(|(_, name)| AttrValue::from(*name)).collect();
+    let pieces = PIECES.iter().map(|key| AttrValue::from(bowed::piece(key))).collect();
     html! {
         <div class="listening">
-            <p>{ COMPARISON }</p>
+            <p>{ say!("hear-lead") }</p>
             <div class="choices">
-                { list("piece", "What is played", pieces, chosen.piece, |c, i| c.piece = i) }
+                { list("piece", say!("hear-piece"), pieces, chosen.piece, |c, i| c.piece = i) }
                 if benches.len() > 1 {
-                    { list("bench", "On", benches, chosen.bench, |c, i| { c.bench = i; c.two = [0, 1]; c.heard = 0; }) }
+                    { list("bench", say!("hear-on"), benches, chosen.bench, |c, i| { c.bench = i; c.two = [0, 1]; c.heard = 0; }) }
                 }
-                { list("first", "One", names(), two[0], |c, i| c.two[0] = i) }
+                { list("first", say!("hear-one"), names(), two[0], |c, i| c.two[0] = i) }
                 if last > 0 {
-                    { list("second", "Against", names(), two[1], |c, i| c.two[1] = i) }
+                    { list("second", say!("hear-against"), names(), two[1], |c, i| c.two[1] = i) }
                 }
             </div>
             <p class="actions">
-                <button type="button" class="button" onclick={play} disabled={busy}>{ "Play" }</button>
-                <button type="button" class="button quiet" onclick={sounds.stop.reform(|_: MouseEvent| ())} disabled={!busy && !playing}>{ "Stop" }</button>
+                <button type="button" class="button" onclick={play} disabled={busy}>{ say!("hear-play") }</button>
+                <button type="button" class="button quiet" onclick={sounds.stop.reform(|_: MouseEvent| ())} disabled={!busy && !playing}>{ say!("stop") }</button>
                 if requests.len() > 1 {
-                    <span class="switch" role="group" aria-label="Which of the two is heard">
+                    <span class="switch" role="group" aria-label={say!("hear-which")}>
                         { for both(two).into_iter().enumerate().map(|(side, i)| html! {
                             <button type="button" class="button quiet" aria-pressed={(chosen.heard == side).to_string()} onclick={hear(side)}>
-                                { format!("Hear {}", bench.played.get(i).map_or("", |p| p.name.as_str())) }
+                                { say!("hear-this", name = bench.played.get(i).map_or("", |p| p.name.as_str())) }
                             </button>
                         }) }
                     </span>
@@ -188,16 +189,16 @@ pub fn Listening(props: &ListeningProps) -> Html {
             </p>
             <p class="tick">
                 <input type="checkbox" id={format!("{}-equal", props.id)} checked={chosen.equal} onchange={level} />
-                <label for={format!("{}-equal", props.id)}>{ "Match their loudness" }</label>
+                <label for={format!("{}-equal", props.id)}>{ say!("hear-level") }</label>
             </p>
             if let Hearing::Making(share) = sounds.hearing {
-                <progress max="100" value={format!("{:.0}", 100.0 * share)} aria-label="Sound worked out" />
+                <progress max="100" value={format!("{:.0}", 100.0 * share)} aria-label={say!("hear-progress")} />
             }
             <div role="status">
                 { match &sounds.hearing {
-                    Hearing::Making(_) => html! { <p>{ "Working it out, note by note. Stop works at once." }</p> },
-                    Hearing::Playing => html! { <p>{ "It plays." }</p> },
-                    Hearing::Broke(why) if !why.is_empty() => html! { <p class="amiss">{ format!("It cannot be heard: {why}.") }</p> },
+                    Hearing::Making(_) => html! { <p>{ say!("hear-making") }</p> },
+                    Hearing::Playing => html! { <p>{ say!("hear-plays") }</p> },
+                    Hearing::Broke(why) if !why.is_empty() => html! { <p class="amiss">{ say!("hear-broke", reason = why) }</p> },
                     _ => Html::default(),
                 } }
                 if let Some(amiss) = &*amiss {
@@ -206,13 +207,13 @@ pub fn Listening(props: &ListeningProps) -> Html {
             </div>
             if let Some(ready) = ready {
                 if ready.iter().any(|made| !made.sound.clean) {
-                    <p class="aside">{ "Not every note spoke at once: no stroke that was tried did better." }</p>
+                    <p class="aside">{ say!("hear-unclean") }</p>
                 }
                 <p class="actions">
                     { for both(two).into_iter().enumerate().map(|(side, i)| {
                         let name = bench.played.get(i).map_or("", |p| p.name.as_str());
                         html! {
-                            <button type="button" class="button quiet" onclick={save(side, name)}>{ format!("Download {name} as WAV") }</button>
+                            <button type="button" class="button quiet" onclick={save(side, name)}>{ say!("hear-download", name = name) }</button>
                         }
                     }) }
                 </p>

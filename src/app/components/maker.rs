@@ -9,21 +9,22 @@ use yew::prelude::*;
 use crate::platform::field;
 use crate::units;
 use crate::words::naming::metal;
+use crate::words::{say, speech};
 
-/// Cores a person can choose: what they are called, their material and build, and a strand's layout.
+/// Cores a person can choose: the message that names them, their material and build, and a strand's layout.
 const CORES: [(&str, &str, &str, Option<&str>); 12] = [
-    ("gut, twisted", "gut", "twisted", None),
-    ("spring steel, one wire", "spring-steel", "solid", None),
-    ("stainless steel, one wire", "stainless-steel", "solid", None),
-    ("spring steel, strand of 7", "spring-steel", "strand", Some("1x7")),
-    ("spring steel, strand of 19", "spring-steel", "strand", Some("1x19")),
-    ("spring steel, rope of 7 times 7", "spring-steel", "strand", Some("7x7")),
-    ("polyamide (nylon), bundle", "polyamide", "multifilament", None),
-    ("polyester, bundle", "polyester", "multifilament", None),
-    ("stiff composite fibre, bundle", "high-modulus-polymer", "multifilament", None),
-    ("aramid, bundle", "aramid", "multifilament", None),
-    ("polyamide (nylon), one filament", "polyamide", "solid", None),
-    ("polyester, one filament", "polyester", "solid", None),
+    ("gut", "gut", "twisted", None),
+    ("spring-wire", "spring-steel", "solid", None),
+    ("stainless-wire", "stainless-steel", "solid", None),
+    ("strand-7", "spring-steel", "strand", Some("1x7")),
+    ("strand-19", "spring-steel", "strand", Some("1x19")),
+    ("rope", "spring-steel", "strand", Some("7x7")),
+    ("polyamide", "polyamide", "multifilament", None),
+    ("polyester", "polyester", "multifilament", None),
+    ("composite", "high-modulus-polymer", "multifilament", None),
+    ("aramid", "aramid", "multifilament", None),
+    ("polyamide-one", "polyamide", "solid", None),
+    ("polyester-one", "polyester", "solid", None),
 ];
 
 /// The most windings a string may have.
@@ -58,12 +59,12 @@ pub struct Slip {
 
 fn text(metres: f64) -> String {
     let text = units::fixed(Metre::new(metres).mm(), 4);
-    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+    text.trim_end_matches('0').trim_end_matches(units::point()).to_owned()
 }
 
-fn read(text: &str, bound: Bound, place: usize) -> Result<f64, Slip> {
+fn read(typed: &str, bound: Bound, place: usize) -> Result<f64, Slip> {
     // A comma is how half of Europe writes the point.
-    let metres = text.trim().replace(',', ".").parse::<f64>().map(|mm| Metre::from_mm(mm).get());
+    let metres = typed.trim().replace(',', ".").parse::<f64>().map(|mm| Metre::from_mm(mm).get());
     match metres {
         // A hair of rounding must not shut out the end of a range.
         Ok(metres) if metres >= bound.min * 0.999_999 && metres <= bound.max * 1.000_001 => {
@@ -71,11 +72,7 @@ fn read(text: &str, bound: Bound, place: usize) -> Result<f64, Slip> {
         }
         _ => Err(Slip {
             place,
-            message: format!(
-                "Put a number of millimetres here, from {} to {}.",
-                text_of(bound.min),
-                text_of(bound.max)
-            ),
+            message: say!("maker-fault-mm", low = text(bound.min), high = text(bound.max)),
         }),
     }
 }
@@ -83,7 +80,7 @@ fn read(text: &str, bound: Bound, place: usize) -> Result<f64, Slip> {
 /// A share in per cent, as it stands in a field.
 fn percent_text(share: f64) -> String {
     let text = units::fixed(share * 100.0, 2);
-    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+    text.trim_end_matches('0').trim_end_matches(units::point()).to_owned()
 }
 
 fn read_gap(text: &str, place: usize) -> Result<f64, Slip> {
@@ -92,17 +89,13 @@ fn read_gap(text: &str, place: usize) -> Result<f64, Slip> {
         Ok(share) if (GAP.min..=GAP.max).contains(&share) => Ok(share),
         _ => Err(Slip {
             place,
-            message: format!(
-                "Put a number of per cent here, from {} to {}.",
-                units::fixed(GAP.min * 100.0, 0),
-                units::fixed(GAP.max * 100.0, 0)
+            message: say!(
+                "maker-fault-percent",
+                low = units::fixed(GAP.min * 100.0, 0),
+                high = units::fixed(GAP.max * 100.0, 0),
             ),
         }),
     }
-}
-
-fn text_of(metres: f64) -> String {
-    text(metres)
 }
 
 impl Draft {
@@ -186,7 +179,7 @@ impl Draft {
             self.layers.push(Layer {
                 metal: String::new(),
                 form: "flat".to_owned(),
-                thickness_mm: "0.05".to_owned(),
+                thickness_mm: text(5e-5),
                 bedding: 0.0,
                 gap_percent: "0".to_owned(),
             });
@@ -249,14 +242,14 @@ pub fn Maker(props: &MakerProps) -> Html {
     html! {
         <div class="maker">
             <p class="entry">
-                <label for={format!("{id}-core")}>{ "Core" }</label>
+                <label for={format!("{id}-core")}>{ say!("card-core") }</label>
                 <select id={format!("{id}-core")} onchange={on_core}>
-                    { for CORES.iter().enumerate().map(|(i, (name, ..))| html! {
-                        <option value={i.to_string()} selected={core_index == Some(i)}>{ *name }</option>
+                    { for CORES.iter().enumerate().map(|(i, (key, ..))| html! {
+                        <option value={i.to_string()} selected={core_index == Some(i)}>{ speech::of_or_key("maker-core", key) }</option>
                     }) }
                 </select>
             </p>
-            { number(&format!("{id}-gauge"), "Core gauge, mm", &draft.gauge_mm, slip(0), on_gauge) }
+            { number(&format!("{id}-gauge"), say!("maker-gauge"), &draft.gauge_mm, slip(0), on_gauge) }
             { for (0..rows).map(|i| layer(props, i)) }
             { for props.faults.iter().map(|fault| html! { <p class="amiss" role="alert">{ fault }</p> }) }
         </div>
@@ -304,14 +297,14 @@ fn layer(props: &MakerProps, at: usize) -> Html {
     let slip = layer
         .and_then(|l| read(&l.thickness_mm, WINDING_THICKNESS, at + 1).err())
         .map(|s| s.message);
-    let title = ["First winding", "Second winding", "Third winding"][at.min(2)];
+    let title = [say!("maker-first"), say!("maker-second"), say!("maker-third")][at.min(2)];
     html! {
         <fieldset class="winding">
             <legend>{ title }</legend>
             <p class="entry">
-                <label for={format!("{id}-metal")}>{ "Metal" }</label>
+                <label for={format!("{id}-metal")}>{ say!("maker-metal") }</label>
                 <select id={format!("{id}-metal")} onchange={Callback::from(move |e: Event| on_metal(field::text(&e)))}>
-                    <option value="" selected={layer.is_none()}>{ "none" }</option>
+                    <option value="" selected={layer.is_none()}>{ say!("maker-none") }</option>
                     { for METALS.iter().map(|m| html! {
                         <option value={m.key} selected={layer.is_some_and(|l| l.metal == m.key)}>{ metal(m.key).to_owned() }</option>
                     }) }
@@ -319,15 +312,15 @@ fn layer(props: &MakerProps, at: usize) -> Html {
             </p>
             if let Some(layer) = layer {
                 <p class="entry">
-                    <label for={format!("{id}-form")}>{ "Form" }</label>
+                    <label for={format!("{id}-form")}>{ say!("maker-form") }</label>
                     <select id={format!("{id}-form")} onchange={Callback::from(move |e: Event| on_form(field::text(&e)))}>
-                        <option value="flat" selected={layer.form != "round"}>{ "flat ribbon" }</option>
-                        <option value="round" selected={layer.form == "round"}>{ "round wire" }</option>
+                        <option value="flat" selected={layer.form != "round"}>{ say!("maker-flat") }</option>
+                        <option value="round" selected={layer.form == "round"}>{ say!("maker-round") }</option>
                     </select>
                 </p>
-                { number(&format!("{id}-thickness"), "Thickness, mm", &layer.thickness_mm, slip,
+                { number(&format!("{id}-thickness"), say!("maker-thickness"), &layer.thickness_mm, slip,
                     Callback::from(move |e: InputEvent| on_thickness(field::text(&e)))) }
-                { number(&format!("{id}-gap"), "Gap between turns, % of their width", &layer.gap_percent, gap_slip,
+                { number(&format!("{id}-gap"), say!("maker-gap"), &layer.gap_percent, gap_slip,
                     Callback::from(move |e: InputEvent| on_gap(field::text(&e)))) }
             }
         </fieldset>

@@ -5,7 +5,7 @@ use yew::prelude::*;
 
 use super::table::Scroll;
 use crate::units;
-use crate::words::days;
+use crate::words::{days, say};
 
 /// Properties of [`Nights`].
 #[derive(Clone, PartialEq, Properties)]
@@ -72,9 +72,9 @@ pub fn Nights(props: &NightsProps) -> Html {
         <figure class="nights">
             <figcaption>
                 <p class="takeaway">{ title.clone() }{ "." }</p>
-                <p class="how-to-read">{ "Each block is one day, retuned every evening: it reaches from the least to the most cents that the day may cost, 90 times in 100. A dot is the value; where there is none, it is unknown within the block. Below the dashed line a day costs no more than five cents." }</p>
+                <p class="how-to-read">{ say!("nights-how") }</p>
             </figcaption>
-            <svg role="img" aria-label={format!("{title}. The table below has every day.")} width="100%" height={(HEIGHT + WORDS * (runs.len() + 1) as f64).to_string()}>
+            <svg role="img" aria-label={say!("nights-picture", title = &title)} width="100%" height={(HEIGHT + WORDS * (runs.len() + 1) as f64).to_string()}>
                 <g class="axes" aria-hidden="true">
                     { for ticks(most).into_iter().map(|cents| html! {
                         <>
@@ -85,8 +85,8 @@ pub fn Nights(props: &NightsProps) -> Html {
                     { for nights.iter().map(|n| html! {
                         <text x={percent(across(n.day, nights.len()))} y={(base + 17.0).to_string()} text-anchor="middle">{ n.day }</text>
                     }) }
-                    <text class="axis-name" x={percent(LEFT)} y={(base + 36.0).to_string()}>{ "cents lost in the day" }</text>
-                    <text class="axis-name" x={percent(100.0 - RIGHT)} y={(base + 36.0).to_string()} text-anchor="end">{ "day" }</text>
+                    <text class="axis-name" x={percent(LEFT)} y={(base + 36.0).to_string()}>{ say!("nights-axis") }</text>
+                    <text class="axis-name" x={percent(100.0 - RIGHT)} y={(base + 36.0).to_string()} text-anchor="end">{ say!("nights-day") }</text>
                 </g>
                 { for nights.iter().map(|n| {
                     let (top, foot) = (down(n.lost_cent.high, most), down(n.lost_cent.low, most));
@@ -101,8 +101,8 @@ pub fn Nights(props: &NightsProps) -> Html {
                     }
                 }) }
                 <line class="enough" x1={percent(LEFT)} x2={percent(100.0 - RIGHT)} y1={down(ENOUGH, most).to_string()} y2={down(ENOUGH, most).to_string()} />
-                <text class="note" x={percent(100.0 - RIGHT)} y={(down(ENOUGH, most) - 6.0).to_string()} text-anchor="end">{ "five cents" }</text>
-                <text class="axis-name" x={percent(LEFT)} y={(HEIGHT + 14.0).to_string()}>{ "that it has settled is" }</text>
+                <text class="note" x={percent(100.0 - RIGHT)} y={(down(ENOUGH, most) - 6.0).to_string()} text-anchor="end">{ say!("nights-enough") }</text>
+                <text class="axis-name" x={percent(LEFT)} y={(HEIGHT + 14.0).to_string()}>{ say!("nights-settled-is") }</text>
                 { for runs.iter().enumerate().map(|(i, (word, from, to))| {
                     let y = HEIGHT + WORDS * (i + 2) as f64 - 3.0;
                     let (start, end) = (across(*from, nights.len()) - wide / 2.0, across(*to, nights.len()) + wide / 2.0);
@@ -117,7 +117,7 @@ pub fn Nights(props: &NightsProps) -> Html {
                 }) }
             </svg>
             <details>
-                <summary>{ "The days as a table" }</summary>
+                <summary>{ say!("nights-table") }</summary>
                 { table(nights, name) }
             </details>
         </figure>
@@ -126,17 +126,17 @@ pub fn Nights(props: &NightsProps) -> Html {
 
 /// The days as a table, each with its chance in a word.
 fn table(nights: &[Night], name: &str) -> Html {
-    let label = format!("Cents lost each day by the {name}");
+    let label = say!("nights-caption", name = name);
     html! {
         <Scroll label={label.clone()}>
             <table>
                 <caption>{ label }</caption>
                 <thead>
                     <tr>
-                        <th scope="col">{ "Day" }</th>
-                        <th scope="col">{ "Cents lost" }</th>
-                        <th scope="col">{ "Within five cents, and seated" }</th>
-                        <th scope="col">{ "In words" }</th>
+                        <th scope="col">{ say!("nights-column-day") }</th>
+                        <th scope="col">{ say!("nights-column-lost") }</th>
+                        <th scope="col">{ say!("nights-column-chance") }</th>
+                        <th scope="col">{ say!("nights-column-words") }</th>
                     </tr>
                 </thead>
                 <tbody>

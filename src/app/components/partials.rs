@@ -5,7 +5,7 @@ use yew::prelude::*;
 
 use super::table::Scroll;
 use crate::units;
-use crate::words::partials as words;
+use crate::words::{partials as words, say};
 
 /// Properties of [`Partials`].
 #[derive(Clone, PartialEq, Properties)]
@@ -75,13 +75,13 @@ pub fn Partials(props: &PartialsProps) -> Html {
             <figcaption>
                 <p class="takeaway">{ title.clone() }{ "." }</p>
                 <p class="how-to-read">
-                    { "Each bar is one partial of the plucked string, counted from the lowest: its length is the seconds in which it falls by 60 dB, its filling what takes most of it." }
+                    { say!("partials-how") }
                     if let Some(ring) = &props.ring {
-                        { format!(" How easily the bridge gives is little known, and all bars lengthen or shorten with it: the first is {}.", units::plainly("ring_s", ring)) }
+                        { format!(" {}", say!("partials-ring", ring = units::plainly("ring_s", ring))) }
                     }
                 </p>
             </figcaption>
-            <svg role="img" aria-label={format!("{title}. The table below has every partial.")} width="100%" height={height.to_string()}>
+            <svg role="img" aria-label={say!("partials-picture", title = &title)} width="100%" height={height.to_string()}>
                 { patterns(&id) }
                 { for partials.iter().enumerate().map(|(i, p)| {
                     let top = ROW * i as f64 + 4.0;
@@ -107,7 +107,7 @@ pub fn Partials(props: &PartialsProps) -> Html {
                 }) }
             </ul>
             <details>
-                <summary>{ "The partials as a table" }</summary>
+                <summary>{ say!("partials-table") }</summary>
                 { table(partials, name) }
             </details>
         </figure>
@@ -116,7 +116,7 @@ pub fn Partials(props: &PartialsProps) -> Html {
 
 /// The partials as a table, with every loss.
 fn table(partials: &[Partial], name: &str) -> Html {
-    let label = format!("Partials of the {name}: losses in thousandths of the swing");
+    let label = say!("partials-caption", name = name);
     let loss = |x: f64| units::significant(x * 1e3, 2);
     html! {
         <Scroll label={label.clone()}>
@@ -124,15 +124,15 @@ fn table(partials: &[Partial], name: &str) -> Html {
                 <caption>{ label }</caption>
                 <thead>
                     <tr>
-                        <th scope="col">{ "Partial" }</th>
-                        <th scope="col">{ "Frequency" }</th>
-                        <th scope="col">{ "Sharp by, cents" }</th>
-                        <th scope="col">{ "Rings, s" }</th>
-                        <th scope="col">{ "To the bridge" }</th>
-                        <th scope="col">{ "To the air" }</th>
-                        <th scope="col">{ "In bending" }</th>
-                        <th scope="col">{ "In the string’s pull" }</th>
-                        <th scope="col">{ "Q on firm ends" }</th>
+                        <th scope="col">{ say!("partials-column-n") }</th>
+                        <th scope="col">{ say!("partials-column-frequency") }</th>
+                        <th scope="col">{ say!("partials-column-sharp") }</th>
+                        <th scope="col">{ say!("partials-column-rings") }</th>
+                        <th scope="col">{ say!("partials-column-bridge") }</th>
+                        <th scope="col">{ say!("partials-column-air") }</th>
+                        <th scope="col">{ say!("partials-column-bending") }</th>
+                        <th scope="col">{ say!("partials-column-pull") }</th>
+                        <th scope="col">{ say!("partials-column-q") }</th>
                     </tr>
                 </thead>
                 <tbody>

@@ -15,9 +15,9 @@ use super::table::{Doubts, Numbers, Scroll};
 use crate::under_bow;
 use crate::units;
 use crate::words::naming::{
-    a, a_letter, capital, core, family, family_is, picture_note, portrait, windings,
+    a_letter, capital, core, family, family_is, picture_note, portrait, the_string, windings,
 };
-use crate::words::{plan, property, reasons, set};
+use crate::words::{plan, property, reasons, say, set};
 
 /// Properties of [`StringCard`].
 #[derive(Clone, PartialEq, Properties)]
@@ -63,7 +63,7 @@ pub fn StringCard(props: &StringCardProps) -> Html {
             <div class="string-body">
                 <figure class="likeness">
                     <Portrait construction={construction.clone()} px_per_mm={props.px_per_mm}
-                        label={portrait(&format!("the {name} string"), construction)} />
+                        label={portrait(&the_string(name), construction)} />
                     <ScaleBar px_per_mm={props.px_per_mm} room_px={90.0} />
                 </figure>
                 <div class="string-text">
@@ -71,7 +71,7 @@ pub fn StringCard(props: &StringCardProps) -> Html {
                         { capital(family_is(&report.family)) }{ ", " }
                         { units::gauge(report.numbers.get("outer_diameter_m").map_or(0.0, |q| q.value)) }{ "." }
                         if string.grade == "sometimes" {
-                            { " It is made only sometimes for this place." }
+                            { " " }{ say!("card-sometimes") }
                         }
                     </p>
                     { for props.cautions.iter().map(|c| html! {
@@ -79,9 +79,9 @@ pub fn StringCard(props: &StringCardProps) -> Html {
                     }) }
                     { case(string, name) }
                     <div class="counter">
-                        <h4>{ "At the counter" }</h4>
-                        <p class="say">{ format!("“I would like {}.”", set::counter(&string.shopping, name, &props.problem, report)) }</p>
-                        <p>{ format!("On the packet look for {}.", set::packet(&string.shopping)) }</p>
+                        <h4>{ say!("card-counter") }</h4>
+                        <p class="say">{ say!("card-say", string = set::counter(&string.shopping, name, &props.problem, report)) }</p>
+                        <p>{ say!("card-packet", packet = set::packet(&string.shopping)) }</p>
                     </div>
                     <ul class="facts">
                         { for set::plain_facts(string).into_iter().map(|fact| html! { <li>{ fact }</li> }) }
@@ -89,11 +89,11 @@ pub fn StringCard(props: &StringCardProps) -> Html {
                     <p class="actions">
                         if string.rival.is_some() {
                             <button type="button" class="button quiet" onclick={compare}>
-                                { format!("Compare {full} of either kind") }
+                                { say!("card-compare", String = capital(&full), string = full.as_str()) }
                             </button>
                         }
-                        <button type="button" class="button quiet" onclick={print} aria-label={format!("Print this string’s report: {name}")}>
-                            { "Print this string’s report" }
+                        <button type="button" class="button quiet" onclick={print} aria-label={say!("card-print-of", name = name.as_str())}>
+                            { say!("card-print") }
                         </button>
                     </p>
                 </div>
@@ -102,41 +102,41 @@ pub fn StringCard(props: &StringCardProps) -> Html {
                 { changes(string, name) }
             }
             <details>
-                <summary>{ format!("How elastic, how steady: what else would do for the {name}") }</summary>
+                <summary>{ say!("card-balance", name = name.as_str()) }</summary>
                 <Later {of} {turn}>
                     <Balance string={string.clone()} name={name.clone()} />
                 </Later>
             </details>
             <details>
-                <summary>{ format!("Where the {name} speaks under the bow") }</summary>
+                <summary>{ say!("card-bow", name = name.as_str()) }</summary>
                 <Later {of} {turn}>
                     <BowMaps instrument={props.problem.instrument.clone()} name={name.clone()} strings={Rc::new(under_bow::mapped(string, name))} />
                 </Later>
             </details>
             <details>
-                <summary>{ format!("How the {name} is made") }</summary>
+                <summary>{ say!("card-made", name = name.as_str()) }</summary>
                 <Later {of} {turn}>
                     <dl class="made">
-                        <dt>{ "Core" }</dt>
+                        <dt>{ say!("card-core") }</dt>
                         <dd>{ capital(&core(&construction.core)) }{ "." }{ picture_note(construction) }</dd>
-                        <dt>{ "Wound with" }</dt>
+                        <dt>{ say!("card-wound") }</dt>
                         <dd>{ capital(&windings(&construction.windings)) }{ "." }</dd>
-                        <dt>{ "Among its kind" }</dt>
+                        <dt>{ say!("card-among") }</dt>
                         <dd>{ bands(string) }</dd>
                     </dl>
                 </Later>
             </details>
             <details>
-                <summary>{ format!("Every number of the {name}, with ranges and sources; its days, its partials") }</summary>
+                <summary>{ say!("card-numbers", name = name.as_str()) }</summary>
                 <Later {of} {turn}>
-                    <Numbers report={Rc::new(report.clone())} name={format!("the {name} string")} />
+                    <Numbers report={Rc::new(report.clone())} name={the_string(name)} />
                     <Doubts report={Rc::new(report.clone())} />
                     <Nights nights={report.nights.clone()} name={name.clone()} />
                     <Partials partials={report.partials.clone()} ring={report.numbers.get("ring_s").cloned()} name={name.clone()} />
                 </Later>
             </details>
             <details>
-                <summary>{ format!("What each wish was worth for the {name}") }</summary>
+                <summary>{ say!("card-worths", name = name.as_str()) }</summary>
                 <Later {of} {turn}>
                     { worths(string, name) }
                 </Later>
@@ -155,13 +155,13 @@ fn stays(string: &FittedString, name: &str, id: &str) -> Html {
         <section class="string" aria-labelledby={id.to_owned()}>
             <h3 id={id.to_owned()}>
                 <span class="note-name">{ name }</span>
-                <span class="kind">{ if known { "It stays" } else { "Not judged" } }</span>
+                <span class="kind">{ if known { say!("card-stays") } else { say!("card-not-judged") } }</span>
             </h3>
             <p class="what">
                 if known {
-                    { format!("{}. For the sums we took the most usual of the kind you named: {gauge}, pulling with {pull}.", capital(family_is(&report.family))) }
+                    { say!("card-known", kind = capital(family_is(&report.family)), gauge = gauge, pull = pull) }
                 } else {
-                    { format!("We do not know what is there. For the load we took a usual one: {pull}.") }
+                    { say!("card-unknown", pull = pull) }
                 }
             </p>
         </section>
@@ -180,24 +180,24 @@ fn case(string: &FittedString, name: &str) -> Html {
             </li>
         }
     };
-    let rival = string.rival.as_ref().map(|r| a(&format!("{} {name}", family(&r.family))));
+    let rival = string.rival.as_ref().map(|r| say!("card-rather", family = &r.family, name = name));
     html! {
         <div class="case">
             <div class="for">
                 if let Some(rival) = &rival {
-                    <h4>{ format!("Rather than {rival}") }</h4>
+                    <h4>{ rival }</h4>
                     if string.reasons.is_empty() {
-                        <p>{ "Nothing sets it apart that can be computed or judged; it suits the set as a whole." }</p>
+                        <p>{ say!("card-alike") }</p>
                     } else {
                         <ul>{ for string.reasons.iter().map(|r| item(r, false)) }</ul>
                     }
                 } else {
-                    <h4>{ "No other kind would do here" }</h4>
-                    <p>{ "No other family is made for this place that meets every limit, so there is nothing to weigh it against." }</p>
+                    <h4>{ say!("card-no-other") }</h4>
+                    <p>{ say!("card-no-other-why") }</p>
                 }
             </div>
             <div class="against">
-                <h4>{ "What it costs you" }</h4>
+                <h4>{ say!("card-costs") }</h4>
                 <ul>{ for string.costs.iter().map(|r| item(r, true)) }</ul>
             </div>
         </div>
@@ -206,20 +206,20 @@ fn case(string: &FittedString, name: &str) -> Html {
 
 /// What changes from today's string.
 fn changes(string: &FittedString, name: &str) -> Html {
-    let today = string.today.as_ref().map(|t| family(&t.family)).unwrap_or_default();
-    let label = format!("From today’s {name} to this one");
+    let today = string.today.as_ref().map(|t| t.family.as_str()).unwrap_or_default();
+    let label = say!("card-changes", name = name);
     html! {
         <div class="changes">
             <h4>{ label.clone() }</h4>
-            <p class="aside">{ format!("Today’s string was taken for {}, the most usual one.", a(&format!("{today} {name}"))) }</p>
+            <p class="aside">{ say!("card-today", family = today, name = name) }</p>
             <Scroll label={label}>
                 <table>
                     <thead>
                         <tr>
-                            <th scope="col">{ "Number" }</th>
-                            <th scope="col">{ "Today" }</th>
-                            <th scope="col">{ "Then" }</th>
-                            <th scope="col">{ "In a word" }</th>
+                            <th scope="col">{ say!("column-number") }</th>
+                            <th scope="col">{ say!("column-today") }</th>
+                            <th scope="col">{ say!("column-then") }</th>
+                            <th scope="col">{ say!("column-word") }</th>
                         </tr>
                     </thead>
                     <tbody>
@@ -245,30 +245,29 @@ fn changes(string: &FittedString, name: &str) -> Html {
 fn bands(string: &FittedString) -> String {
     let bands = &string.bands;
     let percent = |x: f64| units::significant(x * 100.0, 2);
-    format!(
-        "{} strings are made here from {} to {} across, for {} to {} N, stretching {} to {} %.",
-        capital(family(&string.report.family)),
-        units::fixed(bands.gauge_m.0 * 1000.0, 2),
-        units::mm(bands.gauge_m.1, 2),
-        units::fixed(bands.tension_n.0, 0),
-        units::fixed(bands.tension_n.1, 0),
-        percent(bands.stretch.0),
-        percent(bands.stretch.1),
+    say!(
+        "card-bands",
+        Kind = capital(family(&string.report.family)),
+        family = &string.report.family,
+        gauges = units::mm_range(bands.gauge_m.0, bands.gauge_m.1, 2),
+        forces = units::force_range(bands.tension_n.0, bands.tension_n.1),
+        low = percent(bands.stretch.0),
+        high = percent(bands.stretch.1),
     )
 }
 
 /// The parts of a string's score.
 fn worths(string: &FittedString, name: &str) -> Html {
-    let label = format!("What each wish was worth for the {name}");
+    let label = say!("card-worths", name = name);
     html! {
         <Scroll label={label}>
             <table>
                 <thead>
                     <tr>
-                        <th scope="col">{ "Wish" }</th>
-                        <th scope="col">{ "The number under it" }</th>
-                        <th scope="col">{ "Met, of 100" }</th>
-                        <th scope="col">{ "Weight" }</th>
+                        <th scope="col">{ say!("column-wish") }</th>
+                        <th scope="col">{ say!("column-under") }</th>
+                        <th scope="col">{ say!("column-met") }</th>
+                        <th scope="col">{ say!("column-weight") }</th>
                     </tr>
                 </thead>
                 <tbody>
@@ -291,6 +290,6 @@ fn under(string: &FittedString, key: Option<&str>) -> String {
         Some((key, q)) => {
             format!("{}: {}", property::name(key), units::written(key, q, 2).plain())
         }
-        None => "a judgement".to_owned(),
+        None => say!("card-judgement").to_owned(),
     }
 }

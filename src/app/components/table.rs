@@ -9,7 +9,7 @@ use super::bar::RangeBar;
 use super::evidence::Evidence;
 use crate::route::Route;
 use crate::units;
-use crate::words::{doubt, property};
+use crate::words::{doubt, property, say};
 
 /// Properties of [`Scroll`].
 #[derive(Clone, PartialEq, Properties)]
@@ -48,7 +48,7 @@ pub struct NumbersProps {
 /// Every number of a report: its range, how it is known, where it comes from.
 #[component]
 pub fn Numbers(props: &NumbersProps) -> Html {
-    let label = format!("Every number of {}", props.name);
+    let label = say!("table-of", name = props.name.as_str());
     let numbers = &props.report.numbers;
     let rest: Vec<&str> =
         numbers.keys().map(String::as_str).filter(|k| property::of(k).is_none()).collect();
@@ -58,11 +58,11 @@ pub fn Numbers(props: &NumbersProps) -> Html {
                 <caption>{ label }</caption>
                 <thead>
                     <tr>
-                        <th scope="col">{ "Number" }</th>
-                        <th scope="col">{ "Value" }</th>
-                        <th scope="col">{ "Range, 90 of 100" }</th>
-                        <th scope="col">{ "How known" }</th>
-                        <th scope="col">{ "Source" }</th>
+                        <th scope="col">{ say!("column-number") }</th>
+                        <th scope="col">{ say!("column-value") }</th>
+                        <th scope="col">{ say!("column-range") }</th>
+                        <th scope="col">{ say!("column-known") }</th>
+                        <th scope="col">{ say!("column-source") }</th>
                     </tr>
                 </thead>
                 { for property::GROUPS.iter().map(|group| html! {
@@ -88,8 +88,8 @@ pub fn group_row(group: &property::Group, columns: usize) -> Html {
     html! {
         <tr class="group">
             <th scope="rowgroup" colspan={columns.to_string()}>
-                { group.name }
-                <span class="means">{ group.asks }</span>
+                { group.name() }
+                <span class="means">{ group.asks() }</span>
             </th>
         </tr>
     }
@@ -120,13 +120,13 @@ fn disputed(report: &Report) -> Option<Html> {
     Some(html! {
         <tr class="disputed">
             <th scope="row">
-                { "Least bow force: disputed" }
-                <span class="means">{ "how hard the bow must press at the same stroke. By the one theory it grows with the speed of the bow; the one measurement found no such thing" }</span>
+                { say!("disputed") }
+                <span class="means">{ say!("disputed-means") }</span>
             </th>
             <td class="figure" colspan="2">
-                { format!("somewhere within {}", units::with_unit(&band.range(), "N")) }
-                { line("By theory", LEAST_BY_THEORY, theory) }
-                { line("As measured", LEAST_AS_MEASURED, measured) }
+                { say!("disputed-within", range = units::with_unit(&band.range(), "N")) }
+                { line(say!("disputed-theory"), LEAST_BY_THEORY, theory) }
+                { line(say!("disputed-measured"), LEAST_AS_MEASURED, measured) }
             </td>
             <td><Evidence grade={theory.evidence.clone()} /></td>
             <td>{ source_link(&theory.source) }{ ", " }{ source_link(&measured.source) }</td>
@@ -135,12 +135,12 @@ fn disputed(report: &Report) -> Option<Html> {
 }
 
 fn range_with_unit(w: &units::Written) -> String {
-    format!("{}, within {}", w.plain(), units::with_unit(&w.range(), w.unit))
+    say!("value-within", value = w.plain(), range = units::with_unit(&w.range(), w.unit))
 }
 
 fn row(key: &str, q: &Quantity) -> Html {
     let w = units::written(key, q, 2);
-    let means = property::of(key).map(|p| p.means).unwrap_or_default();
+    let means = property::of(key).map(|p| p.means()).unwrap_or_default();
     let part = property::PARTS_OF_DRIFT.contains(&key);
     html! {
         <tr class={classes!(part.then_some("of-drift"))}>
@@ -149,10 +149,10 @@ fn row(key: &str, q: &Quantity) -> Html {
                 <span class="means">{ means }</span>
             </th>
             <td class="figure">
-                if w.unknown { { "unknown within" } } else { { units::with_unit(&w.value, w.unit) } }
+                if w.unknown { { say!("table-unknown") } } else { { units::with_unit(&w.value, w.unit) } }
             </td>
             <td class="figure">
-                if w.exact { { "none" } } else { { units::with_unit(&w.range(), w.unit) } }
+                if w.exact { { say!("table-none") } } else { { units::with_unit(&w.range(), w.unit) } }
             </td>
             <td><Evidence grade={q.evidence.clone()} /></td>
             <td>{ source_link(&q.source) }</td>
@@ -178,7 +178,7 @@ pub fn Doubts(props: &DoubtsProps) -> Html {
             { for report.caveats.iter().map(|key| html! { <p class="caution">{ doubt::caveat(key) }</p> }) }
             if !sentences.is_empty() {
                 <div class="doubts">
-                    <h4>{ "What to measure to know more" }</h4>
+                    <h4>{ say!("doubts-title") }</h4>
                     <ul>{ for sentences.into_iter().map(|s| html! { <li>{ s }</li> }) }</ul>
                 </div>
             }

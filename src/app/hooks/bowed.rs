@@ -12,6 +12,7 @@ use yew::prelude::*;
 use super::model::{AskError, Model};
 use crate::platform::audio::{Deck, Samples};
 use crate::platform::worker::{self, BridgeError};
+use crate::words::say;
 
 /// Rows and columns of a map: as many fields as one can tell apart on a phone.
 const COUNT: usize = 24;
@@ -206,7 +207,7 @@ fn unexpected(reply: &Reply) -> String {
         Reply::Refused(refused) => {
             refused.faults.first().map_or_else(String::new, |fault| fault.message.clone())
         }
-        _ => "another kind of answer came".to_owned(),
+        _ => say!("compare-other-answer").to_owned(),
     }
 }
 

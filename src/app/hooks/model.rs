@@ -15,6 +15,7 @@ use crate::platform::audio::Samples;
 use crate::platform::clock;
 use crate::platform::worker::{self, Bridge, BridgeError};
 use crate::state::{Action, Found};
+use crate::words::say;
 
 /// Why the model gave no reply.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -29,7 +30,7 @@ impl fmt::Display for AskError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::Bridge(error) => error.fmt(f),
-            Self::Unreadable(reason) => write!(f, "the answer could not be read: {reason}"),
+            Self::Unreadable(reason) => f.write_str(&say!("answer-unreadable", reason = reason)),
         }
     }
 }
@@ -136,7 +137,7 @@ pub fn use_finder(store: &Store) -> Finder {
                     Ok(Reply::Refused(refused)) => Action::Refused(ask, refused.faults),
                     Ok(_) => Action::Failed {
                         ask,
-                        message: "the answer belongs to another question".to_owned(),
+                        message: say!("answer-other").to_owned(),
                         reload: true,
                     },
                     Err(error) => Action::Failed {

@@ -19,8 +19,9 @@ use crate::hooks::use_model;
 use crate::route::Route;
 use crate::under_bow;
 use crate::units;
-use crate::words::naming::{capital, family, letters, portrait, short};
-use crate::words::{days, property};
+use crate::words::naming::{capital, family, letter, letters, portrait, short, the_string};
+use crate::words::questions::{instrument_name, size_name};
+use crate::words::{days, property, say};
 
 /// Properties of [`ComparePage`].
 #[derive(Clone, PartialEq, Properties)]
@@ -64,18 +65,23 @@ fn of_fit(props: &ComparePageProps) -> Option<Start> {
     let setting = string.report.setting.clone();
     Some(Start {
         instrument: fit.problem.instrument.clone(),
-        place: format!(
-            "{} {}, {} at {}",
-            capital(&fit.problem.instrument_name),
-            fit.problem.size,
-            units::mm(setting.sounding_length_m, 0),
-            units::hertz(setting.pitch_hz)
-        ),
+        place: place_of(&fit.problem.instrument, &fit.problem.size, &setting),
         name: names.get(i)?.clone(),
         setting,
         sides: [string.report.construction.clone(), rival.construction.clone()],
         others: names,
     })
+}
+
+/// Where two strings work, in a line.
+fn place_of(instrument: &str, size: &str, setting: &Setting) -> String {
+    say!(
+        "compare-place",
+        instrument = capital(instrument_name(instrument)),
+        size = size_name(size),
+        length = units::mm(setting.sounding_length_m, 0),
+        pitch = units::hertz(setting.pitch_hz),
+    )
 }
 
 /// A full-size violin's A: a synthetic one and a steel one.
@@ -99,8 +105,8 @@ fn of_violin() -> Start {
     };
     Start {
         instrument: "violin".to_owned(),
-        name: "A".to_owned(),
-        place: "Violin 4/4, 328\u{a0}mm at 440\u{a0}Hz".to_owned(),
+        name: letter("A4"),
+        place: place_of("violin", "4/4", &Setting::of(0.328, 440.0)),
         setting: Setting::of(0.328, 440.0),
         sides: [
             Construction {
@@ -171,7 +177,7 @@ fn Side(props: &SideProps) -> Html {
                                 next.faults[side].push(AttrValue::from(fault.message));
                             }
                         }
-                        Ok(_) => next.broke = Some("another kind of answer came".to_owned()),
+                        Ok(_) => next.broke = Some(say!("compare-other-answer").to_owned()),
                         Err(error) => next.broke = Some(error.to_string()),
                     }
                     said.set(next);
@@ -195,13 +201,13 @@ fn Side(props: &SideProps) -> Html {
         <article class="compare">
             <header class="answer-head">
                 <p class="context">{ &start.place }</p>
-                <h1>{ format!("Two {} strings side by side", start.name) }</h1>
+                <h1>{ say!("compare-title", name = &start.name) }</h1>
                 { others(start, props.string) }
             </header>
             <div class="sides">
                 { for (0..2).map(|side| html! {
-                    <section class="side" aria-label={["First string", "Second string"][side]}>
-                        <h2>{ ["First", "Second"][side] }</h2>
+                    <section class="side" aria-label={[say!("compare-first-string"), say!("compare-second-string")][side]}>
+                        <h2>{ [say!("compare-first"), say!("compare-second")][side] }</h2>
                         if let (Some(found), Some(px_per_mm)) = (found, px_per_mm) {
                             { likeness([&found.this, &found.other][side], &start.name, px_per_mm) }
                         }
@@ -215,18 +221,18 @@ fn Side(props: &SideProps) -> Html {
                 { for (0..2).map(|side| html! {
                     <div>
                         <details>
-                            <summary>{ format!("Change the {} string", ["first", "second"][side]) }</summary>
+                            <summary>{ [say!("compare-change-first"), say!("compare-change-second")][side] }</summary>
                             <Maker id={["first", "second"][side]} draft={drafts[side].clone()} faults={said.faults[side].clone()} on_change={on_change(side)} />
                         </details>
                         // What is wrong must be seen even when the form is folded away.
                         if drafts[side].read().is_err() || !said.faults[side].is_empty() {
-                            <p class="amiss">{ "Shown is the last one that could be computed." }</p>
+                            <p class="amiss">{ say!("compare-last") }</p>
                         }
                     </div>
                 }) }
             </div>
             if let Some(broke) = &said.broke {
-                <p class="amiss" role="alert">{ format!("It could not be computed: {broke}.") }</p>
+                <p class="amiss" role="alert">{ say!("compare-broke", reason = broke) }</p>
             }
             { match found {
                 Some(found) => html! {
@@ -235,7 +241,7 @@ fn Side(props: &SideProps) -> Html {
                         { under_the_bow(found, start) }
                     </>
                 },
-                None => html! { <p role="status">{ "Computing…" }</p> },
+                None => html! { <p role="status">{ say!("compare-computing") }</p> },
             } }
         </article>
     }
@@ -249,11 +255,11 @@ fn under_the_bow(found: &Compare, start: &Start) -> Html {
     html! {
         <>
             <section aria-labelledby="bow">
-                <h2 id="bow">{ "Under the bow" }</h2>
+                <h2 id="bow">{ say!("compare-bow") }</h2>
                 <BowMaps instrument={instrument.clone()} name={start.name.clone()} strings={Rc::new(under_bow::two_mapped(sides, setting))} />
             </section>
             <section class="ear" aria-labelledby="ear">
-                <h2 id="ear">{ "To the ear" }</h2>
+                <h2 id="ear">{ say!("set-ear") }</h2>
                 <Listening id="hear" instrument={instrument.clone()} benches={Rc::new(under_bow::two_heard(sides, setting))} />
             </section>
         </>
@@ -265,7 +271,7 @@ fn others(start: &Start, here: usize) -> Html {
         return Html::default();
     }
     html! {
-        <nav class="others" aria-label="Strings of the set">
+        <nav class="others" aria-label={say!("compare-others")}>
             <ul>
                 { for start.others.iter().enumerate().map(|(i, name)| html! {
                     <li><a href={Route::Compare { string: i }.to_string()} aria-current={(i == here).then_some("page")}>{ name }</a></li>
@@ -279,7 +285,7 @@ fn likeness(report: &Report, name: &str, px_per_mm: f64) -> Html {
     html! {
         <figure class="likeness">
             <span class="likeness-room">
-                <Portrait construction={report.construction.clone()} px_per_mm={px_per_mm} label={portrait(&format!("the {name} string"), &report.construction)} />
+                <Portrait construction={report.construction.clone()} px_per_mm={px_per_mm} label={portrait(&the_string(name), &report.construction)} />
             </span>
             <figcaption>{ capital(&short(&report.family, &report.construction)) }</figcaption>
         </figure>
@@ -318,8 +324,8 @@ impl Verdict {
     fn words(self) -> String {
         match self {
             Self::Apart(word, "") => word.to_owned(),
-            Self::Apart(word, likely) => format!("{likely} {word}"),
-            Self::Alike => "no difference we can compute".to_owned(),
+            Self::Apart(word, likely) => say!("compare-apart", likely = likely, word = word),
+            Self::Alike => say!("no-difference").to_owned(),
             Self::Ranges(words) => words.to_owned(),
         }
     }
@@ -334,11 +340,11 @@ fn decided_by(key: &str) -> &str {
 fn verdict(found: &Compare, key: &str) -> Option<Verdict> {
     let (one, other) = both(found, key)?;
     let words = property::of(key);
-    let (more, less) = words.map_or(("more", "less"), |p| (p.more, p.less));
+    let (more, less) = words.map_or((say!("more"), say!("less")), |p| (p.more(), p.less()));
     let overlap = one.low <= other.high && other.low <= one.high;
     // From a range over a factor of three no word is drawn, unless the other lies wholly outside it.
     if (one.unknown || other.unknown) && overlap {
-        return Some(Verdict::Ranges("cannot be told: it is unknown"));
+        return Some(Verdict::Ranges(say!("compare-cannot")));
     }
     if let Some(c) = found.comparisons.iter().find(|c| c.property == decided_by(key)) {
         return Some(match c.verdict.as_str() {
@@ -349,9 +355,9 @@ fn verdict(found: &Compare, key: &str) -> Option<Verdict> {
     }
     let same = (one.value - other.value).abs() <= 1e-9 * one.value.abs().max(other.value.abs());
     Some(if same {
-        Verdict::Ranges("the same")
+        Verdict::Ranges(say!("compare-same"))
     } else if overlap {
-        Verdict::Ranges("the ranges overlap")
+        Verdict::Ranges(say!("compare-overlap"))
     } else {
         Verdict::Apart(if one.value > other.value { more } else { less }, "")
     })
@@ -379,10 +385,10 @@ fn bars(found: &Compare) -> Html {
                 };
                 Some(html! {
                     <div class="six">
-                        <h3>{ property::name(key) }<span class="means">{ property::of(key).map(|p| p.means).unwrap_or_default() }</span></h3>
-                        { line("First", one) }
-                        { line("Second", other) }
-                        <p class="verdict">{ "The first: " }{ verdict(found, key)?.words() }{ "." }</p>
+                        <h3>{ property::name(key) }<span class="means">{ property::of(key).map(|p| p.means()).unwrap_or_default() }</span></h3>
+                        { line(say!("compare-first"), one) }
+                        { line(say!("compare-second"), other) }
+                        <p class="verdict">{ say!("compare-verdict", verdict = verdict(found, key)?.words()) }</p>
                     </div>
                 })
             }) }
@@ -401,28 +407,29 @@ fn title(found: &Compare) -> String {
         .collect();
     let (one, other) = (family(&found.this.family), family(&found.other.family));
     if apart.is_empty() {
-        "No difference we can compute".to_owned()
+        capital(say!("no-difference"))
     } else {
-        let (one, other) = if one == other { ("first", "second") } else { (one, other) };
-        format!("{} against {other}: {}", capital(one), apart.join("; "))
+        let places = (say!("compare-the-first"), say!("compare-the-second"));
+        let (one, other) = if one == other { places } else { (one, other) };
+        say!("compare-against", one = capital(one), other = other, apart = apart.join("; "))
     }
 }
 
 fn numbers(found: &Compare) -> Html {
     html! {
         <section aria-labelledby="numbers">
-            <h2 id="numbers">{ "Every number" }</h2>
-            <p class="how-to-read">{ "“Likely” and “very likely” come from the two strings in the same draws of all that is uncertain, so that what they share cancels out: from 80 and from 85 of 100. The other numbers are told apart by their ranges alone." }</p>
-            <Scroll label="Every number of both strings">
+            <h2 id="numbers">{ say!("compare-every") }</h2>
+            <p class="how-to-read">{ say!("compare-how") }</p>
+            <Scroll label={say!("compare-table")}>
                 <table class="numbers">
                     <thead>
                         <tr>
-                            <th scope="col">{ "Number" }</th>
-                            <th scope="col">{ "First" }</th>
-                            <th scope="col">{ "Second" }</th>
-                            <th scope="col">{ "The first is or has" }</th>
-                            <th scope="col">{ "How known" }</th>
-                            <th scope="col">{ "Source" }</th>
+                            <th scope="col">{ say!("column-number") }</th>
+                            <th scope="col">{ say!("compare-first") }</th>
+                            <th scope="col">{ say!("compare-second") }</th>
+                            <th scope="col">{ say!("compare-column") }</th>
+                            <th scope="col">{ say!("column-known") }</th>
+                            <th scope="col">{ say!("column-source") }</th>
                         </tr>
                     </thead>
                     { for property::GROUPS.iter().map(|group| html! {
@@ -441,7 +448,7 @@ fn numbers(found: &Compare) -> Html {
                             };
                             Some(html! {
                                 <tr>
-                                    <th scope="row">{ p.name }</th>
+                                    <th scope="row">{ p.name() }</th>
                                     { cell(one) }
                                     { cell(other) }
                                     <td>{ verdict(found, p.key)?.words() }</td>

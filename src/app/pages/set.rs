@@ -20,7 +20,8 @@ use crate::report_sheet::ReportSheet;
 use crate::sheet::Sheet;
 use crate::under_bow;
 use crate::units;
-use crate::words::naming::{a_letter, capital, list, portrait, short};
+use crate::words::naming::{a_letter, capital, list, portrait, short, the_string};
+use crate::words::questions::{instrument_name, size_name, tuning_name};
 use crate::words::{plan, reasons, say, set as words, verdict};
 
 /// Properties of [`SetPage`].
@@ -46,9 +47,6 @@ pub struct SetPageProps {
 const WIDEST_PX: f64 = 132.0;
 /// The same where two sets stand beside each other.
 const WIDEST_OF_TWO_PX: f64 = 80.0;
-
-/// What is said where there is no printing.
-const NO_PRINTING: &str = "This browser does not print. Download makes a file of the same.";
 
 /// The answer.
 #[component]
@@ -79,9 +77,9 @@ pub fn SetPage(props: &SetPageProps) -> Html {
 fn context(problem: &Problem, label: &str) -> String {
     let what = format!(
         "{} {}, {}, {}",
-        capital(&problem.instrument_name),
-        problem.size,
-        problem.tuning_name,
+        capital(instrument_name(&problem.instrument)),
+        size_name(&problem.size),
+        tuning_name(&problem.instrument, &problem.tuning),
         units::hertz(problem.a4_hz)
     );
     if label.is_empty() { what } else { format!("{label}: {what}") }
@@ -135,7 +133,7 @@ fn Chosen(props: &ChosenProps) -> Html {
     html! {
         <>
             if !urgent.is_empty() {
-                <section class="urgent" aria-label="Cautions for this instrument">
+                <section class="urgent" aria-label={say!("set-cautions")}>
                     { for urgent.iter().map(|c| html! { <p class="caution">{ plan::caution(&c.caution) }</p> }) }
                 </section>
             }
@@ -154,7 +152,7 @@ fn Chosen(props: &ChosenProps) -> Html {
             { assumed(&problem, &props.page.on_change) }
             { load(set, &problem, &names) }
             <section class="strings" aria-labelledby="strings">
-                <h2 id="strings">{ if set.close_call { "The first set, string by string" } else { "String by string" } }</h2>
+                <h2 id="strings">{ if set.close_call { say!("set-first-strings") } else { say!("part-strings") } }</h2>
                 { for set.strings.iter().enumerate().map(|(i, s)| {
                     let cautions = set.plan.cautions.iter().filter(|c| c.string == Some(i)).cloned().collect::<Vec<_>>();
                     html! {
@@ -164,7 +162,7 @@ fn Chosen(props: &ChosenProps) -> Html {
                 }) }
             </section>
             <section class="ear" aria-labelledby="ear">
-                <h2 id="ear">{ "To the ear" }</h2>
+                <h2 id="ear">{ say!("set-ear") }</h2>
                 <Later {of} turn={turn(1)}>
                     <Listening id="hear" instrument={problem.instrument.clone()} benches={Rc::new(under_bow::benches(set, &names))} />
                 </Later>
@@ -173,7 +171,7 @@ fn Chosen(props: &ChosenProps) -> Html {
             <Later {of} turn={turn(3)}>{ counted(&problem, set, &names) }</Later>
             <Actions page={props.page.clone()} />
             if *printless {
-                <p class="amiss" role="alert">{ NO_PRINTING }</p>
+                <p class="amiss" role="alert">{ say!("no-printing") }</p>
             }
             if let Some((string, name)) = printed {
                 <ReportSheet string={Rc::new(string.clone())} problem={problem} name={name.clone()} label={props.page.label.clone()} />
@@ -208,7 +206,7 @@ fn likeness(construction: &Construction, name: &str, family_key: &str, px_per_mm
         <>
             <span class="likeness-room">
                 <Portrait construction={construction.clone()} px_per_mm={px_per_mm}
-                    label={portrait(&format!("the {name} string"), construction)} />
+                    label={portrait(&the_string(name), construction)} />
             </span>
             <span class="note-name">{ name }</span>
             <span class="kind">{ short(family_key, construction) }</span>
@@ -249,9 +247,9 @@ fn level(set: &Set, names: &[String], on_compare: &Callback<usize>) -> Html {
                                 <span class="standing">{ word }</span>
                             }
                             if differ.contains(&i) {
-                                <span class="differs-mark">{ "differs" }</span>
+                                <span class="differs-mark">{ say!("set-differs") }</span>
                             } else if other_metal(i) {
-                                <span class="kind">{ "(another metal)" }</span>
+                                <span class="kind">{ say!("set-metal") }</span>
                             }
                         </li>
                     }) }
@@ -271,8 +269,8 @@ fn level(set: &Set, names: &[String], on_compare: &Callback<usize>) -> Html {
         <section class="level" aria-labelledby="level">
             <h2 id="level">{ words::lead(set) }</h2>
             <div class="equals">
-                { one("First set", &chosen, &words::chosen_gauges(set), first) }
-                { one("Second set", &other, &words::other_gauges(set), second) }
+                { one(say!("set-first"), &chosen, &words::chosen_gauges(set), first) }
+                { one(say!("set-second"), &other, &words::other_gauges(set), second) }
             </div>
             <ScaleBar px_per_mm={px_per_mm} />
             <p>
@@ -281,7 +279,7 @@ fn level(set: &Set, names: &[String], on_compare: &Callback<usize>) -> Html {
                     let onclick = on_compare.reform(move |_: MouseEvent| i);
                     html! {
                         <button type="button" class="button quiet" onclick={onclick}>
-                            { format!("Compare the two {} strings", names[i]) }
+                            { say!("set-compare-two", name = &names[i]) }
                         </button>
                     }
                 }) }
@@ -296,8 +294,8 @@ fn assumed(problem: &Problem, on_change: &Callback<()>) -> Html {
         <section class="assumed">
             <p>
                 { sentence }
-                { " An answer of your own in place of any of these would sharpen the set. " }
-                <button type="button" class="as-link" onclick={on_change.reform(|_: MouseEvent| ())}>{ "Change" }</button>
+                { " " }{ say!("set-sharpen") }{ " " }
+                <button type="button" class="as-link" onclick={on_change.reform(|_: MouseEvent| ())}>{ say!("change") }</button>
             </p>
         </section>
     }
@@ -320,13 +318,13 @@ fn Actions(props: &ActionsProps) -> Html {
     html! {
         <>
             <p class="actions">
-                <button type="button" class="button" onclick={on_print}>{ "Print the sheet" }</button>
-                <button type="button" class="button quiet" onclick={then(&page.on_keep)}>{ "Keep" }</button>
-                <button type="button" class="button quiet" onclick={then(&page.on_download)}>{ "Download" }</button>
-                <button type="button" class="button quiet" onclick={then(&page.on_change)}>{ "Change answers" }</button>
+                <button type="button" class="button" onclick={on_print}>{ say!("set-print") }</button>
+                <button type="button" class="button quiet" onclick={then(&page.on_keep)}>{ say!("set-keep") }</button>
+                <button type="button" class="button quiet" onclick={then(&page.on_download)}>{ say!("set-download") }</button>
+                <button type="button" class="button quiet" onclick={then(&page.on_change)}>{ say!("set-change") }</button>
             </p>
             if *printless {
-                <p class="amiss" role="alert">{ NO_PRINTING }</p>
+                <p class="amiss" role="alert">{ say!("no-printing") }</p>
             }
         </>
     }
@@ -335,42 +333,36 @@ fn Actions(props: &ActionsProps) -> Html {
 /// Total load, load on the bridge, and the steps between neighbours.
 fn load(set: &Set, problem: &Problem, names: &[String]) -> Html {
     let (total, bridge) = (&set.total_tension_n, &set.downforce_n);
-    let written = |r: &protocol::reply::Range| {
-        let range = format!("{} to {}", units::fixed(r.low, 0), units::fixed(r.high, 0));
-        (units::force(r.value), units::with_unit(&range, "N"))
-    };
+    let written =
+        |r: &protocol::reply::Range| (units::force(r.value), units::force_range(r.low, r.high));
     let ((total_force, total_range), (bridge_force, bridge_range)) =
         (written(total), written(bridge));
-    let usual = format!(
-        "{} to {}",
-        units::fixed(problem.usual_load_n.0, 0),
-        units::with_unit(&units::fixed(problem.usual_load_n.1, 0), "N")
-    );
+    let usual = units::force_range(problem.usual_load_n.0, problem.usual_load_n.1);
     let most = 1.12 * problem.usual_load_n.1.max(problem.most_load_n).max(total.high);
     let title = words::load_title(set, problem);
     html! {
         <section class="load" aria-labelledby="load">
             <h2 id="load">{ title }</h2>
             <dl class="bars">
-                <dt>{ "All strings together" }</dt>
+                <dt>{ say!("load-all") }</dt>
                 <dd>
-                    <p>{ format!("{total_force}, within {total_range}. Usual is {usual}.") }
+                    <p>{ say!("load-total", force = &total_force, range = &total_range, usual = &usual) }
                     if problem.most_load_n < problem.usual_load_n.1 {
-                        { format!(" For an old or light instrument we stay under {}.", units::with_unit(&units::fixed(problem.most_load_n, 0), "N")) }
+                        { format!(" {}", say!("load-old", limit = units::one_force(problem.most_load_n))) }
                     }
                     </p>
-                    <RangeBar label={format!("Total tension {total_range}; usual {usual}")} most={most}
+                    <RangeBar label={say!("load-total-bar", range = &total_range, usual = &usual)} most={most}
                         value={total.value} range={(total.low, total.high)} usual={problem.usual_load_n}
                         limit={Some(problem.most_load_n)} />
                 </dd>
-                <dt>{ "Pressing on the bridge" }</dt>
+                <dt>{ say!("load-bridge") }</dt>
                 <dd>
-                    <p>{ format!("{bridge_force}, within {bridge_range}.") }</p>
-                    <RangeBar label={format!("Force on the bridge {bridge_range}")} most={most}
+                    <p>{ say!("load-bridge-force", force = &bridge_force, range = &bridge_range) }</p>
+                    <RangeBar label={say!("load-bridge-bar", range = &bridge_range)} most={most}
                         value={bridge.value} range={(bridge.low, bridge.high)} />
                 </dd>
             </dl>
-            <p class="legend-line">{ "Dot: the value. Line with ends: where it lies, 90 times in 100. Grey field: what is usual. Dashed line: the most we recommend. Both lines begin at nought and share one scale." }</p>
+            <p class="legend-line">{ say!("load-legend") }</p>
             { steps(set, names) }
         </section>
     }
@@ -381,15 +373,15 @@ fn steps(set: &Set, names: &[String]) -> Html {
     html! {
         <>
             <h3>{ title }</h3>
-            <Scroll label="Steps between neighbours">
+            <Scroll label={say!("steps-table")}>
                 <table>
                     <thead>
                         <tr>
-                            <th scope="col">{ "From, to" }</th>
-                            <th scope="col">{ "Tension, upper over lower" }</th>
-                            <th scope="col">{ "Usual" }</th>
-                            <th scope="col">{ "In a word" }</th>
-                            <th scope="col">{ "Push on the bridge, lower over upper" }</th>
+                            <th scope="col">{ say!("steps-from") }</th>
+                            <th scope="col">{ say!("steps-tension") }</th>
+                            <th scope="col">{ say!("steps-column-usual") }</th>
+                            <th scope="col">{ say!("column-word") }</th>
+                            <th scope="col">{ say!("steps-push") }</th>
                         </tr>
                     </thead>
                     <tbody>
@@ -411,20 +403,21 @@ fn steps(set: &Set, names: &[String]) -> Html {
 
 fn the_plan(set: &Set, problem: &Problem, names: &[String]) -> Html {
     let (likely, safe) = set.plan.fit_before_d;
-    let day =
-        problem.concert_days.map(|days| format!(" You said it matters in {}.", units::days(days)));
+    let day = problem
+        .concert_days
+        .map(|days| format!(" {}", say!("plan-matters", days = units::days(days))));
     html! {
         <section class="plan" aria-labelledby="plan">
-            <h2 id="plan">{ format!("Fit it {} before it matters, {} to be safe", units::days_to_be_safe(likely), units::days_to_be_safe(safe)) }</h2>
+            <h2 id="plan">{ say!("plan-title", likely = units::days_to_be_safe(likely), safe = units::days_to_be_safe(safe)) }</h2>
             <ol class="do">
-                <li>{ "One string at a time, in any order: slacken and take off one, fit the new one, bring it to pitch, then the next." }</li>
-                <li>{ "Tune often on the first day, and set the bridge upright each time." }</li>
-                <li>{ "Then tune once a day until a night costs no more than five cents." }{ day.unwrap_or_default() }</li>
+                <li>{ say!("plan-one") }</li>
+                <li>{ say!("plan-often") }</li>
+                <li>{ say!("plan-daily") }{ day.unwrap_or_default() }</li>
             </ol>
-            <Scroll label="Days until each string has settled">
+            <Scroll label={say!("plan-days")}>
                 <table>
-                    <caption>{ "Days of retuning, string by string" }</caption>
-                    <thead><tr><th scope="col">{ "String" }</th><th scope="col">{ "Likely" }</th><th scope="col">{ "At the long end" }</th></tr></thead>
+                    <caption>{ say!("plan-days-caption") }</caption>
+                    <thead><tr><th scope="col">{ say!("plan-string") }</th><th scope="col">{ say!("plan-likely") }</th><th scope="col">{ say!("plan-long") }</th></tr></thead>
                     <tbody>
                         { for set.plan.settled_d.iter().zip(names).map(|((likely, long), name)| html! {
                             <tr>
@@ -438,11 +431,11 @@ fn the_plan(set: &Set, problem: &Problem, names: &[String]) -> Html {
             </Scroll>
             <div class="two">
                 <div>
-                    <h3>{ "Check at the set-up" }</h3>
+                    <h3>{ say!("plan-check") }</h3>
                     <ul>{ for set.plan.checks.iter().map(|c| html! { <li>{ plan::check(c) }</li> }) }</ul>
                 </div>
                 <div>
-                    <h3>{ "Take care" }</h3>
+                    <h3>{ say!("plan-care") }</h3>
                     <ul>
                         { for set.plan.cautions.iter().map(|c| html! {
                             <li>
@@ -466,14 +459,11 @@ fn counted(problem: &Rc<Problem>, set: &Set, names: &[String]) -> Html {
             .steps
             .iter()
             .map(|s| {
-                format!(
-                    "times {} for {}",
-                    units::significant(s.factor, 2),
-                    reasons::because(&s.because)
-                )
+                let factor = units::significant(s.factor, 2);
+                say!("weights-step", factor = factor, because = reasons::because(&s.because))
             })
             .collect();
-        if steps.is_empty() { "as for anybody".to_owned() } else { list(&steps) }
+        if steps.is_empty() { say!("weights-none").to_owned() } else { list(&steps) }
     };
     let mut weights: Vec<&Weight> = problem.weights.iter().collect();
     weights.sort_by(|a, b| b.weight.total_cmp(&a.weight));
@@ -481,7 +471,7 @@ fn counted(problem: &Rc<Problem>, set: &Set, names: &[String]) -> Html {
         weights.iter().take(3).map(|w| reasons::attribute(&w.attribute)).collect();
     html! {
         <section class="counted" aria-labelledby="counted">
-            <h2 id="counted">{ format!("What counted most: {}", list(&most)) }</h2>
+            <h2 id="counted">{ say!("weights-title", most = list(&most)) }</h2>
             <p>
                 { words::searched(&set.searched, names) }
                 if !set.close_call {
@@ -496,16 +486,16 @@ fn counted(problem: &Rc<Problem>, set: &Set, names: &[String]) -> Html {
                 <Swings problem={problem.clone()} />
             </details>
             <details>
-                <summary>{ "Every weight, and the answer that moved it" }</summary>
-                <p>{ "The weights are judgements. Each wish is met between 2 and 100 of 100; a string’s score is the weighted mean of the logarithms." }</p>
-                <Scroll label="Weights">
+                <summary>{ say!("weights-every") }</summary>
+                <p>{ say!("weights-how") }</p>
+                <Scroll label={say!("part-weights")}>
                     <table>
                         <thead>
                             <tr>
-                                <th scope="col">{ "Wish" }</th>
-                                <th scope="col">{ "Weight for anybody" }</th>
-                                <th scope="col">{ "Moved by your answers" }</th>
-                                <th scope="col">{ "Weight here" }</th>
+                                <th scope="col">{ say!("column-wish") }</th>
+                                <th scope="col">{ say!("weights-base") }</th>
+                                <th scope="col">{ say!("weights-moved") }</th>
+                                <th scope="col">{ say!("weights-here") }</th>
                             </tr>
                         </thead>
                         <tbody>
@@ -538,16 +528,16 @@ fn nothing(fit: &Fit, on_change: &Callback<()>) -> Html {
     html! {
         <>
             <section class="obstacles" aria-labelledby="obstacles">
-                <h2 id="obstacles">{ "What stands in the way" }</h2>
+                <h2 id="obstacles">{ say!("nothing-why") }</h2>
                 { for fit.obstacles.iter().map(obstacle) }
-                <h2>{ "What would help" }</h2>
+                <h2>{ say!("nothing-help") }</h2>
                 if relax.is_empty() {
-                    <p>{ "No single wish, given up alone, leaves anything. Give up two, or ask a maker or a luthier: what you want may have to be made." }</p>
+                    <p>{ say!("nothing-single") }</p>
                 } else {
-                    <p>{ "Any one of these wishes, given up alone, leaves something that fits:" }</p>
+                    <p>{ say!("nothing-any") }</p>
                     <ul>{ for relax.iter().map(|wish| html! { <li>{ *wish }</li> }) }</ul>
                 }
-                <p><button type="button" class="button" onclick={on_change.reform(|_: MouseEvent| ())}>{ "Change answers" }</button></p>
+                <p><button type="button" class="button" onclick={on_change.reform(|_: MouseEvent| ())}>{ say!("set-change") }</button></p>
             </section>
             { assumed(&fit.problem, on_change) }
         </>
@@ -556,22 +546,18 @@ fn nothing(fit: &Fit, on_change: &Callback<()>) -> Html {
 
 fn obstacle(o: &Obstacle) -> Html {
     let load = o.lightest_n.zip(o.most_n).map(|(lightest, most)| {
-        format!(
-            "Even the lightest set pulls with {}; the most we recommend here is {}.",
-            units::force(lightest),
-            units::force(most)
-        )
+        say!("nothing-lightest", lightest = units::force(lightest), most = units::force(most))
     });
     html! {
         <div class="obstacle">
             if let Some(note) = &o.note {
-                <h3>{ format!("The {}", crate::words::naming::letter(note)) }</h3>
+                <h3>{ say!("nothing-string", name = crate::words::naming::letter(note)) }</h3>
             }
             if let Some(load) = load {
                 <p>{ load }</p>
             }
             if !o.limits.is_empty() {
-                <p>{ "Left out, because they" }</p>
+                <p>{ say!("nothing-left-out") }</p>
                 <ul>
                     { for o.limits.iter().map(|l| html! {
                         <li>{ format!("{}: {}", plan::limit(&l.limit), units::fixed(l.count as f64, 0)) }</li>

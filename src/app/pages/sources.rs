@@ -12,7 +12,7 @@ use crate::components::table::{Scroll, group_row, source_link};
 use crate::hooks::use_model;
 use crate::platform::view;
 use crate::words::naming::capital;
-use crate::words::property;
+use crate::words::{property, say};
 
 /// Properties of [`SourcesPage`].
 #[derive(Clone, PartialEq, Properties)]
@@ -33,7 +33,7 @@ pub fn SourcesPage(props: &SourcesPageProps) -> Html {
             spawn_local(async move {
                 let answer = match model.ask(&Request::Tables(TablesRequest {})).await {
                     Ok(Reply::Tables(found)) => Ok(Rc::new(*found)),
-                    Ok(_) => Err("the model sent another kind of answer".to_owned()),
+                    Ok(_) => Err(say!("sources-other-answer").to_owned()),
                     Err(error) => Err(error.to_string()),
                 };
                 tables.set(Some(answer));
@@ -48,12 +48,12 @@ pub fn SourcesPage(props: &SourcesPageProps) -> Html {
     });
     html! {
         <article class="sources">
-            <h1>{ "Where the numbers come from" }</h1>
-            <p class="lede">{ "Every number on these pages has a range and says how it is known." }</p>
+            <h1>{ say!("foot-sources") }</h1>
+            <p class="lede">{ say!("sources-lead") }</p>
             { grades() }
             { match &*tables {
-                None => html! { <p role="status">{ "Fetching the tables…" }</p> },
-                Some(Err(error)) => html! { <p role="alert">{ format!("The tables could not be had: {error}.") }</p> },
+                None => html! { <p role="status">{ say!("sources-fetching") }</p> },
+                Some(Err(error)) => html! { <p role="alert">{ say!("sources-broke", reason = error) }</p> },
                 Some(Ok(tables)) => html! { <Bibliography tables={tables.clone()} /> },
             } }
         </article>
@@ -63,7 +63,7 @@ pub fn SourcesPage(props: &SourcesPageProps) -> Html {
 fn grades() -> Html {
     html! {
         <section aria-labelledby="grades">
-            <h2 id="grades">{ "How a number is known" }</h2>
+            <h2 id="grades">{ say!("sources-grades") }</h2>
             <dl class="grades">
                 { for property::EVIDENCE.into_iter().map(|grade| html! {
                     <>
@@ -72,7 +72,7 @@ fn grades() -> Html {
                     </>
                 }) }
             </dl>
-            <p>{ "A range holds the true number 90 times in 100. Where its upper end is more than three times its lower, we say “unknown within” and draw no reason from it." }</p>
+            <p>{ say!("sources-range") }</p>
         </section>
     }
 }
@@ -91,11 +91,11 @@ pub fn Bibliography(props: &BibliographyProps) -> Html {
     html! {
         <>
             <section aria-labelledby="formulas">
-                <h2 id="formulas">{ "How each number is computed" }</h2>
-                <p>{ "L is the sounding length, f the pitch, μ the mass a length (μ₀ unstretched), EA the stiffness of the core along the string, T the tension, D and d the outer and the core diameter, K the stiffness in bending, κ/2 = 865.6 cents. Z = √(T μ) is the impedance, R what the bridge resists, β = 0.1 where the bow touches, v = 0.1 m/s its speed, μs and μd the friction of standing and of sliding hair, η a loss, C the stiffness to a twist, J the inertia of one." }</p>
-                <Scroll label="Table of formulas">
+                <h2 id="formulas">{ say!("sources-formulas") }</h2>
+                <p>{ say!("sources-letters") }</p>
+                <Scroll label={say!("sources-table")}>
                     <table>
-                        <thead><tr><th scope="col">{ "Number" }</th><th scope="col">{ "Formula" }</th><th scope="col">{ "Known at best" }</th><th scope="col">{ "Source" }</th></tr></thead>
+                        <thead><tr><th scope="col">{ say!("column-number") }</th><th scope="col">{ say!("sources-formula") }</th><th scope="col">{ say!("sources-best") }</th><th scope="col">{ say!("column-source") }</th></tr></thead>
                         { for property::GROUPS.iter().map(|group| html! {
                         <tbody>
                             { group_row(group, 4) }
@@ -103,8 +103,8 @@ pub fn Bibliography(props: &BibliographyProps) -> Html {
                                 let entry = tables.properties.iter().find(|e| e.key == p.key)?;
                                 Some(html! {
                                     <tr>
-                                        <th scope="row">{ p.name }<span class="means">{ p.means }</span></th>
-                                        <td class="formula">{ p.formula }</td>
+                                        <th scope="row">{ p.name() }<span class="means">{ p.means() }</span></th>
+                                        <td class="formula">{ p.formula() }</td>
                                         <td><Evidence grade={entry.evidence.clone()} /></td>
                                         <td>{ source_link(&entry.source) }</td>
                                     </tr>
@@ -116,11 +116,11 @@ pub fn Bibliography(props: &BibliographyProps) -> Html {
                 </Scroll>
             </section>
             <section aria-labelledby="unverified">
-                <h2 id="unverified">{ "Formulas that nothing outside holds yet, and why" }</h2>
+                <h2 id="unverified">{ say!("sources-unheld") }</h2>
                 if tables.unverified.is_empty() {
-                    <p>{ "There are none: every formula is held by a published value or an independent solution." }</p>
+                    <p>{ say!("sources-all-held") }</p>
                 } else {
-                    <p>{ "Every other formula is tested against a published value or an independent solution. These are not; their names are those in the model." }</p>
+                    <p>{ say!("sources-rest") }</p>
                     <dl class="works unverified">
                         { for tables.unverified.iter().map(|u| html! {
                             <div class="work">
@@ -132,7 +132,7 @@ pub fn Bibliography(props: &BibliographyProps) -> Html {
                 }
             </section>
             <section aria-labelledby="works">
-                <h2 id="works">{ "The works" }</h2>
+                <h2 id="works">{ say!("sources-works") }</h2>
                 <dl class="works">{ for tables.sources.iter().map(source) }</dl>
             </section>
         </>
@@ -152,7 +152,7 @@ fn source(s: &Source) -> Html {
                     { &s.place }{ ". " }
                 }
                 if !s.remark.is_empty() {
-                    <span class="remark">{ "To know: " }{ &s.remark }{ "." }</span>
+                    <span class="remark">{ say!("sources-remark", remark = &s.remark) }</span>
                 }
             </dd>
         </div>

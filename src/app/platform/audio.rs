@@ -8,6 +8,8 @@ use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{AudioBufferSourceNode, AudioContext, AudioScheduledSourceNode, GainNode};
 
+use crate::words::say;
+
 /// Samples of one channel, full scale 1. Copies share them.
 #[derive(Clone, Debug)]
 pub struct Samples(pub(crate) Float32Array);
@@ -70,8 +72,7 @@ impl Deck {
         heard: usize,
         ended: Rc<dyn Fn()>,
     ) -> Result<Self, String> {
-        Self::started(sounds, rate_hz, heard, ended)
-            .map_err(|_| "this browser plays no sound".to_owned())
+        Self::started(sounds, rate_hz, heard, ended).map_err(|_| say!("audio-none").to_owned())
     }
 
     fn started(

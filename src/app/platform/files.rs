@@ -6,6 +6,8 @@ use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{Blob, BlobPropertyBag, Event, File, HtmlAnchorElement, HtmlInputElement, Url};
 
+use crate::words::say;
+
 /// The largest file that is opened. A ledger of thousands of fittings is a few megabytes.
 const SIZE_MAX: f64 = 32.0 * 1024.0 * 1024.0;
 
@@ -26,8 +28,7 @@ pub struct Opened {
 /// # Errors
 /// When the browser refuses, with its reason in words.
 pub fn save(name: &str, media_type: &str, text: &str) -> Result<(), String> {
-    offer(name, media_type, &text.into())
-        .ok_or_else(|| format!("the browser did not accept {name} as a download"))
+    offer(name, media_type, &text.into()).ok_or_else(|| say!("file-no-download", name = name))
 }
 
 /// Hands bytes to the person as a file.
@@ -36,7 +37,7 @@ pub fn save(name: &str, media_type: &str, text: &str) -> Result<(), String> {
 /// When the browser refuses, with its reason in words.
 pub fn save_bytes(name: &str, media_type: &str, bytes: &[u8]) -> Result<(), String> {
     offer(name, media_type, &Uint8Array::from(bytes).into())
-        .ok_or_else(|| format!("the browser did not accept {name} as a download"))
+        .ok_or_else(|| say!("file-no-download", name = name))
 }
 
 fn offer(name: &str, media_type: &str, content: &JsValue) -> Option<()> {
@@ -76,18 +77,19 @@ pub async fn open(event: Event) -> Result<Option<Opened>, String> {
 async fn read(file: &File) -> Result<Opened, String> {
     let name = file.name();
     if file.size() > SIZE_MAX {
-        return Err(format!(
-            "{name} has {:.0} MB, and at most {:.0} MB are opened",
-            file.size() / 1_048_576.0,
-            SIZE_MAX / 1_048_576.0
+        return Err(say!(
+            "file-too-large",
+            name = name,
+            size = format!("{:.0}", file.size() / 1_048_576.0),
+            most = format!("{:.0}", SIZE_MAX / 1_048_576.0),
         ));
     }
     let buffer = JsFuture::from(file.array_buffer())
         .await
-        .map_err(|_| format!("{name} could not be read"))?;
+        .map_err(|_| say!("file-unreadable", name = &name))?;
     // The browser's own reading as text would put a mark in place of what is no text, and lose it.
     let text = String::from_utf8(Uint8Array::new(&buffer).to_vec())
-        .map_err(|_| format!("{name} is not a text file (UTF-8)"))?;
+        .map_err(|_| say!("file-no-text", name = &name))?;
     let text = text.strip_prefix('\u{feff}').map(str::to_owned).unwrap_or(text);
     Ok(Opened { name, text })
 }

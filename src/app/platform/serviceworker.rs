@@ -11,6 +11,8 @@ use web_sys::{
     ServiceWorker, ServiceWorkerContainer, ServiceWorkerRegistration, ServiceWorkerState,
 };
 
+use crate::words::say;
+
 /// How long a build that waited since an earlier visit may take to take over as the page starts.
 const TAKE_OVER_MS: u32 = 2_000;
 
@@ -38,7 +40,7 @@ pub fn register(report: impl Fn(Offline) + 'static) {
         if let Err(error) = follow(&container, &report).await {
             let reason = error
                 .dyn_ref::<js_sys::Error>()
-                .map_or_else(|| "unknown reason".to_owned(), |error| error.message().into());
+                .map_or_else(|| say!("unknown-reason").to_owned(), |error| error.message().into());
             report(Offline::Failed(reason));
         }
     });
@@ -108,7 +110,7 @@ async fn follow(
             let changed = Closure::<dyn Fn()>::new(move || match seen.state() {
                 // It could not fetch every file; an older build stays in charge if there is one.
                 ServiceWorkerState::Redundant if !installed.get() => {
-                    report(Offline::Failed("the files could not all be kept".to_owned()));
+                    report(Offline::Failed(say!("offline-not-all").to_owned()));
                 }
                 _ => {
                     installed.set(true);

@@ -12,6 +12,8 @@ use gloo::events::EventListener;
 use wasm_bindgen::JsCast;
 use web_sys::{DomException, Storage, StorageEvent};
 
+use crate::words::say;
+
 /// What stands before every name, for the browser's store belongs to the host and may hold more than this page.
 const PREFIX: &str = "ropewalk/";
 
@@ -37,19 +39,10 @@ pub enum StorageError {
 impl fmt::Display for StorageError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::Disabled => write!(
-                f,
-                "this browser keeps nothing for this page, so save to a file before you close it"
-            ),
-            Self::Full => write!(
-                f,
-                "there is no room left for this page's notes, so save to a file before you close it"
-            ),
+            Self::Disabled => f.write_str(say!("storage-disabled")),
+            Self::Full => f.write_str(say!("storage-full")),
             Self::Broken { kept_under, reason } => {
-                write!(
-                    f,
-                    "what was kept cannot be read ({reason}); it is still there, under the name {kept_under}"
-                )
+                f.write_str(&say!("storage-broken", reason = reason, name = kept_under))
             }
         }
     }

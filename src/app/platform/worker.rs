@@ -20,6 +20,8 @@ use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 use web_sys::{ErrorEvent, Event, MessageEvent, Worker, WorkerOptions, WorkerType};
 
+use crate::words::say;
+
 /// The id of the model that this page was built with.
 pub const MODEL: &str = env!("ROPEWALK_MODEL");
 
@@ -58,15 +60,12 @@ impl BridgeError {
 impl fmt::Display for BridgeError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::Cancelled => write!(f, "the calculation was stopped"),
-            Self::Failed(reason) => write!(f, "the calculation broke down: {reason}"),
+            Self::Cancelled => f.write_str(say!("worker-stopped")),
+            Self::Failed(reason) => f.write_str(&say!("worker-failed", reason = reason)),
             Self::Silent(seconds) => {
-                write!(f, "the calculation gave no answer within {seconds} s and was stopped")
+                f.write_str(&say!("worker-silent", seconds = seconds.to_string()))
             }
-            Self::OtherBuild => write!(
-                f,
-                "the page and its calculation are of different builds: close every tab of it and open it anew"
-            ),
+            Self::OtherBuild => f.write_str(say!("worker-other-build")),
         }
     }
 }
@@ -196,10 +195,10 @@ impl Bridge {
                 self.state.borrow_mut().live = Some(live);
                 self.arm(self.limits_ms.0);
             }
-            Err(error) => self.fail_all(&BridgeError::Failed(format!(
-                "the worker could not be started ({})",
-                told(&error)
-            ))),
+            Err(error) => {
+                let reason = say!("worker-no-start", reason = told(&error));
+                self.fail_all(&BridgeError::Failed(reason));
+            }
         }
     }
 
@@ -268,8 +267,7 @@ impl Bridge {
                     .dyn_ref::<ErrorEvent>()
                     .map(ErrorEvent::message)
                     .filter(|message| !message.is_empty());
-                bridge
-                    .broke(message.unwrap_or_else(|| "the worker could not be loaded".to_owned()));
+                bridge.broke(message.unwrap_or_else(|| say!("worker-no-load").to_owned()));
             }
         });
         worker.set_onmessage(Some(on_message.as_ref().unchecked_ref()));
@@ -409,5 +407,5 @@ impl Bridge {
 fn told(error: &JsValue) -> String {
     error
         .dyn_ref::<js_sys::Error>()
-        .map_or_else(|| "unknown reason".to_owned(), |error| error.message().into())
+        .map_or_else(|| say!("unknown-reason").to_owned(), |error| error.message().into())
 }

@@ -4,41 +4,37 @@ use protocol::reply::{BowMap, BowRow};
 
 use crate::units;
 use crate::words::naming::capital;
+use crate::words::{say, speech};
 
-/// What a note under the bow is called, and what stands for it in a drawing.
+/// A kind of note under the bow.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Regime {
     /// Its key in a reply.
     pub key: &'static str,
+}
+
+impl Regime {
     /// Short enough to stand in a drawing.
-    pub label: &'static str,
+    #[must_use]
+    pub fn label(self) -> &'static str {
+        speech::of_or_key("regime", self.key)
+    }
+
     /// What one hears.
-    pub means: &'static str,
+    #[must_use]
+    pub fn means(self) -> &'static str {
+        speech::of("regime", &format!("{}.means", self.key)).unwrap_or_default()
+    }
 }
 
 /// Every kind of note.
 pub const REGIMES: [Regime; 6] = [
-    Regime { key: "helmholtz", label: "clean", means: "one slip in each swing: a clean note" },
-    Regime {
-        key: "double-slip",
-        label: "surface",
-        means: "two slips or more in each swing: a thin sound on the surface",
-    },
-    Regime { key: "raucous", label: "crunch", means: "slips at odd times: a crunch" },
-    Regime {
-        key: "anomalous-low",
-        label: "too low",
-        means: "slips too far apart: a note below the string’s own",
-    },
-    Regime {
-        key: "multiple-flyback",
-        label: "hoarse",
-        means: "one slip in each swing, but cut short: hoarse",
-    },
-    Regime {
-        key: "not-settled",
-        label: "late",
-        means: "not clean after 60 swings, or hardly held by the bow",
-    },
+    Regime { key: "helmholtz" },
+    Regime { key: "double-slip" },
+    Regime { key: "raucous" },
+    Regime { key: "anomalous-low" },
+    Regime { key: "multiple-flyback" },
+    Regime { key: "not-settled" },
 ];
 
 /// The kind of note of that key.
@@ -57,18 +53,17 @@ fn decibels(width: f64) -> String {
 /// A window is none where no force gives a clean note.
 #[must_use]
 pub fn windows(first: &str, second: Option<&str>, found: &[Option<f64>]) -> String {
+    let name = capital(first);
     let own = match found.first().copied().flatten() {
-        Some(width) => {
-            format!("{} speaks cleanly over a window of {}", capital(first), decibels(width))
-        }
-        None => format!("{} speaks cleanly at no force that was tried", capital(first)),
+        Some(width) => say!("window-clean", name = name, width = decibels(width)),
+        None => say!("window-none", name = name),
     };
     match second.zip(found.get(1)) {
         None => own,
         Some((name, Some(width))) => {
-            format!("{own}; {name} gave {}", units::fixed(*width, 0))
+            say!("window-other", own = own, name = name, width = units::fixed(*width, 0))
         }
-        Some((name, None)) => format!("{own}; {name} gave none"),
+        Some((name, None)) => say!("window-other-none", own = own, name = name),
     }
 }
 
@@ -76,14 +71,13 @@ pub fn windows(first: &str, second: Option<&str>, found: &[Option<f64>]) -> Stri
 #[must_use]
 pub fn starts(first: &str, second: Option<&str>, found: &[f64]) -> String {
     let of_hundred = |share: f64| units::fixed(100.0 * share, 0);
-    let own = format!(
-        "{} started cleanly {} times of 100",
-        capital(first),
-        of_hundred(found.first().copied().unwrap_or(0.0))
-    );
+    let count = of_hundred(found.first().copied().unwrap_or(0.0));
+    let own = say!("starts-clean", name = capital(first), count = count);
     match second.zip(found.get(1)) {
         None => own,
-        Some((name, share)) => format!("{own}; {name} {}", of_hundred(*share)),
+        Some((name, share)) => {
+            say!("starts-other", own = own, name = name, count = of_hundred(*share))
+        }
     }
 }
 
@@ -115,20 +109,14 @@ pub fn clean_run(row: &BowRow) -> Option<(usize, usize)> {
 /// How to read a map of this kind.
 #[must_use]
 pub fn how_to_read(map: &str) -> &'static str {
-    if map == "place" {
-        "Across: where the bow is, the bridge on the left. Up: how hard it presses. Each field is one note that was played and judged. The two lines are the limits by formula, for the same string. In a window of 6 dB the hardest press is twice the softest; in one of 20 dB, ten times. One field more or less means little."
-    } else {
-        "Across: how briskly the bow starts. Up: how hard it presses. Each field is one note from rest. The two lines are the limits by formula, between which a start should be clean from its first slip on. One field more or less means little."
-    }
+    if map == "place" { say!("map-place-how") } else { say!("map-start-how") }
 }
 
-/// What is said beside everything that sounds.
-pub const COMPARISON: &str = "The body is a plain one of its family, not yours, and there is no room around it. So it is a comparison of strings and not a prediction of what yours will sound like.";
+/// Pieces that can be played.
+pub const PIECES: [&str; 4] = ["open-string", "scale", "swell", "pizzicato"];
 
-/// Pieces that can be played: key and name.
-pub const PIECES: [(&str, &str); 4] = [
-    ("open-string", "Open strings, bowed"),
-    ("scale", "A scale from the lowest string"),
-    ("swell", "A slow swell on each string"),
-    ("pizzicato", "Open strings, plucked"),
-];
+/// What a piece is called.
+#[must_use]
+pub fn piece(key: &str) -> &str {
+    speech::of_or_key("piece", key)
+}

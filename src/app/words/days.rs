@@ -3,6 +3,7 @@
 use protocol::reply::{Night, Range};
 
 use super::naming::capital;
+use super::say;
 use crate::units;
 
 /// From here a chance is called very likely.
@@ -14,15 +15,15 @@ pub const LIKELY: f64 = 0.65;
 #[must_use]
 pub fn likely(chance: f64) -> &'static str {
     if chance >= VERY_LIKELY {
-        "very likely"
+        say!("very-likely")
     } else if chance >= LIKELY {
-        "likely"
+        say!("likely")
     } else if chance > 1.0 - LIKELY {
-        "a close call"
+        say!("close-call")
     } else if chance > 1.0 - VERY_LIKELY {
-        "unlikely"
+        say!("unlikely")
     } else {
-        "very unlikely"
+        say!("very-unlikely")
     }
 }
 
@@ -44,11 +45,11 @@ pub fn runs(nights: &[Night]) -> Vec<(&'static str, u32, u32)> {
 #[must_use]
 pub fn of_hundred(chance: f64) -> String {
     if chance >= 0.995 {
-        "over 99 of 100".to_owned()
+        say!("over-of-hundred", number = "99")
     } else if chance < 0.005 {
-        "under 1 of 100".to_owned()
+        say!("under-of-hundred", number = "1")
     } else {
-        format!("{} of 100", units::of_hundred(chance))
+        say!("of-hundred", number = units::of_hundred(chance))
     }
 }
 
@@ -56,9 +57,9 @@ pub fn of_hundred(chance: f64) -> String {
 #[must_use]
 pub fn percent(chance: f64) -> String {
     let number = if chance >= 0.995 {
-        "over 99".to_owned()
+        say!("over", number = "99")
     } else if chance < 0.005 {
-        "under 1".to_owned()
+        say!("under", number = "1")
     } else {
         units::of_hundred(chance)
     };
@@ -69,14 +70,18 @@ pub fn percent(chance: f64) -> String {
 #[must_use]
 pub fn cents(range: &Range) -> units::Written {
     let unknown = range.high > 3.0 * range.low && range.high > 0.0;
-    units::write(range.value, (range.low, range.high), "cents", 0, 2, unknown)
+    units::write(range.value, (range.low, range.high), say!("cents"), 0, 2, unknown)
 }
 
 /// What a day costs, with its range.
 #[must_use]
 pub fn lost(range: &Range) -> String {
     let w = cents(range);
-    if w.unknown || w.exact { w.plain() } else { format!("{}, within {}", w.plain(), w.range()) }
+    if w.unknown || w.exact {
+        w.plain()
+    } else {
+        say!("value-within", value = w.plain(), range = w.range())
+    }
 }
 
 /// The takeaway of the days: from which one on the string has settled, and how likely.
@@ -84,25 +89,21 @@ pub fn lost(range: &Range) -> String {
 pub fn title(nights: &[Night], name: &str) -> String {
     let first = |chance: f64| nights.iter().find(|n| n.chance >= chance).map(|n| n.day);
     let within = nights.len();
-    let day = |day: u32| match day {
-        1 => "on the first day".to_owned(),
-        n => format!("on day {n}"),
-    };
+    let on = |day: u32| say!("on-day", day = day);
     let said = match (first(LIKELY), first(VERY_LIKELY)) {
         (Some(likely), Some(very)) if likely == very => {
-            format!("the {name} has very likely settled {}", day(very))
+            say!("days-very", name = name, day = on(very))
         }
         (Some(likely), Some(very)) => {
-            format!("the {name} has likely settled {}, very likely {}", day(likely), day(very))
+            say!("days-both", name = name, day = on(likely), later = on(very))
         }
-        (Some(likely), None) => format!(
-            "the {name} has likely settled {}, but not even after {within} days very likely",
-            day(likely)
-        ),
-        (None, _) => format!(
-            "that the {name} has settled within {within} days is {}",
-            nights.last().map_or("unknown", |n| likely(n.chance))
-        ),
+        (Some(likely), None) => {
+            say!("days-likely", name = name, day = on(likely), days = within)
+        }
+        (None, _) => {
+            let likely = nights.last().map_or(say!("days-unknown"), |n| likely(n.chance));
+            say!("days-unlikely", name = name, days = within, likely = likely)
+        }
     };
     capital(&said)
 }

@@ -2,6 +2,7 @@
 
 use protocol::request::{Construction, Core, Winding};
 
+use super::say;
 use super::speech;
 use crate::components::section::{CoreSection, section};
 use crate::units;
@@ -9,26 +10,29 @@ use crate::units;
 /// A note as a player says it: `A` for `A4`, `F♯` for `F#2`.
 #[must_use]
 pub fn letter(note: &str) -> String {
-    note.trim_end_matches(|c: char| c.is_ascii_digit() || c == '-')
-        .replace('#', "♯")
-        .replace('b', "♭")
+    let name = note.trim_end_matches(|c: char| c.is_ascii_digit() || c == '-');
+    let key = name.replace('#', "-sharp").replace('b', "-flat");
+    speech::of_or_key("note", &key).to_owned()
 }
 
 /// What each string of a set is called: its letter, and where two share one, which of the two it is.
 #[must_use]
 pub fn letters<'a>(notes: impl IntoIterator<Item = &'a str>) -> Vec<String> {
-    let all: Vec<String> = notes.into_iter().map(letter).collect();
+    let notes: Vec<&str> = notes.into_iter().collect();
+    let all: Vec<String> = notes.iter().map(|note| letter(note)).collect();
     all.iter()
         .enumerate()
         .map(|(i, own)| {
             let same: Vec<usize> = (0..all.len()).filter(|j| all[*j] == *own).collect();
             let place = same.iter().position(|j| *j == i).unwrap_or(0);
-            match (same.len(), place) {
-                (1, _) => own.clone(),
-                (_, 0) => format!("high {own}"),
-                (n, p) if p + 1 == n => format!("low {own}"),
-                _ => format!("middle {own}"),
-            }
+            let place = match (same.len(), place) {
+                (1, _) => return own.clone(),
+                (_, 0) => "high",
+                (n, p) if p + 1 == n => "low",
+                _ => "middle",
+            };
+            let octave = notes[i].trim_start_matches(|c: char| !c.is_ascii_digit());
+            say!("note-of-several", place = place, letter = own, octave = octave)
         })
         .collect()
 }
@@ -41,7 +45,7 @@ pub fn list<T: AsRef<str>>(words: &[T]) -> String {
         [one] => one.as_ref().to_owned(),
         [first @ .., last] => {
             let first: Vec<&str> = first.iter().map(AsRef::as_ref).collect();
-            format!("{} and {}", first.join(", "), last.as_ref())
+            say!("list-and", first = first.join(", "), last = last.as_ref())
         }
     }
 }
@@ -60,62 +64,41 @@ pub fn within(text: &str) -> String {
     chars.next().map_or_else(String::new, |first| first.to_lowercase().chain(chars).collect())
 }
 
-/// `a` or `an`, and the word.
-#[must_use]
-pub fn a(word: &str) -> String {
-    let vowel = word.starts_with(['a', 'e', 'i', 'o', 'u', 'A', 'E', 'I', 'O', 'U']);
-    format!("{} {word}", if vowel { "an" } else { "a" })
-}
-
 /// A note's letter with the article that its name takes when spoken: an A, an E, an F; a D.
 #[must_use]
 pub fn a_letter(letter: &str) -> String {
-    format!("{} {letter}", if letter.starts_with(['A', 'E', 'F']) { "an" } else { "a" })
+    say!("a-letter", first = &letter[..letter.len().min(1)], letter = letter)
+}
+
+/// A sentence as the second part of another, after a colon.
+#[must_use]
+pub fn after_colon(sentence: &str) -> String {
+    // English goes on small there, German begins anew.
+    if say!("after-colon") == "small" { within(sentence) } else { sentence.to_owned() }
+}
+
+/// What a string is called within a sentence: `the A string`.
+#[must_use]
+pub fn the_string(name: &str) -> String {
+    say!("the-string", name = name)
 }
 
 /// A family, as the word before the note: `a wound steel A`.
 #[must_use]
 pub fn family(key: &str) -> &str {
-    match key {
-        "plain-gut" => "plain gut",
-        "wound-gut" => "wound gut",
-        "plain-steel" => "plain steel",
-        "wound-steel" => "wound steel",
-        "stranded-steel" => "stranded steel",
-        "synthetic" => "synthetic",
-        "monofilament" => "single-filament",
-        other => other,
-    }
+    speech::of_or_key("family", key)
 }
 
 /// What a family is, in a sentence's worth.
 #[must_use]
 pub fn family_is(key: &str) -> &str {
-    match key {
-        "plain-gut" => "twisted gut with nothing round it",
-        "wound-gut" => "twisted gut wound with metal",
-        "plain-steel" => "one steel wire with nothing round it",
-        "wound-steel" => "one steel wire wound with metal",
-        "stranded-steel" => "a strand of fine steel wires wound with metal",
-        "synthetic" => "a bundle of fine synthetic filaments wound with metal",
-        "monofilament" => "one thick synthetic filament",
-        other => other,
-    }
+    speech::of_or_key("family-is", key)
 }
 
 /// A core's material.
 #[must_use]
 pub fn core_material(key: &str) -> &str {
-    match key {
-        "gut" => "gut",
-        "spring-steel" => "spring steel",
-        "stainless-steel" => "stainless steel",
-        "polyamide" => "polyamide (nylon)",
-        "polyester" => "polyester",
-        "high-modulus-polymer" => "stiff composite fibre",
-        "aramid" => "aramid",
-        other => other,
-    }
+    speech::of_or_key("material", key)
 }
 
 /// A winding's metal.
@@ -131,28 +114,37 @@ pub fn core(core: &Core) -> String {
     let material = core_material(&core.material);
     match core.build.as_str() {
         "strand" => {
-            let (layout, in_wires, laid) = match core.layout.as_deref() {
-                Some("1x19") => ("19 wires", 5.0, "a strand of"),
-                Some("7x7") => ("7 strands of 7 wires", 9.0, "a rope of"),
-                _ => ("7 wires", 3.0, "a strand of"),
+            let (layout, in_wires) = match core.layout.as_deref() {
+                Some("1x19") => ("nineteen", 5.0),
+                Some("7x7") => ("rope", 9.0),
+                _ => ("seven", 3.0),
             };
             let wire = units::mm(core.diameter_m / in_wires, 3);
-            format!("{laid} {layout}, {material}, {across} across, each wire {wire}")
+            say!("core-strand", layout = layout, material = material, across = across, wire = wire)
         }
-        "multifilament" => {
-            let filament = units::mm(core.filament_m.unwrap_or(0.0), 3);
-            let count = filaments(core);
-            format!(
-                "a bundle of about {count} filaments, {material}, {across} across, each filament {filament}"
-            )
-        }
+        "multifilament" => say!(
+            "core-bundle",
+            count = filaments(core),
+            material = material,
+            across = across,
+            filament = units::mm(core.filament_m.unwrap_or(0.0), 3),
+        ),
         "twisted" => {
             let twist = core.twist_deg.unwrap_or(0.0);
-            let how = if twist >= 35.0 { "high twist" } else { "low twist" };
-            format!("twisted {material}, {across} across, {how} ({twist:.0}° at the surface)")
+            say!(
+                "core-twisted",
+                material = material,
+                across = across,
+                twist = if twist >= 35.0 { "high" } else { "low" },
+                degrees = units::fixed(twist, 0),
+            )
         }
-        _ if core.material.contains("steel") => format!("one wire, {material}, {across} across"),
-        _ => format!("one filament, {material}, {across} across"),
+        _ => say!(
+            "core-single",
+            what = if core.material.contains("steel") { "wire" } else { "filament" },
+            material = material,
+            across = across,
+        ),
     }
 }
 
@@ -172,15 +164,20 @@ fn filaments(core: &Core) -> String {
 /// One winding: `silver ribbon 0.050 mm thick`.
 #[must_use]
 pub fn winding(winding: &Winding) -> String {
-    let form = if winding.form == "round" { "round wire" } else { "flat ribbon" };
-    format!("{} {form} {} thick", metal(&winding.metal), units::mm(winding.thickness_m, 3))
+    say!(
+        "winding",
+        metal = metal(&winding.metal),
+        form = if winding.form == "round" { "round" } else { "flat" },
+        thickness = units::mm(winding.thickness_m, 3),
+    )
 }
 
 /// The windings from the inside out, or that there are none.
 #[must_use]
 pub fn windings(windings: &[Winding]) -> String {
     let all: Vec<String> = windings.iter().map(winding).collect();
-    if all.is_empty() { "nothing".to_owned() } else { all.join(", then ") }
+    let joined = |inner: String, outer: String| say!("winding-then", inner = inner, outer = outer);
+    all.into_iter().reduce(joined).unwrap_or_else(|| say!("winding-none").to_owned())
 }
 
 /// The string in short: `stranded steel, wound with silver`.
@@ -188,7 +185,7 @@ pub fn windings(windings: &[Winding]) -> String {
 pub fn short(family_key: &str, construction: &Construction) -> String {
     let outer = construction.windings.last().map(|w| metal(&w.metal));
     match outer {
-        Some(metal) => format!("{}, {metal} outside", family(family_key)),
+        Some(metal) => say!("kind-outside", kind = family(family_key), metal = metal),
         None => family(family_key).to_owned(),
     }
 }
@@ -197,16 +194,13 @@ pub fn short(family_key: &str, construction: &Construction) -> String {
 #[must_use]
 pub fn portrait(name: &str, construction: &Construction) -> String {
     let across = units::mm(crate::components::section::outer_mm(construction) / 1000.0, 2);
-    let wound = if construction.windings.is_empty() {
-        "with nothing wound round it".to_owned()
-    } else {
-        format!("wound with {}", windings(&construction.windings))
-    };
-    format!(
-        "Cross-section of {name}, to scale, {across} across. Core: {}; {wound}.{}",
-        core(&construction.core),
-        picture_note(construction)
-    )
+    let words = &construction.windings;
+    let (core, note) = (core(&construction.core), picture_note(construction));
+    if words.is_empty() {
+        return say!("portrait-plain", name = name, across = across, core = core, note = note);
+    }
+    let wound = windings(words);
+    say!("portrait-wound", name = name, across = across, core = core, wound = wound, note = note)
 }
 
 /// What in a portrait is a picture rather than a measure.
@@ -214,9 +208,9 @@ pub fn portrait(name: &str, construction: &Construction) -> String {
 pub fn picture_note(construction: &Construction) -> String {
     match section(construction).core {
         CoreSection::Filaments { parts, .. } if parts > 1 => {
-            format!(" One part in {parts} of the filaments is drawn; the rest is alike.")
+            format!(" {}", say!("portrait-part", parts = parts))
         }
-        CoreSection::Gut { .. } => " The ribbons of gut are drawn by eye, not counted.".to_owned(),
+        CoreSection::Gut { .. } => format!(" {}", say!("portrait-gut")),
         _ => String::new(),
     }
 }

@@ -3,41 +3,35 @@
 use protocol::reply::Partial;
 
 use super::naming::list;
+use super::{say, speech};
 use crate::units;
 
 /// What takes most, in the legend.
 #[must_use]
 pub fn takes(most: &str) -> &str {
-    match most {
-        "bridge" => "the bridge takes most",
-        "air" => "the air takes most",
-        "bending" => "bending takes most",
-        "string" => "the string’s own pull takes most",
-        other => other,
-    }
+    speech::of_or_key("takes", most)
 }
 
 /// To what most of a partial goes, in a sentence.
 fn goes(most: &str) -> &str {
-    match most {
-        "bridge" => "to the bridge",
-        "air" => "to the air",
-        "bending" => "into bending",
-        "string" => "into the string’s own pull",
-        other => other,
-    }
+    speech::of_or_key("goes", most)
 }
 
 /// The words at the end of a bar: `0.72 s, bridge`.
 #[must_use]
 pub fn label(p: &Partial) -> String {
-    format!("{}, {}", units::with_unit(&units::significant(p.ring_s, 2), "s"), p.most)
+    let seconds = units::with_unit(&units::significant(p.ring_s, 2), "s");
+    format!("{seconds}, {}", speech::of_or_key("loses", &p.most))
 }
 
 /// How far a partial lies above its whole multiple, in cents.
 #[must_use]
 pub fn sharp(p: &Partial) -> String {
-    if p.sharpness_cent < 0.05 { "under 0.1".to_owned() } else { units::fixed(p.sharpness_cent, 1) }
+    if p.sharpness_cent < 0.05 {
+        say!("under", number = units::fixed(0.1, 1))
+    } else {
+        units::fixed(p.sharpness_cent, 1)
+    }
 }
 
 /// Neighbouring partials that lose most to the same.
@@ -57,21 +51,19 @@ fn runs(partials: &[Partial]) -> Vec<(&str, u32, u32)> {
 pub fn title(partials: &[Partial], name: &str) -> String {
     let runs = runs(partials);
     match runs.as_slice() {
-        [(most, ..)] => format!(
-            "Each of the first {} partials of the {name} goes mostly {}",
-            partials.len(),
-            goes(most)
-        ),
+        [(most, ..)] => {
+            say!("partials-one", count = partials.len(), name = name, goes = goes(most))
+        }
         runs if runs.len() <= 4 => {
             let parts: Vec<String> = runs
                 .iter()
                 .map(|(most, from, to)| {
-                    let which =
-                        if from == to { from.to_string() } else { format!("{from} to {to}") };
-                    format!("{which} mostly {}", goes(most))
+                    let range = || say!("range-of", low = from.to_string(), high = to.to_string());
+                    let which = if from == to { from.to_string() } else { range() };
+                    say!("partials-part", which = which, goes = goes(most))
                 })
                 .collect();
-            format!("Of the {name}’s partials go {}", list(&parts))
+            say!("partials-few", name = name, parts = list(&parts))
         }
         _ => {
             let count = |most: &str| partials.iter().filter(|p| p.most == most).count();
@@ -79,11 +71,12 @@ pub fn title(partials: &[Partial], name: &str) -> String {
                 .into_iter()
                 .max_by_key(|most| count(most))
                 .unwrap_or("bridge");
-            format!(
-                "Of the first {} partials of the {name}, {} go mostly {}",
-                partials.len(),
-                count(most),
-                goes(most)
+            say!(
+                "partials-many",
+                all = partials.len(),
+                name = name,
+                count = count(most),
+                goes = goes(most),
             )
         }
     }

@@ -372,6 +372,12 @@ pub fn instrument_name(key: &str) -> &str {
     speech::of_or_key("instrument", key)
 }
 
+/// A size: `4/4`, or inches with the point of the language, `16.5`.
+#[must_use]
+pub fn size_name(key: &str) -> String {
+    key.replace('.', units::point())
+}
+
 /// A tuning as a word within a sentence.
 #[must_use]
 pub fn tuning_name<'a>(instrument: &str, key: &'a str) -> &'a str {
@@ -397,7 +403,7 @@ pub fn choices(word: Word, answers: &Answers) -> Vec<Choice> {
     let choice = |key: &'static str| {
         let label = match word {
             Word::Instrument => capital(instrument_name(key)),
-            Word::Size => key.to_owned(),
+            Word::Size => size_name(key),
             Word::Tuning => capital(tuning_name(kind.key, key)),
             _ => speech::of_or_key("choice", &format!("{}-{key}", word.key())).to_owned(),
         };

@@ -11,7 +11,7 @@ use strings::fit::desirability::{
 
 use super::naming;
 use super::property;
-use super::speech;
+use super::{say, speech};
 use crate::units;
 
 /// A sentence and what it rests on.
@@ -26,45 +26,13 @@ pub struct Sentence {
 /// What an attribute is called.
 #[must_use]
 pub fn attribute(key: &str) -> &str {
-    match key {
-        "feel" => "feel under the hand",
-        "elasticity" => "elasticity",
-        "settling" => "quick settling",
-        "drift" => "steadiness against the room",
-        "fitters-judgement" => "steadiness, by what fitters say",
-        "response" => "quickness under the bow",
-        "power" => "power",
-        "brightness" => "brightness",
-        "ring" => "ring",
-        "durability" => "reserve to breaking",
-        "care" => "bearing hands and sweat",
-        "price" => "price",
-        "availability" => "ease of buying",
-        "tuning" => "fine tuning",
-        other => other,
-    }
+    speech::of_or_key("attribute", key)
 }
 
 /// Why an attribute counts at all, for the table of what counted.
 #[must_use]
 pub fn attribute_means(key: &str) -> &str {
-    match key {
-        "feel" => "tension near what hand and bow are used to",
-        "elasticity" => "the trade hears more colour in an elastic core; that is its judgement",
-        "settling" => "few days until a night costs no more than five cents",
-        "drift" => "little computed drift as the room changes",
-        "fitters-judgement" => "how such cores behave in a changing room, from experience",
-        "response" => "the bow may set off briskly",
-        "power" => "a push on the bridge near what is wanted",
-        "brightness" => "brightness near what is wanted",
-        "ring" => "how long a plucked note rings on",
-        "durability" => "reserve to breaking",
-        "care" => "an outside that wears slowly under the fingers",
-        "price" => "within what may be spent",
-        "availability" => "any shop has it",
-        "tuning" => "the peg, or a fine tuner, moves the pitch in small steps",
-        _ => "",
-    }
+    speech::of("attribute", &format!("{key}.means")).unwrap_or_default()
 }
 
 /// From where to where a wish can swing: the ends between which it is met not at all and wholly.
@@ -88,35 +56,18 @@ pub fn swing(key: &str) -> String {
 /// The answer from which a factor on a weight comes.
 #[must_use]
 pub fn because(key: &str) -> &str {
-    match key {
-        "wishes.colour" => "what you said of colour and steadiness",
-        "wishes.brightness" => "what you said of brightness",
-        "wishes.power" => "what you said of power",
-        "wishes.feel" => "what you said of the feel",
-        "wishes.response" => "what you said of quickness",
-        "set_up" => "the set-up",
-        "level" => "how far along the player is",
-        "who_tunes" => "nobody tunes between lessons",
-        "room" => "where it lives",
-        "concert_days" => "the day is near",
-        "budget" => "the budget",
-        "music" => "the music",
-        "bothers" => "strings break",
-        "acid_sweat" => "sweat that eats metal",
-        "hand_pain" => "the hand hurts",
-        other => other,
-    }
+    speech::of("because", &key.replace('.', "-")).unwrap_or(key)
 }
 
 /// How likely a comparative word is, on the page's scale.
 #[must_use]
 pub fn likely(chance: f64) -> &'static str {
     if chance >= 0.85 {
-        "computed, very likely"
+        say!("computed-very-likely")
     } else if chance >= 0.65 {
-        "computed, likely"
+        say!("computed-likely")
     } else {
-        "computed, a close call"
+        say!("computed-close-call")
     }
 }
 
@@ -124,42 +75,32 @@ pub fn likely(chance: f64) -> &'static str {
 #[must_use]
 pub fn sentence(reason: &Reason, is_cost: bool, string: &FittedString) -> Sentence {
     if reason.judged {
-        return Sentence { text: judged(reason, is_cost), rests_on: "judgement" };
+        return Sentence { text: judged(reason, is_cost), rests_on: say!("judgement") };
     }
     match &reason.comparison {
         Some(comparison) => Sentence {
             text: compared(&reason.attribute, comparison, is_cost),
             rests_on: likely(comparison.chance_above.max(comparison.chance_below)),
         },
-        None => Sentence { text: weakest(reason, string), rests_on: "computed" },
+        None => Sentence { text: weakest(reason, string), rests_on: say!("computed") },
     }
 }
 
 fn judged(reason: &Reason, is_cost: bool) -> String {
-    match (reason.attribute.as_str(), is_cost) {
-        ("availability", false) => {
-            "Easier to buy: it is made every day, the other only sometimes.".to_owned()
-        }
-        ("availability", true) => {
-            "Harder to buy: it is made only sometimes, and may have to be ordered.".to_owned()
-        }
-        ("price", false) => "Its materials cost less.".to_owned(),
-        ("price", true) => "Its materials cost more.".to_owned(),
-        ("fitters-judgement", is_cost) => {
+    let cost = if is_cost { "yes" } else { "no" };
+    match reason.attribute.as_str() {
+        "availability" => say!("judged-availability", cost = cost),
+        "price" => say!("judged-price", cost = cost),
+        "fitters-judgement" => {
             let own = units::of_hundred(reason.worth);
             // No core has full marks from fitters: then there is no other string behind the number.
             if reason.rival_worth >= 0.999 {
-                format!("Fitters give such cores {own} of 100 for holding their pitch.")
-            } else {
-                format!(
-                    "{} by what fitters say of such cores: {own} of 100, the other {}.",
-                    if is_cost { "Less steady" } else { "Steadier" },
-                    units::of_hundred(reason.rival_worth)
-                )
+                return say!("judged-fitters-alone", own = own);
             }
+            let other = units::of_hundred(reason.rival_worth);
+            say!("judged-fitters", cost = cost, own = own, other = other)
         }
-        (other, true) => format!("Less good in {}.", attribute(other)),
-        (other, false) => format!("Better in {}.", attribute(other)),
+        other => say!("judged-other", cost = cost, attribute = attribute(other)),
     }
 }
 
@@ -169,34 +110,33 @@ const HEARING: f64 = 20_000.0;
 fn compared(attribute_key: &str, c: &Comparison, is_cost: bool) -> String {
     let (this, other) = units::pair(&c.property, c.this, c.other);
     let above = c.verdict == "above";
-    let word =
-        property::of(&c.property).map_or("different", |p| if above { p.more } else { p.less });
+    let word = property::of(&c.property)
+        .map_or(say!("different"), |p| if above { p.more() } else { p.less() });
     let word = naming::capital(word);
-    let wanted = if is_cost { "further from what is wanted" } else { "nearer to what is wanted" };
+    let wanted = if is_cost { say!("further-from-wanted") } else { say!("nearer-to-wanted") };
     match attribute_key {
-        "elasticity" => format!("{word}: it stretches by {this} at pitch, the other by {other}."),
-        "settling" => format!("{word}: after {this}, the other after {other}."),
-        "drift" => format!("{word} in this room: {this}, the other {other}."),
-        "response" => format!("{word}: {this}, the other {other}."),
-        "feel" => format!("{word} under the hand, and {wanted}: {this}, the other {other}."),
-        "power" => format!("{word}, and {wanted}: {this} at the bridge, the other {other}."),
-        "brightness" => {
-            let both = if c.this.min(c.other) > HEARING { ", both above hearing" } else { "" };
-            format!(
-                "{word}, and {wanted}: its shine ends at {this}, that of the other at {other}{both}."
-            )
+        "elasticity" => say!("compared-elasticity", word = word, this = this, other = other),
+        "settling" => say!("compared-settling", word = word, this = this, other = other),
+        "drift" => say!("compared-drift", word = word, this = this, other = other),
+        "feel" => say!("compared-feel", word = word, wanted = wanted, this = this, other = other),
+        "power" => {
+            say!("compared-power", word = word, wanted = wanted, this = this, other = other)
         }
+        "brightness" => say!(
+            "compared-brightness",
+            word = word,
+            wanted = wanted,
+            this = this,
+            other = other,
+            heard = if c.this.min(c.other) > HEARING { "no" } else { "yes" },
+        ),
         "tuning" => {
-            let cents = |text: &str| text.replace("cents/degree", "cents");
-            format!(
-                "{word}: a degree of peg changes it by {}, the other by {}.",
-                cents(&this),
-                cents(&other)
-            )
+            let cents = |text: &str| text.replace(units::scale("peg_cent_deg").unit, say!("cents"));
+            say!("compared-tuning", word = word, this = cents(&this), other = cents(&other))
         }
-        "ring" => format!("{word}: {this} until a plucked note has faded, the other {other}."),
-        "durability" => format!("{word}: at {this} of its strength, the other at {other}."),
-        _ => format!("{word}: {this}, the other {other}."),
+        "ring" => say!("compared-ring", word = word, this = this, other = other),
+        "durability" => say!("compared-durability", word = word, this = this, other = other),
+        _ => say!("compared", word = word, this = this, other = other),
     }
 }
 
@@ -210,18 +150,15 @@ fn weakest(reason: &Reason, string: &FittedString) -> String {
     let number = property
         .and_then(|key| string.report.numbers.get(key).map(|q| (key, units::plainly(key, q))));
     match (reason.attribute.as_str(), number) {
-        ("durability", Some((_, number))) => {
-            format!("Its weakest point is its reserve: in tune it is at {number} of its strength.")
-        }
-        ("elasticity", Some((_, number))) => {
-            format!("Its weakest point is elasticity: it stretches by only {number} at pitch.")
-        }
-        (key, Some((property, number))) => format!(
-            "Its weakest point is {}. {}: {number}.",
-            attribute(key),
-            property::name(property)
+        ("durability", Some((_, number))) => say!("weakest-durability", number = number),
+        ("elasticity", Some((_, number))) => say!("weakest-elasticity", number = number),
+        (key, Some((property, number))) => say!(
+            "weakest-of",
+            attribute = attribute(key),
+            property = property::name(property),
+            number = number,
         ),
-        (key, None) => format!("Its weakest point is {}.", attribute(key)),
+        (key, None) => say!("weakest", attribute = attribute(key)),
     }
 }
 
@@ -230,10 +167,10 @@ fn weakest(reason: &Reason, string: &FittedString) -> String {
 pub fn verdict(comparison: &Comparison) -> &'static str {
     let words = property::of(&comparison.property);
     match (comparison.verdict.as_str(), words) {
-        ("above", Some(p)) => p.more,
-        ("below", Some(p)) => p.less,
-        ("above", None) => "more",
-        ("below", None) => "less",
-        _ => "no difference we can compute",
+        ("above", Some(p)) => p.more(),
+        ("below", Some(p)) => p.less(),
+        ("above", None) => say!("more"),
+        ("below", None) => say!("less"),
+        _ => say!("no-difference"),
     }
 }

@@ -4,7 +4,9 @@ use protocol::reply::{
     Assumed, Fit, FittedString, Point, Problem, Report, Searched, Set, Shopping, Step,
 };
 
-use super::naming::{a, capital, family, letters, list};
+use super::naming::{capital, family, letters, list};
+use super::questions::{size_name, tuning_name};
+use super::{say, speech};
 use crate::units;
 
 /// Names of the strings of a set: letters, highest first.
@@ -30,22 +32,21 @@ fn groups(families: &[&str], names: &[String]) -> Vec<(String, Vec<String>)> {
 pub fn families(keys: &[&str], names: &[String]) -> String {
     let groups = groups(keys, names);
     if let [(only, _)] = groups.as_slice() {
-        return format!("{} strings throughout", family(only));
+        return say!("families-one", family = only);
     }
-    let parts: Vec<String> = groups
-        .iter()
-        .map(|(key, members)| {
-            let words = format!("{} {}", family(key), list(members));
-            if members.len() == 1 { a(&words) } else { words }
-        })
-        .collect();
+    let parts: Vec<String> = groups.iter().map(family_part).collect();
     // A list within a list reads more easily with a comma before its last part.
     if parts.len() > 2 {
         let (last, first) = (&parts[parts.len() - 1], &parts[..parts.len() - 1]);
-        format!("{}, and {last}", first.join(", "))
+        say!("list-of-lists", first = first.join(", "), last = last)
     } else {
         list(&parts)
     }
+}
+
+/// A family with the strings that have it: `a plain steel E`, `synthetic D and G`.
+fn family_part((key, members): &(String, Vec<String>)) -> String {
+    say!("families-part", count = members.len(), family = key, strings = list(members))
 }
 
 /// The gauge classes of a set: `medium gauge`, or which string has which: `with a heavy A and medium D, G and C`.
@@ -53,16 +54,14 @@ pub fn families(keys: &[&str], names: &[String]) -> String {
 pub fn gauges(classes: &[&str], names: &[String]) -> String {
     let groups = groups(classes, names);
     match groups.as_slice() {
-        [(only, _)] => format!("{only} gauge"),
+        [(only, _)] => say!("gauges-one", gauge = only),
         groups => {
-            let parts: Vec<String> = groups
-                .iter()
-                .map(|(class, members)| {
-                    let words = format!("{class} {}", list(members));
-                    if members.len() == 1 { a(&words) } else { words }
-                })
-                .collect();
-            format!("with {}", list(&parts))
+            let part = |(class, members): &(String, Vec<String>)| {
+                let strings = list(members);
+                say!("gauges-part", count = members.len(), gauge = class, strings = strings)
+            };
+            let parts: Vec<String> = groups.iter().map(part).collect();
+            say!("gauges-with", parts = list(&parts))
         }
     }
 }
@@ -107,7 +106,7 @@ pub fn differing(one: &[&str], other: &[&str]) -> Vec<usize> {
 #[must_use]
 pub fn answer(fit: &Fit) -> String {
     let Some(set) = &fit.set else { return nothing(fit) };
-    let instrument = &fit.problem.instrument_name;
+    let instrument = &fit.problem.instrument;
     let names = names(set);
     let chosen = chosen_families(set);
     let other = other_families(set);
@@ -118,23 +117,31 @@ pub fn answer(fit: &Fit) -> String {
         // One word for the gauge of all strings of both sets; where they are of several, the sets themselves say so.
         let gauge = match (chosen_gauges(set).as_slice(), other_gauges(set).as_slice()) {
             ([first, rest @ ..], others) if rest.iter().chain(others).all(|g| g == first) => {
-                format!(", {first} gauge")
+                Some(say!("gauges-one", gauge = *first))
             }
-            _ => String::new(),
+            _ => None,
         };
-        return format!("Your {instrument} wants {}{gauge}.", either(&chosen, &other, &names, *i));
+        let either = either(&chosen, &other, &names, *i);
+        return match gauge {
+            Some(gauge) => {
+                say!("set-answer", instrument = instrument, strings = either, gauge = gauge)
+            }
+            None => say!("set-answer-either", instrument = instrument, strings = either),
+        };
     }
     if set.close_call && !differ.is_empty() {
-        return format!(
-            "Two sets would suit your {instrument} about equally: {}; or {}.",
-            families(&chosen, &names),
-            families(&other, &names)
+        return say!(
+            "set-answer-two",
+            instrument = instrument,
+            first = families(&chosen, &names),
+            second = families(&other, &names),
         );
     }
-    format!(
-        "Your {instrument} wants {}, {}.",
-        families(&chosen, &names),
-        gauges(&chosen_gauges(set), &names)
+    say!(
+        "set-answer",
+        instrument = instrument,
+        strings = families(&chosen, &names),
+        gauge = gauges(&chosen_gauges(set), &names),
     )
 }
 
@@ -143,30 +150,34 @@ fn either(chosen: &[&str], other: &[&str], names: &[String], at: usize) -> Strin
     let shared: Vec<usize> = (0..chosen.len()).filter(|i| *i != at).collect();
     let keys: Vec<&str> = shared.iter().map(|i| chosen[*i]).collect();
     let shared_names: Vec<String> = shared.iter().map(|i| names[*i].clone()).collect();
-    let choice =
-        format!("either {} or {} {}", a(family(chosen[at])), a(family(other[at])), names[at]);
+    let choice = say!(
+        "either-string",
+        one = one_string(chosen[at]),
+        other = one_string(other[at]),
+        string = &names[at],
+    );
     let groups = groups(&keys, &shared_names);
-    let parts: Vec<String> = groups
-        .iter()
-        .map(|(key, members)| {
-            let words = format!("{} {}", family(key), list(members));
-            if members.len() == 1 { a(&words) } else { words }
-        })
-        .collect();
-    if parts.is_empty() { choice } else { format!("{}, and {choice}", parts.join(", ")) }
+    let parts: Vec<String> = groups.iter().map(family_part).collect();
+    if parts.is_empty() {
+        choice
+    } else {
+        say!("list-of-lists", first = parts.join(", "), last = choice)
+    }
+}
+
+/// A family as one string: `a plain steel`, to which a note may follow.
+fn one_string(key: &str) -> String {
+    say!("one-string", family = key)
 }
 
 fn nothing(fit: &Fit) -> String {
-    let instrument = &fit.problem.instrument_name;
+    let instrument = &fit.problem.instrument;
     let names: Vec<String> =
         fit.obstacles.iter().filter_map(|o| o.note.as_deref()).map(super::naming::letter).collect();
     if names.is_empty() {
-        format!("Nothing fits: every set for this {instrument} pulls harder than it should.")
+        say!("nothing-load", instrument = instrument)
     } else {
-        format!(
-            "Nothing fits: no string that is made meets every wish for the {} of this {instrument}.",
-            list(&names)
-        )
+        say!("nothing-made", instrument = instrument, strings = list(&names))
     }
 }
 
@@ -175,12 +186,12 @@ fn nothing(fit: &Fit) -> String {
 pub fn searched(searched: &Searched, names: &[String]) -> String {
     // Counts of constructions are far below 2^53.
     let number = |n: u64| units::fixed(n as f64, 0);
-    format!(
-        "{} strings could be made for the {}. Limits and bounds left {} to be wound and weighed; {} of them would do.",
-        number(searched.space),
-        list(names),
-        number(searched.wound),
-        number(searched.inside)
+    say!(
+        "searched",
+        space = number(searched.space),
+        strings = list(names),
+        wound = number(searched.wound),
+        inside = number(searched.inside),
     )
 }
 
@@ -189,16 +200,16 @@ pub fn searched(searched: &Searched, names: &[String]) -> String {
 pub fn lead(set: &Set) -> String {
     let names = names(set);
     match (set.lead, set.close_call, set.runner_up.is_some()) {
-        (_, true, true) => "These two come out about level. Choose either.".to_owned(),
-        (Some(lead), false, true) => format!(
-            "The next best set, {}, comes out {} behind.",
-            families(&other_families(set), &names),
-            units::with_unit(&units::fixed((lead - 1.0) * 100.0, 0), "%")
+        (_, true, true) => say!("lead-level").to_owned(),
+        (Some(lead), false, true) => say!(
+            "lead-next",
+            strings = families(&other_families(set), &names),
+            by = units::with_unit(&units::fixed((lead - 1.0) * 100.0, 0), "%"),
         ),
         _ if set.strings.iter().any(|string| string.standing != "new") => {
-            "No other kind of string would do here.".to_owned()
+            say!("lead-no-string").to_owned()
         }
-        _ => "No other kind of set would do here.".to_owned(),
+        _ => say!("lead-no-set").to_owned(),
     }
 }
 
@@ -206,47 +217,41 @@ pub fn lead(set: &Set) -> String {
 #[must_use]
 pub fn close(lead: f64) -> String {
     let by = units::fixed((lead - 1.0) * 100.0, 1);
-    if by == "0.0" {
-        "On the scale below neither set leads the other.".to_owned()
+    if by == units::fixed(0.0, 1) {
+        say!("close-none").to_owned()
     } else {
-        format!(
-            "On the scale below the first set leads the second by {}, which is no difference to speak of.",
-            units::with_unit(&by, "%")
-        )
+        say!("close-by", by = units::with_unit(&by, "%"))
     }
 }
 
 /// One thing that was taken for granted, as part of a sentence.
 #[must_use]
-pub fn assumed(one: &Assumed) -> String {
+pub fn assumed(one: &Assumed, problem: &Problem) -> String {
     let value = &one.value;
-    match (one.field.as_str(), value.as_str()) {
-        ("instrument", _) => a(value),
-        ("size", _) => format!("the size {value}"),
-        ("tuning", _) => format!("the tuning {value}"),
-        ("set_up", _) => format!("a {value} set-up"),
-        ("a4_hz", _) => format!("a′ at {value}"),
-        ("room", "steady") => "a steady room".to_owned(),
-        ("room", "seasonal") => "a room that changes with the seasons".to_owned(),
-        ("room", "damp") => "a damp room".to_owned(),
-        ("room", "dry") => "a dry room".to_owned(),
-        ("room", "travelling") => "a travelling life".to_owned(),
-        ("pegs", "friction") => "plain wooden pegs".to_owned(),
-        ("pegs", "geared") => "geared pegs".to_owned(),
-        ("pegs", "machine") => "machine heads".to_owned(),
-        ("tuners", "none") => "no fine tuners".to_owned(),
-        ("tuners", "top") => "a fine tuner on the top string".to_owned(),
-        ("tuners", "all") => "a fine tuner on every string".to_owned(),
-        ("sounding_length_m", _) => format!("a sounding length of about {value}"),
-        (field, _) => format!("{field} {value}"),
+    // What the model calls by a name of its own is called here as everywhere on the page.
+    match one.field.as_str() {
+        "instrument" => say!("assumed-instrument", instrument = &problem.instrument),
+        "size" => say!("assumed-size", size = size_name(value)),
+        "tuning" => {
+            let tuning = tuning_name(&problem.instrument, &problem.tuning);
+            say!("assumed-tuning", tuning = tuning)
+        }
+        "set_up" => say!("assumed-set-up", set_up = value),
+        "a4_hz" => say!("assumed-a4", pitch = units::hertz(problem.a4_hz)),
+        "sounding_length_m" => {
+            let number = value.trim_end_matches(|c: char| !c.is_ascii_digit());
+            say!("assumed-length", number = number)
+        }
+        field => speech::of("assumed", &format!("{field}-{value}"))
+            .map_or_else(|| format!("{field} {value}"), str::to_owned),
     }
 }
 
 /// Everything that was taken for granted, in one sentence; none if nothing was.
 #[must_use]
 pub fn assumptions(problem: &Problem) -> Option<String> {
-    let parts: Vec<String> = problem.assumed.iter().map(assumed).collect();
-    if parts.is_empty() { None } else { Some(format!("We took for granted: {}.", list(&parts))) }
+    let parts: Vec<String> = problem.assumed.iter().map(|one| assumed(one, problem)).collect();
+    if parts.is_empty() { None } else { Some(say!("assumptions", parts = list(&parts))) }
 }
 
 /// Where a load lies against the usual range.
@@ -254,39 +259,44 @@ pub fn assumptions(problem: &Problem) -> Option<String> {
 pub fn load_place(value: f64, (low, high): (f64, f64)) -> &'static str {
     let place = (value - low) / (high - low);
     if place < 0.0 {
-        "below what is usual"
+        say!("load-below")
     } else if place < 1.0 / 3.0 {
-        "in the lower part of what is usual"
+        say!("load-lower")
     } else if place <= 2.0 / 3.0 {
-        "in the middle of what is usual"
+        say!("load-middle")
     } else if place <= 1.0 {
-        "in the upper part of what is usual"
+        say!("load-upper")
     } else {
-        "above what is usual"
+        say!("load-above")
     }
 }
 
 /// The title of the picture of the load: its takeaway.
 #[must_use]
 pub fn load_title(set: &Set, problem: &Problem) -> String {
-    format!("The load is {}", load_place(set.total_tension_n.value, problem.usual_load_n))
+    say!("load-title", place = load_place(set.total_tension_n.value, problem.usual_load_n))
 }
 
 /// How a step between neighbours compares with the usual one.
-#[must_use]
-pub fn step(step: &Step) -> &'static str {
+fn step_key(step: &Step) -> &'static str {
     let ratio = step.tension_ratio / step.usual_ratio;
     if ratio > 1.25 {
-        "much steeper than usual"
+        "much-steeper"
     } else if ratio > 1.05 {
-        "a little steeper than usual"
+        "steeper"
     } else if ratio < 0.8 {
-        "much flatter than usual"
+        "much-flatter"
     } else if ratio < 0.95 {
-        "a little flatter than usual"
+        "flatter"
     } else {
-        "as usual"
+        "usual"
     }
+}
+
+/// How a step between neighbours compares with the usual one, in words.
+#[must_use]
+pub fn step(step: &Step) -> &'static str {
+    speech::of("step", step_key(step)).unwrap_or_default()
 }
 
 /// The title of the table of steps: its takeaway.
@@ -295,45 +305,26 @@ pub fn steps_title(steps: &[Step], names: &[String]) -> String {
     let odd: Vec<String> = steps
         .iter()
         .enumerate()
-        .filter(|(_, s)| step(s) != "as usual")
-        .map(|(i, s)| {
-            format!(
-                "from {} to {} the tension falls {}",
-                names[i],
-                names[i + 1],
-                step(s).replace("than usual", "").trim()
-            )
-        })
+        .map(|(i, step)| (i, step_key(step)))
+        .filter(|(_, key)| *key != "usual")
+        .map(|(i, key)| say!("steps-odd", upper = &names[i], lower = &names[i + 1], step = key))
         .collect();
     if odd.is_empty() {
-        "The steps from string to string are the usual ones".to_owned()
+        say!("steps-usual").to_owned()
     } else {
-        capital(&format!("{} than usual", list(&odd)))
+        capital(&say!("steps-title", steps = list(&odd)))
     }
 }
 
 /// The words to say at the counter.
 #[must_use]
 pub fn counter(shopping: &Shopping, name: &str, problem: &Problem, report: &Report) -> String {
-    let instrument = &problem.instrument_name;
-    let size = if problem.size == "4/4" { String::new() } else { format!("{} ", problem.size) };
-    let core = match shopping.family.as_str() {
-        "plain-gut" => "plain gut".to_owned(),
-        "wound-gut" => "gut core".to_owned(),
-        "plain-steel" => "plain steel".to_owned(),
-        "wound-steel" => "steel core".to_owned(),
-        "stranded-steel" => "rope or strand steel core".to_owned(),
-        "synthetic" => format!(
-            "synthetic core ({})",
-            super::naming::core_material(&report.construction.core.material)
-        ),
-        "monofilament" => "one thick synthetic filament".to_owned(),
-        other => other.to_owned(),
-    };
+    let material = super::naming::core_material(&report.construction.core.material);
+    let core = say!("counter-core", family = &shopping.family, material = material);
     let wound = shopping
         .outer_metal
         .as_ref()
-        .map(|metal| format!(", wound with {metal} outside"))
+        .map(|metal| say!("counter-wound", metal = super::naming::metal(metal)))
         .unwrap_or_default();
     // Plain strings are bought by their gauge.
     let gauge = match shopping.family.as_str() {
@@ -342,24 +333,29 @@ pub fn counter(shopping: &Shopping, name: &str, problem: &Problem, report: &Repo
         }
         _ => String::new(),
     };
-    let end = match shopping.end.as_str() {
-        "loop-or-ball" => ", loop or ball end as your fine tuner needs",
-        "knot" => ", to be knotted at the tailpiece",
-        _ => ", ball end",
-    };
-    let long = if shopping.extension { ", long enough for the extension" } else { "" };
-    let article = a(&format!("{size}{instrument}"));
-    format!("{article} {name} string, {core}{wound}{gauge}, {}{end}{long}", shopping.gauge_class)
+    say!(
+        "counter",
+        instrument = &problem.instrument,
+        full = if problem.size == "4/4" { "yes" } else { "no" },
+        size = size_name(&problem.size),
+        name = name,
+        core = core,
+        wound = wound,
+        gauge = gauge,
+        class = &shopping.gauge_class,
+        end = &shopping.end,
+        long = if shopping.extension { "yes" } else { "no" },
+    )
 }
 
 /// What to look for on the packet.
 #[must_use]
 pub fn packet(shopping: &Shopping) -> String {
-    format!(
-        "about {} at {} and {} of sounding length",
-        units::forces(shopping.tension_n),
-        units::hertz(shopping.pitch_hz),
-        units::mm(shopping.sounding_length_m, 0)
+    say!(
+        "packet",
+        force = units::forces(shopping.tension_n),
+        pitch = units::hertz(shopping.pitch_hz),
+        length = units::mm(shopping.sounding_length_m, 0),
     )
 }
 
@@ -369,37 +365,33 @@ pub fn plain_facts(string: &FittedString) -> Vec<String> {
     let n = |key: &str| string.report.numbers.get(key);
     let mut facts = Vec::new();
     if let Some(q) = n("tension_n") {
-        facts.push(format!("In tune it pulls with {}.", units::force(q.value)));
+        facts.push(say!("fact-pull", force = units::force(q.value)));
     }
     let plain = |key: &str| n(key).map(|q| (units::plainly(key, q), q.unknown));
     if let Some((stretch, unknown)) = plain("stretch") {
-        facts.push(if unknown {
-            format!("How much it stretches is {stretch}.")
-        } else {
-            format!("It is {stretch} longer in tune than slack.")
-        });
+        facts.push(say!(
+            "fact-stretch",
+            known = if unknown { "no" } else { "yes" },
+            stretch = stretch
+        ));
     }
     if let Some((share, unknown)) = plain("breaking_share") {
-        facts.push(if unknown {
-            format!("How near it is to breaking is {share}.")
-        } else {
-            format!("In tune it uses {share} of the strength of its core.")
-        });
+        facts.push(say!(
+            "fact-breaking",
+            known = if unknown { "no" } else { "yes" },
+            share = share
+        ));
     }
     if let Some((peg, _)) = plain("peg_cent_deg") {
-        let cents = peg.replace("cents/degree", "cents");
-        let served = if string.fine_tuner { "; it has a fine tuner" } else { "" };
-        facts.push(format!("A degree of peg moves it by {cents}{served}."));
+        let cents = peg.replace(units::scale("peg_cent_deg").unit, say!("cents"));
+        let tuner = if string.fine_tuner { "yes" } else { "no" };
+        facts.push(say!("fact-peg", cents = cents, tuner = tuner));
     }
     if let Some((days, unknown)) = plain("settling_d") {
-        facts.push(if unknown {
-            format!("Days until it has settled: {days}.")
-        } else {
-            format!("It has settled after {days}.")
-        });
+        facts.push(say!("fact-settling", known = if unknown { "no" } else { "yes" }, days = days));
     }
     if let Some((cents, _)) = plain("drift_cent") {
-        facts.push(format!("How far its pitch wanders as this room changes: {cents}."));
+        facts.push(say!("fact-drift", cents = cents));
     }
     facts
 }
@@ -427,18 +419,14 @@ pub fn frontier(points: &[Point]) -> Vec<&Point> {
 pub fn picture_title(points: &[Point], name: &str) -> String {
     let best = frontier(points);
     let (Some(steadiest), Some(loosest)) = (best.first(), best.last()) else {
-        return format!("Nothing to compare for the {name}");
+        return say!("picture-nothing", name = name);
     };
     if points.len() < 4 {
-        return format!(
-            "For the {name} so few kinds of string would do that there is little to weigh"
-        );
+        return say!("picture-few", name = name);
     }
     let fall = steadiest.steadiness - loosest.steadiness;
     if fall < NEARLY_FREE {
-        return format!(
-            "For the {name} there is no balance to strike: the most elastic string is as steady as any"
-        );
+        return say!("picture-no-balance", name = name);
     }
     let stretch = |p: &Point| units::with_unit(&units::significant(p.stretch * 100.0, 2), "%");
     let free = best
@@ -450,18 +438,20 @@ pub fn picture_title(points: &[Point], name: &str) -> String {
         Some(free)
             if free.stretch > 1.2 * steadiest.stretch && free.stretch < 0.8 * loosest.stretch =>
         {
-            format!(
-                "For the {name}, stretch up to {} costs next to no steadiness; from there to {} it costs {} of 100",
-                stretch(free),
-                stretch(loosest),
-                units::of_hundred(free.steadiness - loosest.steadiness)
+            say!(
+                "picture-free",
+                name = name,
+                free = stretch(free),
+                loosest = stretch(loosest),
+                cost = units::of_hundred(free.steadiness - loosest.steadiness),
             )
         }
-        _ => format!(
-            "For the {name}, more stretch costs steadiness: from {} to {} it falls by {} of 100",
-            stretch(steadiest),
-            stretch(loosest),
-            units::of_hundred(fall)
+        _ => say!(
+            "picture-costs",
+            name = name,
+            steadiest = stretch(steadiest),
+            loosest = stretch(loosest),
+            fall = units::of_hundred(fall),
         ),
     }
 }
@@ -484,12 +474,5 @@ pub fn overlap(points: &[Point]) -> Option<String> {
         })
         .map(|s| family(s.0))
         .collect();
-    if over.len() < 2 {
-        None
-    } else {
-        Some(format!(
-            "{} strings overlap in steadiness: the kind alone does not decide it.",
-            capital(&list(&over))
-        ))
-    }
+    if over.len() < 2 { None } else { Some(say!("picture-overlap", kinds = capital(&list(&over)))) }
 }

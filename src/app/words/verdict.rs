@@ -4,9 +4,10 @@ use protocol::reply::{CauseNumber, Finding, Fit, Quantity};
 
 use strings::instrument::Kind;
 
-use super::naming::{a, capital, family, letters};
+use super::naming::{after_colon, capital, letters};
 use super::questions::bother_label;
 use super::set;
+use super::{say, speech};
 use crate::units;
 
 /// The names of the strings of a fit, highest first; where there is no set, those of the tuning.
@@ -25,26 +26,23 @@ fn names(fit: &Fit) -> Vec<String> {
 /// The answer in one sentence: what to do, which is often less than a new set.
 #[must_use]
 pub fn answer(fit: &Fit) -> String {
-    let instrument = &fit.problem.instrument_name;
+    let instrument = &fit.problem.instrument;
     let names = names(fit);
     let at = fit.verdict.string.and_then(|i| Some((i, names.get(i)?)));
     match (fit.verdict.answer.as_str(), at) {
-        ("leave-it", _) if fit.set.is_none() => format!("{} Leave it as it is.", set::answer(fit)),
-        ("leave-it", _) => format!("Leave the strings of your {instrument} as they are."),
-        ("fresh-same", Some((_, name))) => {
-            format!("Put on a fresh {name} of the same kind. Keep the others.")
-        }
-        ("fresh-same", None) => format!("Give your {instrument} a fresh set of the same kind."),
-        ("luthier-first", _) => {
-            format!("Take your {instrument} to a luthier before you buy strings.")
-        }
+        ("leave-it", _) if fit.set.is_none() => say!("leave-nothing", answer = set::answer(fit)),
+        ("leave-it", _) => say!("leave-it", instrument = instrument),
+        ("fresh-same", Some((_, name))) => say!("fresh-one", name = name),
+        ("fresh-same", None) => say!("fresh-set", instrument = instrument),
+        ("luthier-first", _) => say!("luthier-first", instrument = instrument),
         ("one-string", Some((i, name))) => match fit.set.as_ref().and_then(|s| s.strings.get(i)) {
-            Some(string) => format!(
-                "Change one string: take {} {name}, {} gauge.",
-                a(family(&string.report.family)),
-                string.shopping.gauge_class
+            Some(string) => say!(
+                "change-one",
+                family = &string.report.family,
+                name = name,
+                gauge = &string.shopping.gauge_class,
             ),
-            None => format!("Change one string: the {name}."),
+            None => say!("change-one-only", name = name),
         },
         _ => set::answer(fit),
     }
@@ -54,8 +52,8 @@ pub fn answer(fit: &Fit) -> String {
 #[must_use]
 pub fn all_the_same(fit: &Fit) -> Option<&'static str> {
     match fit.verdict.answer.as_str() {
-        "leave-it" | "fresh-same" => Some("If you want to change all the same"),
-        "luthier-first" => Some("What we would put on after that"),
+        "leave-it" | "fresh-same" => Some(say!("all-the-same")),
+        "luthier-first" => Some(say!("after-luthier")),
         _ => None,
     }
 }
@@ -63,19 +61,7 @@ pub fn all_the_same(fit: &Fit) -> Option<&'static str> {
 /// A fact that led to the answer, where it is no cause of a complaint: those are told with the complaint.
 #[must_use]
 pub fn because(key: &str) -> Option<&'static str> {
-    Some(match key {
-        "old" => "It has been on as long as such strings last.",
-        "not-old" => "Nothing on it is old, as far as we know.",
-        "nothing-bothers" => "Nothing bothers you.",
-        "wishes" => "You wish for another sound or feel.",
-        "animal" => "There is gut on it, and you want nothing from animals.",
-        "nickel" => "There is nickel under the fingers, and your skin cannot bear it.",
-        "pickup" => "The pickup hears steel, and what is on it has none in the core.",
-        "other-family" => "You asked for another kind of string.",
-        "no-better" => "No set that fits comes out clearly better than what is there.",
-        "nothing-fits" => "Nothing that is made meets every wish.",
-        _ => return None,
-    })
+    speech::of("fact-because", key)
 }
 
 /// A complaint as a heading: what, and on which string.
@@ -83,7 +69,7 @@ pub fn because(key: &str) -> Option<&'static str> {
 pub fn complaint(finding: &Finding, fit: &Fit) -> String {
     let label = bother_label(&finding.bother);
     match finding.string.and_then(|i| names(fit).get(i).cloned()) {
-        Some(name) => format!("{label}: the {name} string"),
+        Some(name) => say!("complaint-of", complaint = label, name = name),
         None => label.to_owned(),
     }
 }
@@ -91,71 +77,15 @@ pub fn complaint(finding: &Finding, fit: &Fit) -> String {
 /// A cause: what it is, and what to do about it.
 #[must_use]
 pub fn cause(key: &str) -> (&str, &str) {
-    match key {
-        "old-string" => ("It is old.", "Try a fresh one of the same kind first."),
-        "faulty-string" => {
-            ("The string has a fault.", "Try another of the same kind; keep the receipt.")
-        }
-        "winding-open" => {
-            ("The winding is loose.", "Run a nail along it. If it catches or buzzes, change it.")
-        }
-        "sweat-eats-winding" => {
-            ("Sweat eats the metal.", "Wipe it after playing, and take a harder metal.")
-        }
-        "not-settled" => ("It is still new.", "Give it a few days before you judge it."),
-        "kind-too-bright" => ("This kind is bright.", "A darker core or metal would help."),
-        "kind-too-dark" => ("This kind is dark.", "A brighter core or metal would help."),
-        "tension-too-high" => ("It pulls too hard.", "A lighter gauge lets it breathe."),
-        "tension-too-low" => ("It pulls too little.", "A heavier gauge gives it body."),
-        "too-heavy-to-start" => ("It is heavy for the bow.", "A lighter one starts sooner."),
-        "torsion-whistle" => {
-            ("The wire twists under the bow.", "A wound top string hardly does that.")
-        }
-        "near-its-limit" => ("It works near its limit.", "A stronger kind would last longer."),
-        "thin-under-the-finger" => ("It is thin and cuts.", "A thicker kind is kinder."),
-        "one-stands-out" => ("One string stands out.", "Change that one to match its neighbours."),
-        "core-drinks-humidity" => {
-            ("The core drinks from the air.", "A synthetic or steel core minds it less.")
-        }
-        "body-moves-it" => {
-            ("The body moves, and a stiff string follows.", "A more elastic core moves less.")
-        }
-        "peg-slips" => (
-            "The peg slips or sticks.",
-            "Push it in as you turn. If that fails, a luthier fits it.",
-        ),
-        "not-tuned" => {
-            ("Nobody tunes it between lessons.", "Take a steadier kind, or ask someone to tune.")
-        }
-        "worn-groove" => {
-            ("A groove pinches the string.", "Rub a soft pencil in it. A luthier can cut it anew.")
-        }
-        "sharp-edge" => {
-            ("An edge cuts the string.", "Feel for it where the string broke. A luthier rounds it.")
-        }
-        "string-height" => ("The strings stand too high.", "A luthier can lower them."),
-        "soundpost-or-bridge" => (
-            "The soundpost or bridge is out of place.",
-            "A luthier can see it. Do not move it yourself.",
-        ),
-        "wolf-of-the-body" => {
-            ("The wolf is the body’s own.", "Strings move it a little. A luthier can tame it.")
-        }
-        "rosin-or-bow-hair" => {
-            ("The bow’s hair or rosin is at fault.", "Try another bow first. It costs nothing.")
-        }
-        "bow-stroke" => {
-            ("It is how the bow meets the string.", "Try it straighter, and nearer the bridge.")
-        }
-        other => (other, ""),
-    }
+    let advice = speech::of("cause", &format!("{key}.advice")).unwrap_or_default();
+    (speech::of_or_key("cause", key), advice)
 }
 
 /// The word beside a cause: how likely it is, and on what that rests.
 #[must_use]
 pub fn likely(likely: &str, judged: bool) -> String {
     let on = if judged { "judged" } else { "checked" };
-    format!("{likely}, {on}")
+    say!("cause-likely", likely = likely, on = on)
 }
 
 /// A number of today's string, as one would say it.
@@ -177,47 +107,29 @@ pub fn number(n: &CauseNumber, cause: &str) -> String {
         units::with_unit(&units::significant(limit * scale.factor, figures), scale.unit)
     };
     match (n.property.as_str(), cause) {
-        ("age_months", _) => format!(
-            "It has been on for {}. Such a string lasts about {}.",
-            months(n.value),
-            months(limit)
-        ),
-        ("settling_d", _) => {
-            format!("Days it takes to settle: {value}. It has been on for {}.", units::days(limit))
-        }
-        ("tension_step", _) => format!(
-            "Its step to the next string is {} times the usual one.",
-            units::fixed(n.value, 2)
-        ),
+        ("age_months", _) => say!("number-age", age = months(n.value), limit = months(limit)),
+        ("settling_d", _) => say!("number-settling", value = value, days = units::days(limit)),
+        ("tension_step", _) => say!("number-step", times = units::fixed(n.value, 2)),
         ("tension_n", "tension-too-low") => {
-            format!("It pulls with {value}. Under {} is light here.", limit_of(2))
+            say!("number-tension-low", value = value, limit = limit_of(2))
         }
-        ("tension_n", _) => format!("It pulls with {value}. Over {} is heavy here.", limit_of(2)),
+        ("tension_n", _) => say!("number-tension", value = value, limit = limit_of(2)),
         ("brilliance_hz", "kind-too-dark") => {
-            format!("Its shine ends at {value}. Under {} is dark for your wish.", limit_of(2))
+            say!("number-shine-low", value = value, limit = limit_of(2))
         }
-        ("brilliance_hz", _) => {
-            format!("Its shine ends at {value}. Over {} is bright for your wish.", limit_of(2))
-        }
-        ("breaking_share", _) => {
-            format!("It uses {value} of its strength. Over {} is hard work.", limit_of(2))
-        }
-        ("drift_moisture_cent", _) => {
-            format!("Moist and dry air move it: {value}. One hears {}.", limit_of(1))
-        }
-        ("drift_body_cent", _) => format!("The body moves it: {value}. One hears 3 to 5."),
+        ("brilliance_hz", _) => say!("number-shine", value = value, limit = limit_of(2)),
+        ("breaking_share", _) => say!("number-breaking", value = value, limit = limit_of(2)),
+        ("drift_moisture_cent", _) => say!("number-moisture", value = value, limit = limit_of(1)),
+        ("drift_body_cent", _) => say!("number-body", value = value),
         ("torsion_impedance_ratio", _) => {
-            format!(
-                "How stiff it is to twist, against swinging: {value}. Wound strings stay under {}.",
-                limit_of(2)
-            )
+            say!("number-torsion", value = value, limit = limit_of(2))
         }
-        ("attack_m_s2_n", _) => {
-            format!("How briskly it starts: {value}. Under {} is slow here.", limit_of(2))
+        ("attack_m_s2_n", _) => say!("number-attack", value = value, limit = limit_of(2)),
+        ("wolf", _) => say!("number-wolf", value = value),
+        ("outer_diameter_m", _) => say!("number-thin", value = value, limit = limit_of(1)),
+        (other, _) => {
+            say!("number-of", property = super::property::name(other), value = value)
         }
-        ("wolf", _) => format!("Least bow force at the wolf, as a share of the greatest: {value}."),
-        ("outer_diameter_m", _) => format!("It is {value} thick. Under {} cuts.", limit_of(1)),
-        (other, _) => format!("{}: {value}.", super::property::name(other)),
     }
 }
 
@@ -227,22 +139,23 @@ pub fn whose(n: &CauseNumber, finding: &Finding, fit: &Fit) -> String {
     // An age is as a rule that of the whole set.
     let one_of = finding.string.is_none() && n.property != "age_months";
     let name = names(fit).get(n.string).cloned().filter(|_| one_of);
-    name.map_or_else(String::new, |name| format!("The {name}: "))
+    name.map_or_else(String::new, |name| format!("{} ", say!("number-whose", name = name)))
 }
 
 fn months(months: f64) -> String {
     let text = units::fixed(months, i32::from(months < 1.95));
-    let text = text.strip_suffix(".0").unwrap_or(&text).to_owned();
-    let plural = if text == "1" { "month" } else { "months" };
-    format!("{text}{}{plural}", units::SPACE)
+    let nought = format!("{}0", units::point());
+    let text = text.strip_suffix(&nought).unwrap_or(&text).to_owned();
+    let count = if text == "1" { 1.0 } else { 2.0 };
+    say!("months", count = count, number = text)
 }
 
 /// What becomes of a string that is not new; none for a new one.
 #[must_use]
 pub fn standing(key: &str) -> Option<&'static str> {
     match key {
-        "kept" => Some("stays"),
-        "not-judged" => Some("not judged"),
+        "kept" => Some(say!("stays")),
+        "not-judged" => Some(say!("not-judged")),
         _ => None,
     }
 }
@@ -253,15 +166,14 @@ pub fn on_paper(fit: &Fit) -> Vec<String> {
     let line = |finding: &Finding| {
         let first = finding.causes.first()?;
         let (what, advice) = cause(&first.cause);
-        Some(format!("{}: {} {advice}", complaint(finding, fit), lower(what)))
+        Some(say!(
+            "complaint-line",
+            complaint = complaint(finding, fit),
+            cause = after_colon(what),
+            advice = advice,
+        ))
     };
     fit.verdict.findings.iter().filter_map(line).collect()
-}
-
-/// A sentence as the second part of another.
-fn lower(sentence: &str) -> String {
-    let mut chars = sentence.chars();
-    chars.next().map_or_else(String::new, |first| first.to_lowercase().chain(chars).collect())
 }
 
 /// Facts that led to the answer, as sentences.

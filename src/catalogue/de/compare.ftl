@@ -1,0 +1,28 @@
+### Zwei Saiten nebeneinander.
+
+compare-place = { $instrument } { $size }, { $length } bei { $pitch }
+compare-title = Zwei { $name }-Saiten nebeneinander
+compare-first-string = Erste Saite
+compare-second-string = Zweite Saite
+compare-first = Erste
+compare-second = Zweite
+compare-change-first = Die erste Saite ändern
+compare-change-second = Die zweite Saite ändern
+compare-last = Gezeigt ist die letzte, die sich berechnen ließ.
+compare-broke = Es ließ sich nicht berechnen: { $reason }.
+compare-computing = Es wird berechnet …
+compare-bow = Unter dem Bogen
+compare-others = Saiten des Satzes
+compare-apart = { $likely } { $word }
+compare-cannot = lässt sich nicht sagen: unbekannt
+compare-same = gleich
+compare-overlap = die Spannen überschneiden sich
+compare-verdict = Die erste: { $verdict }.
+compare-the-first = die erste
+compare-the-second = die zweite
+compare-against = { $one } gegen { $other }: { $apart }
+compare-every = Jede Zahl
+compare-how = „Wahrscheinlich“ und „sehr wahrscheinlich“ kommen von beiden Saiten in denselben Ziehungen von allem, was unsicher ist; so hebt sich auf, was sie teilen: ab 80 und ab 85 von 100. Die anderen Zahlen unterscheiden sich allein durch ihre Spannen.
+compare-table = Jede Zahl beider Saiten
+compare-column = Die erste ist oder hat
+compare-other-answer = es kam eine Antwort anderer Art

@@ -1,0 +1,71 @@
+### Wo Zahlen auf Boden stehen, der nicht gemessen wurde.
+
+## Vorbehalte
+
+caveat-stress-not-measured = Ihr Kern wird stärker oder schwächer gezogen als in den Messungen, die zeigen, wie steif er klingt; diese Steifheit bleibt am Ende dessen, was gemessen wurde.
+caveat-wire-not-tabled = Ein Draht ihres Kerns ist dünner oder dicker, als die Tafel der Drahtfestigkeiten reicht; die Festigkeit bleibt am Ende der Tafel.
+caveat-breaks = Sie würde reißen, bevor sie gestimmt ist.
+
+## Woher ein Zweifel kommt
+
+doubt-density = die Dichte von { $material }
+doubt-modulus = die Steifheit von { $material } bei langsamem Zug
+doubt-fast_modulus = die Steifheit von { $material } im Klang
+doubt-strength = die Festigkeit von { $material }
+doubt-poisson = das Dünnerwerden von { $material } beim Dehnen
+doubt-loss = die innere Reibung von { $material }
+doubt-creep = das Kriechen von { $material }
+doubt-expansion = die Wärmedehnung von { $material }
+doubt-moisture_left = das noch spürbare Gewicht des Wassers in { $material }
+doubt-softening = das Weichwerden von { $material } in der Wärme
+doubt-water = die Wasseraufnahme von { $material }
+doubt-shear = die Steifheit von { $material } gegen Drehen
+general-air_density = die Dichte der Luft
+general-air_viscosity = die Zähigkeit der Luft
+general-body_expansion = die Wärmedehnung des Instruments
+general-body_movement = die Bewegung des Instruments mit der Feuchte
+general-bonding = der Halt der Drähte oder Fasern aneinander beim Biegen
+general-bridge_resistance = das Nachgeben des Stegs
+general-brilliance_loss = die Stelle, an der man den Glanz enden lässt
+general-constructional = das Engerrücken eines neuen Seils
+general-core_gauge = der Durchmesser des Kerns
+general-endurance = das, was ein Kern für immer trägt
+general-friction_drop = das Sinken der Reibung, wenn das Haar gleitet
+general-least_force = die eine Messung des kleinsten Bogendrucks
+general-ratchet = das, was Darm an neue Feuchte verliert
+general-seat_drift = das Nachgeben von Wirbeln und Knoten
+general-seating = die Zeit, die die Saite zum Anliegen braucht
+general-sounding_length = die Mensur
+general-string_loss = der Verlust der Saite in ihrem Zug
+general-torsion_q = der Nachklang einer Drehung
+general-beyond_measured = das Steiferwerden eines Kunststoffs über die gemessene Spannung hinaus
+general-transient = das, was in den ersten Stunden vergeht
+general-winding_gauge = die Dicke der Umspinnung
+general-winding_loss = die Reibung zwischen den Umspinnungen
+general-winding_stiffening = die Steifheit, die Umspinnungen geben
+general-winding_torsion = die Steifheit gegen Drehen, die Umspinnungen geben
+
+## Wie man es besser wissen könnte
+
+remedy-sounding_length = Messen Sie sie vom Sattel zum Steg, auf den Millimeter.
+remedy-core_gauge = Messen Sie ein blankes Stück mit der Messschraube, oder wiegen Sie einen Meter davon.
+remedy-winding_gauge = Messen Sie außen mit der Messschraube, oder wiegen Sie einen Meter davon.
+remedy-creep = Schreiben Sie auf, was jeder Tag kostet.
+remedy-seating = Schreiben Sie auf, was jeder Tag kostet.
+remedy-body_movement = Schreiben Sie einen Monat lang die Tonhöhe mit dem Wetter auf.
+remedy-seat_drift = Schreiben Sie einen Monat lang die Tonhöhe mit dem Wetter auf.
+remedy-ratchet = Schreiben Sie einen Monat lang die Tonhöhe mit dem Wetter auf.
+remedy-bridge_resistance = Es gehört zum Instrument und ändert sich von Ton zu Ton.
+
+## In Sätzen
+
+about-tension_n = Zug
+about-breaking_share = Anteil ihrer Festigkeit
+about-brilliance_hz = Wo der Glanz endet
+about-settling_d = Tage, bis sie sich setzt
+about-drift_cent = Wandern
+about-bow_window_db = Spielraum für den Bogen
+nearly-all = fast allem
+doubt-share = { $cause } von { $share }
+doubt-in-short = Am Zweifel über „{ $about }“ hat { $cause } einen Anteil von { $share }.
+doubt-sentence = Am Zweifel über „{ $about }“ hat { $cause } einen Anteil von { $share }{ $more }.{ $remedy }

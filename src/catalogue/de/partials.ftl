@@ -1,0 +1,32 @@
+### Wie die Teiltöne einer Saite nachklingen.
+
+takes-bridge = der Steg nimmt am meisten
+takes-air = die Luft nimmt am meisten
+takes-bending = das Biegen nimmt am meisten
+takes-string = der eigene Zug der Saite nimmt am meisten
+goes-bridge = in den Steg
+goes-air = an die Luft
+goes-bending = ins Biegen
+goes-string = in den eigenen Zug der Saite
+loses-bridge = Steg
+loses-air = Luft
+loses-bending = Biegen
+loses-string = Saite
+partials-one = Jeder der ersten { $count } Teiltöne der { $name }-Saite geht vor allem { $goes }
+partials-part = { $which } vor allem { $goes }
+partials-few = Von den Teiltönen der { $name }-Saite gehen { $parts }
+partials-many = Von den ersten { $all } Teiltönen der { $name }-Saite gehen { $count } vor allem { $goes }
+partials-how = Jeder Balken ist ein Teilton der gezupften Saite, vom tiefsten an gezählt: Seine Länge sind die Sekunden, in denen er um 60 dB fällt, seine Füllung zeigt, was am meisten davon nimmt.
+partials-ring = Wie leicht der Steg nachgibt, ist wenig bekannt, und alle Balken werden damit länger oder kürzer: Der erste dauert { $ring }.
+partials-picture = { $title }. Die Tafel darunter hat jeden Teilton.
+partials-table = Die Teiltöne als Tafel
+partials-caption = Teiltöne der { $name }-Saite: Verluste in Tausendsteln des Schwungs
+partials-column-n = Teilton
+partials-column-frequency = Frequenz
+partials-column-sharp = Zu hoch um, Cent
+partials-column-rings = Klingt nach, s
+partials-column-bridge = An den Steg
+partials-column-air = An die Luft
+partials-column-bending = Ins Biegen
+partials-column-pull = In den Zug der Saite
+partials-column-q = Q an festen Enden

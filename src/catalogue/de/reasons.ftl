@@ -1,0 +1,106 @@
+### Warum diese Saite: was die Wahl gewogen hat.
+
+## Was gewogen wird
+
+attribute-feel = Gefühl unter der Hand
+    .means = Zug nahe an dem, was Hand und Bogen gewohnt sind
+attribute-elasticity = Elastizität
+    .means = die Fachleute hören in einem elastischen Kern mehr Farbe; das ist ihr Urteil
+attribute-settling = schnelles Setzen
+    .means = wenige Tage, bis eine Nacht nicht mehr als fünf Cent kostet
+attribute-drift = Ruhe gegen den Raum
+    .means = wenig berechnetes Wandern, wenn sich der Raum ändert
+attribute-fitters-judgement = Ruhe, nach dem Urteil der Geigenbauer
+    .means = wie sich solche Kerne in wechselnden Räumen verhalten, aus Erfahrung
+attribute-response = Ansprache unter dem Bogen
+    .means = der Bogen darf rasch anfahren
+attribute-power = Kraft
+    .means = ein Stoß auf den Steg nahe am Gewünschten
+attribute-brightness = Helligkeit
+    .means = Helligkeit nahe am Gewünschten
+attribute-ring = Nachklang
+    .means = wie lange ein gezupfter Ton nachklingt
+attribute-durability = Reserve bis zum Reißen
+    .means = Reserve bis zum Reißen
+attribute-care = Halt gegen Hände und Schweiß
+    .means = eine Außenseite, die sich unter den Fingern langsam abnutzt
+attribute-price = Preis
+    .means = in dem, was ausgegeben werden darf
+attribute-availability = leicht zu kaufen
+    .means = jedes Geschäft hat sie
+attribute-tuning = feines Stimmen
+    .means = der Wirbel oder ein Feinstimmer ändert die Tonhöhe in kleinen Schritten
+
+## Die Antwort, die ein Gewicht änderte
+
+because-wishes-colour = was Sie über Farbe und Ruhe sagten
+because-wishes-brightness = was Sie über Helligkeit sagten
+because-wishes-power = was Sie über Kraft sagten
+because-wishes-feel = was Sie über das Gefühl sagten
+because-wishes-response = was Sie über die Ansprache sagten
+because-set_up = die Einrichtung
+because-level = wie weit der Spieler ist
+because-who_tunes = niemand stimmt zwischen den Stunden
+because-room = wo es lebt
+because-concert_days = der Tag ist nah
+because-budget = das Geld
+because-music = die Musik
+because-bothers = Saiten reißen
+because-acid_sweat = Schweiß, der Metall zerfrisst
+because-hand_pain = die Hand schmerzt
+
+## Worauf ein Satz ruht
+
+computed-very-likely = berechnet, sehr wahrscheinlich
+computed-likely = berechnet, wahrscheinlich
+computed-close-call = berechnet, knapp
+computed = berechnet
+judgement = Urteil
+
+## Gründe und Kosten
+
+judged-availability =
+    { $cost ->
+        [yes] Schwerer zu kaufen: Sie wird nur manchmal gemacht und muss vielleicht bestellt werden.
+       *[no] Leichter zu kaufen: Sie wird jeden Tag gemacht, die andere nur manchmal.
+    }
+judged-price =
+    { $cost ->
+        [yes] Ihr Material kostet mehr.
+       *[no] Ihr Material kostet weniger.
+    }
+judged-fitters-alone = Geigenbauer geben solchen Kernen { $own } von 100 dafür, dass sie die Stimmung halten.
+judged-fitters =
+    { $cost ->
+        [yes] Weniger ruhig
+       *[no] Ruhiger
+    } nach dem, was Geigenbauer von solchen Kernen sagen: { $own } von 100, die andere { $other }.
+judged-other =
+    { $cost ->
+        [yes] Weniger gut
+       *[no] Besser
+    }: { $attribute }.
+different = anders
+further-from-wanted = weiter weg vom Gewünschten
+nearer-to-wanted = näher am Gewünschten
+compared = { $word }: { $this }, die andere { $other }.
+compared-elasticity = { $word }: Gestimmt dehnt sie sich um { $this }, die andere um { $other }.
+compared-settling = { $word }: Bis dahin vergehen { $this }, bei der anderen { $other }.
+compared-drift = { $word }, in diesem Raum: { $this }, die andere { $other }.
+compared-feel = { $word } unter der Hand und { $wanted }: { $this }, die andere { $other }.
+compared-power = { $word } und { $wanted }: { $this } am Steg, die andere { $other }.
+compared-brightness =
+    { $word } und { $wanted }: Ihr Glanz endet bei { $this }, der der anderen bei { $other }{ $heard ->
+        [no] , beides über dem Hörbaren
+       *[yes] { "" }
+    }.
+compared-tuning = { $word }: Ein Grad am Wirbel ändert sie um { $this }, die andere um { $other }.
+compared-ring = { $word }: { $this }, bis ein gezupfter Ton verklungen ist, die andere { $other }.
+compared-durability = { $word }: Sie nutzt { $this } ihrer Festigkeit, die andere { $other }.
+weakest-durability = Ihr schwächster Punkt ist die Reserve: Gestimmt nutzt sie { $number } ihrer Festigkeit.
+weakest-elasticity = Ihr schwächster Punkt ist die Elastizität: Gestimmt dehnt sie sich nur um { $number }.
+weakest-of = Ihr schwächster Punkt: { $attribute }. { $property }: { $number }.
+weakest = Ihr schwächster Punkt: { $attribute }.
+more = mehr
+less = weniger
+no-difference = kein Unterschied, den wir berechnen können

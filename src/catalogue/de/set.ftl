@@ -1,0 +1,196 @@
+### Was die Antwort sagt.
+
+word-your-instrument =
+    { $instrument ->
+        [viola] Ihre Bratsche
+        [cello] Ihr Cello
+        [double-bass] Ihr Kontrabass
+       *[violin] Ihre Geige
+    }
+# Mit „dieser“, im Genitiv.
+word-this-instrument-of =
+    { $instrument ->
+        [viola] dieser Bratsche
+        [cello] dieses Cellos
+        [double-bass] dieses Kontrabasses
+       *[violin] dieser Geige
+    }
+word-this-instrument-for =
+    { $instrument ->
+        [viola] diese Bratsche
+        [cello] dieses Cello
+        [double-bass] diesen Kontrabass
+       *[violin] diese Geige
+    }
+families-one = durchweg { word-families }
+families-part =
+    { $count ->
+        [one] eine { word-family } als { $strings }
+       *[other] { word-families } als { $strings }
+    }
+one-string = eine { word-family }
+either-string = als { $string } entweder { $one } oder { $other }
+list-of-lists = { $first } und { $last }
+gauges-one =
+    { $gauge ->
+        [light] dünn
+        [heavy] stark
+       *[medium] mittlere Stärke
+    }
+gauges-part =
+    { $gauge ->
+        [light] dünnem { $strings }
+        [heavy] starkem { $strings }
+       *[medium] mittlerem { $strings }
+    }
+gauges-with = mit { $parts }
+set-answer = { word-your-instrument } braucht { $strings }, { $gauge }.
+set-answer-either = { word-your-instrument } braucht { $strings }.
+set-answer-two =
+    Zwei Sätze passen etwa gleich gut zu { $instrument ->
+        [viola] Ihrer Bratsche
+        [cello] Ihrem Cello
+        [double-bass] Ihrem Kontrabass
+       *[violin] Ihrer Geige
+    }: { $first }; oder { $second }.
+nothing-load = Nichts passt: Jeder Satz für { word-this-instrument-for } zieht stärker, als er sollte.
+nothing-made = Nichts passt: Keine Saite, die gemacht wird, erfüllt jeden Wunsch für { $strings } { word-this-instrument-of }.
+searched = Für { $strings } ließen sich { $space } Saiten machen. Nach Grenzen und Schranken blieben { $wound } zum Umspinnen und Wiegen; { $inside } davon wären gut.
+lead-level = Diese beiden liegen etwa gleichauf. Nehmen Sie, welchen Sie wollen.
+lead-next = Der nächstbeste Satz, { $strings }, liegt { $by } zurück.
+lead-no-string = Keine andere Bauart wäre hier gut.
+lead-no-set = Kein Satz anderer Bauart wäre hier gut.
+close-none = Auf der Skala unten liegt keiner der Sätze vorn.
+close-by = Auf der Skala unten liegt der erste Satz um { $by } vor dem zweiten; das ist kein nennenswerter Unterschied.
+
+## Was wir angenommen haben
+
+assumptions = Angenommen haben wir: { $parts }.
+assumed-instrument =
+    { $instrument ->
+        [viola] eine Bratsche
+        [cello] ein Cello
+        [double-bass] einen Kontrabass
+       *[violin] eine Geige
+    }
+assumed-size = die Größe { $size }
+assumed-tuning = die Stimmung { $tuning }
+assumed-set-up =
+    { $set_up ->
+        [modern] eine moderne Einrichtung
+        [historical] eine historische Einrichtung
+        [light] eine alte oder zarte Einrichtung
+       *[other] die Einrichtung { $set_up }
+    }
+assumed-a4 = a′ bei { $pitch }
+assumed-length = eine Mensur von etwa { $number } mm
+assumed-room-steady = einen gleichmäßigen Raum
+assumed-room-seasonal = einen Raum, der mit den Jahreszeiten wechselt
+assumed-room-damp = einen feuchten Raum
+assumed-room-dry = einen trockenen Raum
+assumed-room-travelling = ein Leben auf Reisen
+assumed-pegs-friction = einfache Holzwirbel
+assumed-pegs-geared = Wirbel mit Getriebe
+assumed-pegs-machine = eine Mechanik
+assumed-tuners-none = keine Feinstimmer
+assumed-tuners-top = einen Feinstimmer an der obersten Saite
+assumed-tuners-all = einen Feinstimmer an jeder Saite
+
+## Last und Stufen
+
+load-below = unter dem Üblichen
+load-lower = im unteren Teil des Üblichen
+load-middle = in der Mitte des Üblichen
+load-upper = im oberen Teil des Üblichen
+load-above = über dem Üblichen
+load-title = Die Last liegt { $place }
+step-much-steeper = viel steiler als üblich
+step-steeper = etwas steiler als üblich
+step-much-flatter = viel flacher als üblich
+step-flatter = etwas flacher als üblich
+step-usual = wie üblich
+steps-odd =
+    von { $upper } zu { $lower } fällt der Zug { $step ->
+        [much-steeper] viel steiler
+        [steeper] etwas steiler
+        [much-flatter] viel flacher
+       *[flatter] etwas flacher
+    }
+steps-title = { $steps } als üblich
+steps-usual = Die Stufen von Saite zu Saite sind die üblichen
+
+## Im Laden
+
+counter-core =
+    { $family ->
+        [plain-gut] blanker Darm
+        [wound-gut] Darmkern
+        [plain-steel] blanker Stahl
+        [wound-steel] Vollstahlkern
+        [stranded-steel] Stahlseil- oder Litzenkern
+        [synthetic] Kunststoffkern ({ $material })
+        [monofilament] eine dicke Kunststofffaser
+       *[other] { $family }
+    }
+counter-wound = , außen mit { $metal } umsponnen
+counter =
+    eine { $name }-Saite für { $full ->
+        [yes] { $instrument ->
+            [viola] Bratsche
+            [cello] Cello
+            [double-bass] Kontrabass
+           *[violin] Geige
+        }
+       *[no] { $instrument ->
+            [viola] eine { $size }-Bratsche
+            [cello] ein { $size }-Cello
+            [double-bass] einen { $size }-Kontrabass
+           *[violin] eine { $size }-Geige
+        }
+    }, { $core }{ $wound }{ $gauge }, { $class ->
+        [light] dünn
+        [heavy] stark
+       *[medium] mittel
+    }{ $end ->
+        [loop-or-ball] , mit Schlinge oder Kugel, wie es Ihr Feinstimmer braucht
+        [knot] , zum Knoten am Saitenhalter
+       *[ball] , mit Kugel
+    }{ $long ->
+        [yes] , lang genug für die Verlängerung
+       *[no] { "" }
+    }
+packet = etwa { $force } bei { $pitch } und { $length } Mensur
+
+## Was ein Spieler brauchen kann
+
+fact-pull = Gestimmt zieht sie mit { $force }.
+fact-stretch =
+    { $known ->
+        [no] Wie weit sie sich dehnt, ist { $stretch }.
+       *[yes] Gestimmt ist sie um { $stretch } länger als schlaff.
+    }
+fact-breaking =
+    { $known ->
+        [no] Wie nah sie am Reißen ist, ist { $share }.
+       *[yes] Gestimmt nutzt sie { $share } der Festigkeit ihres Kerns.
+    }
+fact-peg =
+    Ein Grad am Wirbel ändert sie um { $cents }{ $tuner ->
+        [yes] ; sie hat einen Feinstimmer
+       *[no] { "" }
+    }.
+fact-settling =
+    { $known ->
+        [no] Tage, bis sie sich gesetzt hat: { $days }.
+       *[yes] Bis sie sich gesetzt hat, vergehen { $days }.
+    }
+fact-drift = Wie weit ihre Tonhöhe wandert, wenn sich dieser Raum ändert: { $cents }.
+
+## Das Bild von Elastizität und Ruhe
+
+picture-nothing = Für { $name } gibt es nichts zu vergleichen
+picture-few = Für { $name } wären so wenige Bauarten gut, dass es wenig abzuwägen gibt
+picture-no-balance = Für { $name } gibt es nichts abzuwägen: Die elastischste Saite ist so ruhig wie jede andere
+picture-free = Für { $name } kostet Dehnung bis { $free } fast keine Ruhe; von dort bis { $loosest } kostet sie { $cost } von 100
+picture-costs = Für { $name } kostet mehr Dehnung Ruhe: Von { $steadiest } bis { $loosest } fällt sie um { $fall } von 100
+picture-overlap = In der Ruhe überschneiden sich: { $kinds }. Die Bauart allein entscheidet nicht.

@@ -1,0 +1,24 @@
+### Das Blatt zum Mitnehmen.
+
+sheet-label = Blatt zum Drucken
+sheet-for = Für
+sheet-date = Datum
+sheet-ask = Verlangen Sie
+sheet-gauge = Stärke, Zug gestimmt
+sheet-why = Warum, und was sie kostet
+sheet-settles = Setzt sich
+sheet-load = Alle Saiten zusammen ziehen mit { $pull }, { $place }. Sie drücken auf den Steg mit { $press }.
+sheet-close = Knapp: Ein anderer Satz, { $strings }, liegt etwa gleichauf.
+sheet-look = Zuerst nachsehen.
+sheet-when = Wann und wie
+sheet-fit = Ziehen Sie den Satz { $likely } vorher auf; sicherheitshalber { $safe }.
+sheet-one = Eine Saite nach der anderen; am ersten Tag oft stimmen, dann täglich, bis eine Nacht nicht mehr als fünf Cent kostet.
+sheet-fitted = Was aufgezogen wurde, und wann
+sheet-foot = Spannen und Quellen jeder Zahl stehen in Ropewalk.
+sheet-instrument = { $instrument } { $size }, { $tuning }, a′ bei { $pitch }, { $set_up ->
+        [modern] moderne Einrichtung
+        [historical] historische Einrichtung
+       *[light] alte oder zarte Einrichtung
+    }
+sheet-but = Aber:
+sheet-days = { $likely }, höchstens { $most }

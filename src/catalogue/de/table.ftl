@@ -1,0 +1,15 @@
+### Jede Zahl.
+
+table-of = Jede Zahl: { $name }
+column-value = Wert
+column-range = Spanne, 90 von 100
+column-known = Woher bekannt
+column-source = Quelle
+disputed = Kleinster Bogendruck: umstritten
+disputed-means = wie stark der Bogen beim selben Strich drücken muss. Nach der einen Theorie wächst es mit dem Tempo des Bogens; die eine Messung fand nichts davon
+disputed-within = irgendwo innerhalb { $range }
+disputed-theory = Nach der Theorie
+disputed-measured = Wie gemessen
+table-unknown = unbekannt innerhalb
+table-none = keine
+doubts-title = Was Sie messen können, um mehr zu wissen

@@ -1,0 +1,20 @@
+### Was schiefgeht.
+
+storage-disabled = dieser Browser bewahrt nichts für diese Seite auf; speichern Sie in eine Datei, bevor Sie sie schließen
+storage-full = für die Notizen dieser Seite ist kein Platz mehr; speichern Sie in eine Datei, bevor Sie sie schließen
+storage-broken = was aufbewahrt war, lässt sich nicht lesen ({ $reason }); es ist noch da, unter dem Namen { $name }
+worker-stopped = die Rechnung wurde angehalten
+worker-failed = die Rechnung brach ab: { $reason }
+worker-silent = die Rechnung gab in { $seconds } s keine Antwort und wurde angehalten
+worker-other-build = die Seite und ihre Rechnung sind aus verschiedenen Fassungen: Schließen Sie jeden Tab davon und öffnen Sie sie neu
+worker-no-start = die Rechnung ließ sich nicht starten ({ $reason })
+worker-no-load = die Rechnung ließ sich nicht laden
+unknown-reason = unbekannter Grund
+file-no-download = der Browser nahm { $name } nicht zum Herunterladen an
+file-too-large = { $name } hat { $size } MB, und höchstens { $most } MB werden geöffnet
+file-unreadable = { $name } ließ sich nicht lesen
+file-no-text = { $name } ist keine Textdatei (UTF-8)
+audio-none = dieser Browser spielt keinen Klang
+offline-not-all = nicht alle Dateien ließen sich aufbewahren
+answer-unreadable = die Antwort ließ sich nicht lesen: { $reason }
+answer-other = die Antwort gehört zu einer anderen Frage

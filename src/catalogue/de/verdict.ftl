@@ -1,0 +1,141 @@
+### Was zu tun ist, und warum etwas stört.
+
+word-your-instrument-of =
+    { $instrument ->
+        [viola] Ihrer Bratsche
+        [cello] Ihres Cellos
+        [double-bass] Ihres Kontrabasses
+       *[violin] Ihrer Geige
+    }
+leave-nothing = { $answer } Lassen Sie es, wie es ist.
+leave-it = Lassen Sie die Saiten { word-your-instrument-of }, wie sie sind.
+fresh-one = Ziehen Sie eine frische { $name }-Saite derselben Art auf. Behalten Sie die anderen.
+fresh-set =
+    Geben Sie { $instrument ->
+        [viola] Ihrer Bratsche
+        [cello] Ihrem Cello
+        [double-bass] Ihrem Kontrabass
+       *[violin] Ihrer Geige
+    } einen frischen Satz derselben Art.
+luthier-first =
+    Bringen Sie { $instrument ->
+        [viola] Ihre Bratsche
+        [cello] Ihr Cello
+        [double-bass] Ihren Kontrabass
+       *[violin] Ihre Geige
+    } zum Geigenbauer, bevor Sie Saiten kaufen.
+change-one =
+    Wechseln Sie eine Saite: Nehmen Sie als { $name } eine { word-family }, { $gauge ->
+        [light] dünn
+        [heavy] stark
+       *[medium] mittlere Stärke
+    }.
+change-one-only = Wechseln Sie eine Saite: { $name }.
+all-the-same = Wenn Sie trotzdem wechseln wollen
+after-luthier = Was wir danach aufziehen würden
+complaint-of = { $complaint }: die { $name }-Saite
+complaint-line = { $complaint }: { $cause } { $advice }
+stays = bleibt
+not-judged = nicht beurteilt
+findings-title = Was dahinter stecken kann
+findings-unlikely = Weniger wahrscheinlich: { $causes }.
+
+## Tatsachen, die zur Antwort führten
+
+fact-because-old = Sie ist schon so lange darauf, wie solche Saiten halten.
+fact-because-not-old = Nichts darauf ist alt, soviel wir wissen.
+fact-because-nothing-bothers = Nichts stört Sie.
+fact-because-wishes = Sie wünschen einen anderen Klang oder ein anderes Gefühl.
+fact-because-animal = Darm ist darauf, und Sie wollen nichts vom Tier.
+fact-because-nickel = Nickel ist unter den Fingern, und Ihre Haut verträgt es nicht.
+fact-because-pickup = Der Tonabnehmer hört Stahl, und was darauf ist, hat keinen im Kern.
+fact-because-other-family = Sie wollten eine andere Bauart.
+fact-because-no-better = Kein passender Satz ist deutlich besser als der jetzige.
+fact-because-nothing-fits = Nichts, was gemacht wird, erfüllt jeden Wunsch.
+
+## Ursachen, und was man tun kann
+
+cause-old-string = Sie ist alt.
+    .advice = Versuchen Sie zuerst eine frische derselben Art.
+cause-faulty-string = Die Saite hat einen Fehler.
+    .advice = Versuchen Sie eine andere derselben Art; heben Sie den Beleg auf.
+cause-winding-open = Die Umspinnung ist lose.
+    .advice = Fahren Sie mit dem Nagel darüber. Hakt oder schnarrt es, wechseln Sie sie.
+cause-sweat-eats-winding = Schweiß zerfrisst das Metall.
+    .advice = Wischen Sie sie nach dem Spielen ab, und nehmen Sie ein härteres Metall.
+cause-not-settled = Sie ist noch neu.
+    .advice = Geben Sie ihr ein paar Tage, bevor Sie urteilen.
+cause-kind-too-bright = Diese Bauart ist hell.
+    .advice = Ein dunklerer Kern oder ein anderes Metall hilft.
+cause-kind-too-dark = Diese Bauart ist dunkel.
+    .advice = Ein hellerer Kern oder ein anderes Metall hilft.
+cause-tension-too-high = Sie zieht zu stark.
+    .advice = Eine dünnere Stärke lässt sie atmen.
+cause-tension-too-low = Sie zieht zu wenig.
+    .advice = Eine größere Stärke gibt ihr Körper.
+cause-too-heavy-to-start = Sie ist schwer für den Bogen.
+    .advice = Eine leichtere beginnt früher.
+cause-torsion-whistle = Der Draht dreht sich unter dem Bogen.
+    .advice = Eine umsponnene oberste Saite tut das kaum.
+cause-near-its-limit = Sie arbeitet nahe an ihrer Grenze.
+    .advice = Eine festere Bauart hielte länger.
+cause-thin-under-the-finger = Sie ist dünn und schneidet.
+    .advice = Eine dickere Bauart ist freundlicher.
+cause-one-stands-out = Eine Saite sticht heraus.
+    .advice = Wechseln Sie diese, damit sie zu den Nachbarn passt.
+cause-core-drinks-humidity = Der Kern trinkt aus der Luft.
+    .advice = Ein Kern aus Kunststoff oder Stahl spürt es weniger.
+cause-body-moves-it = Der Korpus bewegt sich, und eine steife Saite folgt.
+    .advice = Ein elastischerer Kern bewegt sich weniger.
+cause-peg-slips = Der Wirbel rutscht oder klemmt.
+    .advice = Drücken Sie ihn beim Drehen hinein. Hilft das nicht, passt ihn ein Geigenbauer ein.
+cause-not-tuned = Zwischen den Stunden stimmt niemand.
+    .advice = Nehmen Sie eine ruhigere Bauart, oder bitten Sie jemanden zu stimmen.
+cause-worn-groove = Eine Kerbe klemmt die Saite.
+    .advice = Reiben Sie weichen Bleistift hinein. Ein Geigenbauer kann sie neu schneiden.
+cause-sharp-edge = Eine Kante schneidet die Saite.
+    .advice = Fühlen Sie dort, wo die Saite riss. Ein Geigenbauer rundet sie.
+cause-string-height = Die Saiten liegen zu hoch.
+    .advice = Ein Geigenbauer kann sie tiefer legen.
+cause-soundpost-or-bridge = Stimmstock oder Steg ist nicht an seinem Platz.
+    .advice = Ein Geigenbauer sieht es. Bewegen Sie ihn nicht selbst.
+cause-wolf-of-the-body = Der Wolf gehört dem Korpus.
+    .advice = Saiten ändern ihn wenig. Ein Geigenbauer kann ihn zähmen.
+cause-rosin-or-bow-hair = Bogenhaar oder Kolophonium ist schuld.
+    .advice = Versuchen Sie zuerst einen anderen Bogen. Das kostet nichts.
+cause-bow-stroke = Es liegt daran, wie der Bogen die Saite trifft.
+    .advice = Versuchen Sie es gerader und näher am Steg.
+cause-likely =
+    { $likely ->
+        [likely] wahrscheinlich
+        [possible] möglich
+        [unlikely] unwahrscheinlich
+       *[other] { $likely }
+    }, { $on ->
+        [judged] beurteilt
+       *[checked] geprüft
+    }
+
+## Zahlen, die für oder gegen eine Ursache sprechen
+
+months =
+    { $count ->
+        [one] { $number }{ "\u00A0" }Monat
+       *[other] { $number }{ "\u00A0" }Monate
+    }
+number-whose = Die { $name }-Saite:
+number-of = { $property }: { $value }.
+number-age = Darauf ist sie schon { $age }. So lange hält eine solche Saite etwa: { $limit }.
+number-settling = Tage, bis sie sich setzt: { $value }. Bisher darauf: { $days }.
+number-step = Ihre Stufe zur nächsten Saite ist { $times } mal die übliche.
+number-tension-low = Sie zieht mit { $value }. Unter { $limit } ist hier wenig.
+number-tension = Sie zieht mit { $value }. Über { $limit } ist hier viel.
+number-shine-low = Ihr Glanz endet bei { $value }. Unter { $limit } ist dunkel für Ihren Wunsch.
+number-shine = Ihr Glanz endet bei { $value }. Über { $limit } ist hell für Ihren Wunsch.
+number-breaking = Sie nutzt { $value } ihrer Festigkeit. Über { $limit } ist schwere Arbeit.
+number-moisture = Feuchte und trockene Luft ändern sie: { $value }. Man hört { $limit }.
+number-body = Der Korpus ändert sie: { $value }. Man hört 3 bis 5.
+number-torsion = Wie steif sie gegen Drehen ist, gegen das Schwingen: { $value }. Umsponnene Saiten bleiben unter { $limit }.
+number-attack = Wie rasch sie beginnt: { $value }. Unter { $limit } ist hier träge.
+number-wolf = Kleinster Bogendruck am Wolf, als Anteil des größten: { $value }.
+number-thin = Sie ist { $value } dick. Unter { $limit } schneidet.

@@ -1,0 +1,32 @@
+### How the partials of a string ring.
+
+takes-bridge = the bridge takes most
+takes-air = the air takes most
+takes-bending = bending takes most
+takes-string = the string’s own pull takes most
+goes-bridge = to the bridge
+goes-air = to the air
+goes-bending = into bending
+goes-string = into the string’s own pull
+loses-bridge = bridge
+loses-air = air
+loses-bending = bending
+loses-string = string
+partials-one = Each of the first { $count } partials of the { $name } goes mostly { $goes }
+partials-part = { $which } mostly { $goes }
+partials-few = Of the { $name }’s partials go { $parts }
+partials-many = Of the first { $all } partials of the { $name }, { $count } go mostly { $goes }
+partials-how = Each bar is one partial of the plucked string, counted from the lowest: its length is the seconds in which it falls by 60 dB, its filling what takes most of it.
+partials-ring = How easily the bridge gives is little known, and all bars lengthen or shorten with it: the first is { $ring }.
+partials-picture = { $title }. The table below has every partial.
+partials-table = The partials as a table
+partials-caption = Partials of the { $name }: losses in thousandths of the swing
+partials-column-n = Partial
+partials-column-frequency = Frequency
+partials-column-sharp = Sharp by, cents
+partials-column-rings = Rings, s
+partials-column-bridge = To the bridge
+partials-column-air = To the air
+partials-column-bending = In bending
+partials-column-pull = In the string’s pull
+partials-column-q = Q on firm ends

@@ -1,0 +1,150 @@
+### What the answer says.
+
+word-your-instrument =
+    Your { $instrument ->
+        [viola] viola
+        [cello] cello
+        [double-bass] double bass
+       *[violin] violin
+    }
+word-instrument =
+    { $instrument ->
+        [viola] viola
+        [cello] cello
+        [double-bass] double bass
+       *[violin] violin
+    }
+families-one = { word-family } strings throughout
+families-part =
+    { $count ->
+        [one] a { word-family } { $strings }
+       *[other] { word-family } { $strings }
+    }
+one-string = a { word-family }
+either-string = either { $one } or { $other } { $string }
+list-of-lists = { $first }, and { $last }
+gauges-one = { $gauge } gauge
+gauges-part =
+    { $count ->
+        [one] a { $gauge } { $strings }
+       *[other] { $gauge } { $strings }
+    }
+gauges-with = with { $parts }
+set-answer = { word-your-instrument } wants { $strings }, { $gauge }.
+set-answer-either = { word-your-instrument } wants { $strings }.
+set-answer-two = Two sets would suit your { word-instrument } about equally: { $first }; or { $second }.
+nothing-load = Nothing fits: every set for this { word-instrument } pulls harder than it should.
+nothing-made = Nothing fits: no string that is made meets every wish for the { $strings } of this { word-instrument }.
+searched = { $space } strings could be made for the { $strings }. Limits and bounds left { $wound } to be wound and weighed; { $inside } of them would do.
+lead-level = These two come out about level. Choose either.
+lead-next = The next best set, { $strings }, comes out { $by } behind.
+lead-no-string = No other kind of string would do here.
+lead-no-set = No other kind of set would do here.
+close-none = On the scale below neither set leads the other.
+close-by = On the scale below the first set leads the second by { $by }, which is no difference to speak of.
+
+## What was taken for granted
+
+assumptions = We took for granted: { $parts }.
+assumed-instrument = a { word-instrument }
+assumed-size = the size { $size }
+assumed-tuning = the tuning { $tuning }
+assumed-set-up = a { $set_up } set-up
+assumed-a4 = a′ at { $pitch }
+assumed-length = a sounding length of about { $number } mm
+assumed-room-steady = a steady room
+assumed-room-seasonal = a room that changes with the seasons
+assumed-room-damp = a damp room
+assumed-room-dry = a dry room
+assumed-room-travelling = a travelling life
+assumed-pegs-friction = plain wooden pegs
+assumed-pegs-geared = geared pegs
+assumed-pegs-machine = machine heads
+assumed-tuners-none = no fine tuners
+assumed-tuners-top = a fine tuner on the top string
+assumed-tuners-all = a fine tuner on every string
+
+## Load and steps
+
+load-below = below what is usual
+load-lower = in the lower part of what is usual
+load-middle = in the middle of what is usual
+load-upper = in the upper part of what is usual
+load-above = above what is usual
+load-title = The load is { $place }
+step-much-steeper = much steeper than usual
+step-steeper = a little steeper than usual
+step-much-flatter = much flatter than usual
+step-flatter = a little flatter than usual
+step-usual = as usual
+steps-odd =
+    from { $upper } to { $lower } the tension falls { $step ->
+        [much-steeper] much steeper
+        [steeper] a little steeper
+        [much-flatter] much flatter
+       *[flatter] a little flatter
+    }
+steps-title = { $steps } than usual
+steps-usual = The steps from string to string are the usual ones
+
+## At the counter
+
+counter-core =
+    { $family ->
+        [plain-gut] plain gut
+        [wound-gut] gut core
+        [plain-steel] plain steel
+        [wound-steel] steel core
+        [stranded-steel] rope or strand steel core
+        [synthetic] synthetic core ({ $material })
+        [monofilament] one thick synthetic filament
+       *[other] { $family }
+    }
+counter-wound = , wound with { $metal } outside
+counter =
+    a { $full ->
+        [yes] { word-instrument }
+       *[no] { $size } { word-instrument }
+    } { $name } string, { $core }{ $wound }{ $gauge }, { $class }{ $end ->
+        [loop-or-ball] , loop or ball end as your fine tuner needs
+        [knot] , to be knotted at the tailpiece
+       *[ball] , ball end
+    }{ $long ->
+        [yes] , long enough for the extension
+       *[no] { "" }
+    }
+packet = about { $force } at { $pitch } and { $length } of sounding length
+
+## What a player can use
+
+fact-pull = In tune it pulls with { $force }.
+fact-stretch =
+    { $known ->
+        [no] How much it stretches is { $stretch }.
+       *[yes] It is { $stretch } longer in tune than slack.
+    }
+fact-breaking =
+    { $known ->
+        [no] How near it is to breaking is { $share }.
+       *[yes] In tune it uses { $share } of the strength of its core.
+    }
+fact-peg =
+    A degree of peg moves it by { $cents }{ $tuner ->
+        [yes] ; it has a fine tuner
+       *[no] { "" }
+    }.
+fact-settling =
+    { $known ->
+        [no] Days until it has settled: { $days }.
+       *[yes] It has settled after { $days }.
+    }
+fact-drift = How far its pitch wanders as this room changes: { $cents }.
+
+## The picture of elasticity and steadiness
+
+picture-nothing = Nothing to compare for the { $name }
+picture-few = For the { $name } so few kinds of string would do that there is little to weigh
+picture-no-balance = For the { $name } there is no balance to strike: the most elastic string is as steady as any
+picture-free = For the { $name }, stretch up to { $free } costs next to no steadiness; from there to { $loosest } it costs { $cost } of 100
+picture-costs = For the { $name }, more stretch costs steadiness: from { $steadiest } to { $loosest } it falls by { $fall } of 100
+picture-overlap = { $kinds } strings overlap in steadiness: the kind alone does not decide it.

@@ -1,0 +1,18 @@
+### Where every number comes from.
+
+sources-other-answer = the model sent another kind of answer
+sources-lead = Every number on these pages has a range and says how it is known.
+sources-fetching = Fetching the tables…
+sources-broke = The tables could not be had: { $reason }.
+sources-grades = How a number is known
+sources-range = A range holds the true number 90 times in 100. Where its upper end is more than three times its lower, we say “unknown within” and draw no reason from it.
+sources-formulas = How each number is computed
+sources-letters = L is the sounding length, f the pitch, μ the mass a length (μ₀ unstretched), EA the stiffness of the core along the string, T the tension, D and d the outer and the core diameter, K the stiffness in bending, κ/2 = 865.6 cents. Z = √(T μ) is the impedance, R what the bridge resists, β = 0.1 where the bow touches, v = 0.1 m/s its speed, μs and μd the friction of standing and of sliding hair, η a loss, C the stiffness to a twist, J the inertia of one.
+sources-table = Table of formulas
+sources-formula = Formula
+sources-best = Known at best
+sources-unheld = Formulas that nothing outside holds yet, and why
+sources-all-held = There are none: every formula is held by a published value or an independent solution.
+sources-rest = Every other formula is tested against a published value or an independent solution. These are not; their names are those in the model.
+sources-works = The works
+sources-remark = To know: { $remark }.

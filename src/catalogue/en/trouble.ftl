@@ -1,0 +1,20 @@
+### What goes wrong.
+
+storage-disabled = this browser keeps nothing for this page, so save to a file before you close it
+storage-full = there is no room left for this page's notes, so save to a file before you close it
+storage-broken = what was kept cannot be read ({ $reason }); it is still there, under the name { $name }
+worker-stopped = the calculation was stopped
+worker-failed = the calculation broke down: { $reason }
+worker-silent = the calculation gave no answer within { $seconds } s and was stopped
+worker-other-build = the page and its calculation are of different builds: close every tab of it and open it anew
+worker-no-start = the worker could not be started ({ $reason })
+worker-no-load = the worker could not be loaded
+unknown-reason = unknown reason
+file-no-download = the browser did not accept { $name } as a download
+file-too-large = { $name } has { $size } MB, and at most { $most } MB are opened
+file-unreadable = { $name } could not be read
+file-no-text = { $name } is not a text file (UTF-8)
+audio-none = this browser plays no sound
+offline-not-all = the files could not all be kept
+answer-unreadable = the answer could not be read: { $reason }
+answer-other = the answer belongs to another question
