@@ -77,3 +77,62 @@ fn the_set_follows_its_sliders() {
         page.assert_clean().await;
     });
 }
+
+/// What both measurements need: the next frame, a pause, the middle and the 95th of 100, tasks that held up the page.
+const MEASURING: &str = "
+    const frame = () => new Promise((done) => requestAnimationFrame(() => setTimeout(done, 0)));
+    const still = (ms) => new Promise((done) => setTimeout(done, ms));
+    const long = [];
+    new PerformanceObserver((list) => { for (const task of list.getEntries()) long.push(Math.round(task.duration)); }).observe({ type: 'longtask' });
+    const middle = (times) => { times.sort((a, b) => a - b); return [times[times.length >> 1], times[Math.ceil(0.95 * times.length) - 1]].map(Math.round); };";
+
+/// From the press that asks for it to a set, twenty times, each for another pitch of a′.
+const SETS: &str = "
+    const sets = [];
+    for (let i = 0; i < 20; i++) {
+        location.hash = '#/everything';
+        await still(300);
+        const pitch = document.getElementById('a4_hz');
+        pitch.value = String(430 + i);
+        pitch.dispatchEvent(new Event('input', { bubbles: true }));
+        await still(200);
+        const find = [...document.querySelectorAll('main a, main button')].find((a) => a.textContent.trim().startsWith('Find strings'));
+        const start = performance.now();
+        find.click();
+        while (!document.querySelector('main .answer .context')?.textContent.includes(pitch.value)) await frame();
+        sets.push(performance.now() - start);
+    }
+    return JSON.stringify({ set: middle(sets), long })";
+
+/// From the move of a weight to its share, and to another set, twenty times.
+const CHANGES: &str = "
+    const sliders = [], changes = [];
+    const slider = document.querySelector('#swing-feel');
+    slider.closest('details').open = true;
+    const row = slider.closest('li');
+    const seen = () => document.querySelector('.strings').textContent;
+    for (let i = 0; i < 20; i++) {
+        await still(800);
+        const [text, before, start] = [row.textContent, seen(), performance.now()];
+        slider.value = i % 2 ? 5 : 0.1;
+        slider.dispatchEvent(new Event('input', { bubbles: true }));
+        while (row.textContent === text) await frame();
+        sliders.push(performance.now() - start);
+        while (seen() === before && performance.now() - start < 2000) await frame();
+        changes.push(performance.now() - start);
+    }
+    return JSON.stringify({ slider: middle(sliders), change: middle(changes), long })";
+
+#[test]
+fn the_first_sight_and_the_sliders_are_timed() {
+    drive(async |page| {
+        // Numbers for the console of the test, no gates: machines differ.
+        tokio::time::sleep(std::time::Duration::from_millis(1500)).await;
+        for measured in [SETS, CHANGES] {
+            let script = format!("{MEASURING}{measured}");
+            let took = page.script_async(&script, Vec::new()).await.unwrap();
+            tokio::time::sleep(std::time::Duration::from_millis(1500)).await;
+            println!("median and 95th of 100, ms, from press to paint; tasks over 50 ms: {took}");
+        }
+    });
+}

@@ -42,12 +42,31 @@ pub fn FindingPage() -> Html {
         let stop = finder.stop.clone();
         Callback::from(move |_: MouseEvent| stop.emit(()))
     };
+    // Whoever comes for a new set is not shown the earlier one on the way: drawing it would hold up the question.
+    let came_for_new = use_state(|| !store.is_found());
+    {
+        let came_for_new = came_for_new.setter();
+        let over =
+            store.is_found() || matches!(store.asking, Asking::Stopped | Asking::Failed { .. });
+        use_effect_with(over, move |over| {
+            if *over {
+                came_for_new.set(false);
+            }
+        });
+    }
+    let earlier = html! { <p class="earlier">{ say!("finding-earlier") }</p> };
     let status = match &store.asking {
-        Asking::Busy(_) => html! {
-            <div class="busy" role="status">
-                <p>{ say!("finding-busy") }</p>
-                <button class="button quiet" type="button" onclick={stop}>{ say!("stop") }</button>
-            </div>
+        // A set that comes at once needs no word of it, and the page should not jump.
+        Asking::Busy(ask) => html! {
+            <Later of={*ask as usize} turn={PATIENCE}>
+                <div class="busy" role="status">
+                    <p>{ say!("finding-busy") }</p>
+                    <button class="button quiet" type="button" onclick={stop}>{ say!("stop") }</button>
+                </div>
+                if store.found.is_some() && !*came_for_new {
+                    { earlier.clone() }
+                }
+            </Later>
         },
         Asking::Stopped if !store.is_found() => html! {
             <div class="busy" role="status">
@@ -70,7 +89,8 @@ pub fn FindingPage() -> Html {
         }
         _ => Html::default(),
     };
-    let Some(found) = store.found.as_ref().filter(|_| slips.is_empty()) else {
+    let shown = store.found.as_ref().filter(|_| slips.is_empty());
+    let Some(found) = shown.filter(|_| store.is_found() || !*came_for_new) else {
         let title = if slips.is_empty() { say!("finding-title") } else { say!("finding-not-yet") };
         return html! {
             <div class="finding">
@@ -101,20 +121,11 @@ pub fn FindingPage() -> Html {
     };
     let change = Callback::from(|()| address::go(&Route::Check.to_string()));
     let compare = Callback::from(|string| address::go(&Route::Compare { string }.to_string()));
-    let earlier = html! { <p class="earlier">{ say!("finding-earlier") }</p> };
     html! {
         <div class="finding">
-            if let Asking::Busy(ask) = store.asking {
-                // A set that comes at once needs no word of it, and the page should not jump.
-                <Later of={ask as usize} turn={PATIENCE}>
-                    { status }
-                    { earlier }
-                </Later>
-            } else {
-                { status }
-                if !store.is_found() && store.asking != Asking::Idle {
-                    { earlier }
-                }
+            { status }
+            if !store.is_found() && !matches!(store.asking, Asking::Idle | Asking::Busy(_)) {
+                { earlier }
             }
             <SetPage fit={Rc::clone(&found.fit)} answers={Rc::clone(&found.answers)} label={store.document.label.clone()}
                 on_change={change} on_compare={compare} on_keep={keep} on_download={download} />
