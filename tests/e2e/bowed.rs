@@ -19,7 +19,7 @@ impl Page {
 
     async fn with_set(&self) {
         self.script("[...document.querySelectorAll('main a, main button')].find((b) => b.textContent.trim().startsWith('Just show me a set')).click()").await;
-        self.until("a set is shown", "return !!document.querySelector('main .answer #strings')")
+        self.until("a set is shown", "return !!document.querySelector('main .answer #strings') && !!document.querySelector('.sheet')")
             .await;
     }
 }

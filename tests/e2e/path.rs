@@ -123,7 +123,7 @@ fn the_path_leads_to_the_answers_and_back_keeps_them() {
 fn a_set_is_found_without_a_single_answer_and_can_be_kept() {
     drive(async |page| {
         page.press("Just show me a set").await;
-        page.until("a set is shown", "return !!document.querySelector('main .answer #strings')")
+        page.until("a set is shown", "return !!document.querySelector('main .answer #strings') && !!document.querySelector('.sheet')")
             .await;
         page.press("Keep").await;
         page.until(
@@ -333,7 +333,7 @@ fn a_broken_worker_is_told_of_and_tried_again() {
         page.assert_accessible().await;
         fs::write(&loader, &kept).unwrap();
         page.press("Try again").await;
-        page.until("a set is shown", "return !!document.querySelector('main .answer #strings')")
+        page.until("a set is shown", "return !!document.querySelector('main .answer #strings') && !!document.querySelector('.sheet')")
             .await;
         // A browser may complain of the missing file, and rightly.
         drop(page.console().await);

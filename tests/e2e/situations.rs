@@ -119,6 +119,8 @@ impl Page {
             "return document.querySelectorAll('main section.string').length > 0",
         )
         .await;
+        // Its last part, drawn a moment after the first.
+        self.until("all of it is drawn", "return !!document.querySelector('.sheet')").await;
         self.script(
             "return {
                 heading: document.querySelector('main h1').textContent,
