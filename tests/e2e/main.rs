@@ -3,6 +3,7 @@
 //! `cargo e2e` builds the page and runs these. After a first build, `cargo test -p e2e NAME` runs some of them.
 #![allow(clippy::unwrap_used, reason = "in a test, a panic is how a failure is told")]
 
+mod access;
 mod advice;
 mod bowed;
 mod ground;

@@ -339,21 +339,3 @@ fn a_broken_worker_is_told_of_and_tried_again() {
         drop(page.console().await);
     });
 }
-
-#[test]
-fn every_room_is_accessible_and_fits() {
-    drive(async |page| {
-        let rooms = ["#/", "#/ask/1", "#/ask/3", "#/ask/7", "#/ask/8", "#/everything", "#/check"];
-        for (width, scheme) in [(320, "light"), (768, "dark"), (1280, "light")] {
-            for room in rooms {
-                page.open(room).await;
-                page.appear(width, 900, scheme).await;
-                let name = room.trim_start_matches("#/").replace('/', "-");
-                page.picture(&format!("room-{name}-{width}-{scheme}"), width, 900, scheme).await;
-                let over = "return document.documentElement.scrollWidth - innerWidth";
-                assert_eq!(page.script(over).await, 0, "{room} at {width}");
-                page.assert_accessible().await;
-            }
-        }
-    });
-}

@@ -225,13 +225,16 @@ impl Page {
             .unwrap_or_else(|error| panic!("{path}: {error}"))
     }
 
-    /// Gives the window a size, and tells the page whether the person prefers light or dark.
+    /// Gives the window a size, and tells the page whether the person prefers `light` or `dark`, or has `forced` colours.
     pub(crate) async fn appear(&self, width: u32, height: u32, scheme: &str) {
         let metrics =
             json!({ "width": width, "height": height, "deviceScaleFactor": 1, "mobile": false });
         self.devtools("Emulation.setDeviceMetricsOverride", metrics).await;
+        let (scheme, forced) =
+            if scheme == "forced" { ("light", "active") } else { (scheme, "none") };
         let features = json!([
             { "name": "prefers-color-scheme", "value": scheme },
+            { "name": "forced-colors", "value": forced },
             // Pictures of a movement would differ from run to run.
             { "name": "prefers-reduced-motion", "value": "reduce" },
         ]);

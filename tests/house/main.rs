@@ -1,6 +1,8 @@
 //! The conventions of the repository, kept as tests. Each failure says what to do.
 #![allow(clippy::unwrap_used, reason = "in a test, a panic is how a failure is told")]
 
+mod contrast;
+
 use std::env;
 use std::ffi::OsStr;
 use std::fs;

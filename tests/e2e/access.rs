@@ -1,0 +1,116 @@
+//! Every screen and every error, in light, dark and forced colours, at 320, 768 and 1280 pixels: no fault that the
+//! accessibility checker knows, and nothing wider than the window.
+
+use serde_json::{Value, json};
+
+use crate::support::{Page, drive};
+
+const WIDTHS: [u32; 3] = [320, 768, 1280];
+const SCHEMES: [&str; 3] = ["light", "dark", "forced"];
+
+impl Page {
+    /// Looks at the page as it is now, in every scheme and at every width.
+    async fn assert_open_to_all(&self, name: &str) {
+        for scheme in SCHEMES {
+            for width in WIDTHS {
+                self.picture(&format!("{name}-{width}-{scheme}"), width, 900, scheme).await;
+                let over = "return document.documentElement.scrollWidth - innerWidth";
+                assert_eq!(self.script(over).await, 0, "{name} is too wide at {width}, {scheme}");
+                self.assert_accessible().await;
+            }
+        }
+    }
+
+    /// Begins anew with these answers, at that address.
+    async fn begin_with(&self, answers: Value, drafts: Value, path: &str) {
+        let document = json!({ "format": "ropewalk-fitting", "version": 1, "label": "Desk 3",
+            "answers": answers, "drafts": drafts, "fittings": [] });
+        let keep = format!("localStorage.setItem('ropewalk/fitting', JSON.stringify({document}))");
+        self.script(&keep).await;
+        self.open(path).await;
+        self.reload().await;
+    }
+
+    async fn open_everything(&self) {
+        self.script("document.querySelectorAll('details').forEach((d) => { d.open = true; })")
+            .await;
+    }
+}
+
+#[test]
+fn every_question_is_open_to_all() {
+    drive(async |page| {
+        for (room, name) in [("#/", "home"), ("#/check", "check"), ("#/everything", "everything")] {
+            page.open(room).await;
+            page.open_everything().await;
+            page.assert_open_to_all(name).await;
+        }
+        for screen in 1..=8 {
+            page.open(&format!("#/ask/{screen}")).await;
+            page.assert_open_to_all(&format!("ask-{screen}")).await;
+        }
+    });
+}
+
+#[test]
+fn every_error_is_open_to_all() {
+    drive(async |page| {
+        let drafts = json!({ "a4_hz": "quite high", "age_months": "-3" });
+        page.begin_with(json!({}), drafts.clone(), "#/everything").await;
+        page.script("document.querySelector('form button[type=submit]').click()").await;
+        page.until("the faults are listed", "return document.querySelectorAll('.slip').length > 0")
+            .await;
+        page.open_everything().await;
+        page.assert_open_to_all("faults").await;
+        page.open("#/check").await;
+        page.assert_open_to_all("faults-check").await;
+        page.open("#/set").await;
+        page.assert_open_to_all("faults-set").await;
+        page.begin_with(json!({}), json!({}), "#/nowhere").await;
+        page.until("it is told", "return !!document.querySelector('.notice')").await;
+        page.assert_open_to_all("lost").await;
+    });
+}
+
+#[test]
+fn every_answer_is_open_to_all() {
+    drive(async |page| {
+        let whole = "return !!document.querySelector('.sheet')";
+        let complaints = json!({ "instrument": "cello", "bothers": ["too-bright", "wolf", "goes-flat"],
+            "now": "steel", "age_months": 14.0, "concert_days": 3.0 });
+        for (name, answers) in [("set", json!({})), ("set-complaints", complaints)] {
+            page.begin_with(answers, json!({}), "#/set").await;
+            page.until("all of it is drawn", whole).await;
+            page.open_everything().await;
+            page.assert_open_to_all(name).await;
+        }
+        let never = json!({ "instrument": "violin", "animal_free": true, "magnetic_pickup": true,
+            "strings": [{ "family": "synthetic" }] });
+        page.begin_with(never, json!({}), "#/set").await;
+        page.until(
+            "it says why not",
+            "return !!document.querySelector('.obstacles, .busy, .slip')",
+        )
+        .await;
+        page.assert_open_to_all("set-nothing").await;
+    });
+}
+
+#[test]
+fn comparing_and_sources_are_open_to_all() {
+    drive(async |page| {
+        page.open("#/compare").await;
+        page.until("both are there", "return document.querySelectorAll('.bow-maps').length > 0")
+            .await;
+        page.open_everything().await;
+        page.assert_open_to_all("compare").await;
+        page.open("#/sources").await;
+        page.until(
+            "they are listed",
+            "return document.querySelectorAll('main li, main dt').length > 20",
+        )
+        .await;
+        page.open_everything().await;
+        page.assert_open_to_all("sources").await;
+    });
+}
