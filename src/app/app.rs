@@ -15,6 +15,7 @@ use crate::pages::everything::EverythingPage;
 use crate::pages::finding::FindingPage;
 use crate::pages::home::HomePage;
 use crate::pages::sources::SourcesPage;
+use crate::pages::specimen::SpecimenPage;
 use crate::platform::{view, worker};
 use crate::route::Route;
 use crate::state::{Action, Notice};
@@ -100,6 +101,7 @@ fn Frame(props: &FrameProps) -> Html {
             </main>
             <footer class="foot">
                 <p><a href={Route::Sources { entry: None }.to_string()}>{ say!("foot-sources") }</a></p>
+                <p><a href={Route::Specimen.to_string()}>{ say!("foot-specimen") }</a></p>
                 <p>{ say!("foot-advises") }</p>
                 <p>{ say!("foot-private") }</p>
                 <p class="build">
@@ -120,6 +122,7 @@ fn title(route: &Route) -> String {
         Route::Everything { .. } => say!("room-everything"),
         Route::Check => say!("check-title"),
         Route::Set => say!("room-set"),
+        Route::Specimen => say!("room-specimen"),
         Route::Compare { .. } => say!("room-compare"),
         Route::Sources { .. } => say!("room-sources"),
     };
@@ -143,6 +146,7 @@ fn Room(props: &RoomProps) -> Html {
         Route::Everything { .. } => html! { <EverythingPage /> },
         Route::Check => html! { <CheckPage /> },
         Route::Set => html! { <FindingPage /> },
+        Route::Specimen => html! { <SpecimenPage /> },
         Route::Compare { string } => {
             let fit = store.found.as_ref().map(|found| Rc::clone(&found.fit));
             html! { <ComparePage {fit} {string} /> }

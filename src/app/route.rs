@@ -40,6 +40,8 @@ pub enum Route {
         /// The entry to begin with.
         entry: Option<String>,
     },
+    /// What the page is made of.
+    Specimen,
 }
 
 impl Route {
@@ -66,6 +68,7 @@ impl Route {
             (Some("everything"), field, None) => {
                 Some(Self::Everything { field: field.map(str::to_owned) })
             }
+            (Some("specimen"), None, None) => Some(Self::Specimen),
             (Some("check"), None, None) => Some(Self::Check),
             (Some("set"), None, None) => Some(Self::Set),
             (Some("compare"), None, None) => Some(Self::Compare { string: 0 }),
@@ -82,7 +85,7 @@ impl Route {
     /// Whether this room belongs to choosing a set.
     #[must_use]
     pub fn is_fit(&self) -> bool {
-        !matches!(self, Self::Compare { .. } | Self::Sources { .. })
+        !matches!(self, Self::Compare { .. } | Self::Sources { .. } | Self::Specimen)
     }
 }
 
@@ -95,6 +98,7 @@ impl fmt::Display for Route {
             Self::Everything { field: None } => write!(f, "#/everything"),
             Self::Everything { field: Some(field) } => write!(f, "#/everything/{field}"),
             Self::Check => write!(f, "#/check"),
+            Self::Specimen => write!(f, "#/specimen"),
             Self::Set => write!(f, "#/set"),
             Self::Compare { string: 0 } => write!(f, "#/compare"),
             Self::Compare { string } => write!(f, "#/compare/{string}"),
@@ -115,6 +119,7 @@ mod tests {
             Route::Everything { field: None },
             Route::Everything { field: Some("a4_hz".to_owned()) },
             Route::Check,
+            Route::Specimen,
             Route::Set,
             Route::Compare { string: 0 },
             Route::Compare { string: 3 },

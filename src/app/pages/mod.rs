@@ -8,3 +8,4 @@ pub mod finding;
 pub mod home;
 pub mod set;
 pub mod sources;
+pub mod specimen;

@@ -1,7 +1,7 @@
 //! Where the person is on the page: its title, and what has the focus.
 
 use wasm_bindgen::JsCast;
-use web_sys::HtmlElement;
+use web_sys::{CssStyleRule, CssStyleSheet, HtmlElement};
 
 /// Names the page in the window's title and in the history.
 pub fn title(text: &str) {
@@ -50,4 +50,36 @@ pub fn focus(selector: &str, made: bool) {
 #[must_use]
 pub fn is_hidden() -> bool {
     gloo::utils::document().hidden()
+}
+
+/// The tokens of the page, as its first style sheet names them, each with what it is worth here and now.
+#[must_use]
+pub fn tokens() -> Vec<(String, String)> {
+    let (document, window) = (gloo::utils::document(), gloo::utils::window());
+    let root = document.document_element();
+    let Some(now) = root.and_then(|root| window.get_computed_style(&root).ok().flatten()) else {
+        return Vec::new();
+    };
+    let sheets = document.style_sheets();
+    let mut found: Vec<(String, String)> = Vec::new();
+    for sheet in (0..sheets.length()).filter_map(|i| sheets.get(i)) {
+        // Only sheets of this page can be read, and only rules at their top are the tokens' own.
+        let Some(rules) = sheet.dyn_ref::<CssStyleSheet>().and_then(|s| s.css_rules().ok()) else {
+            continue;
+        };
+        for rule in (0..rules.length()).filter_map(|i| rules.get(i)) {
+            let Some(rule) = rule.dyn_ref::<CssStyleRule>() else { continue };
+            if rule.selector_text() != ":root" {
+                continue;
+            }
+            let style = rule.style();
+            for name in (0..style.length()).map(|i| style.item(i)) {
+                if let Some(short) = name.strip_prefix("--") {
+                    let value = now.get_property_value(&name).unwrap_or_default();
+                    found.push((short.to_owned(), value.trim().to_owned()));
+                }
+            }
+        }
+    }
+    found
 }

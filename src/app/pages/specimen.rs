@@ -1,0 +1,163 @@
+//! The specimen sheet: what the page is made of, drawn from the tokens and the parts themselves.
+//!
+//! Colours, sizes and spaces are read from the style sheet as the browser has it, so the sheet cannot go stale.
+
+use protocol::request::{Construction, Core, Winding};
+use yew::prelude::*;
+
+use crate::components::bar::RangeBar;
+use crate::components::evidence::Evidence;
+use crate::components::field::{NumberField, Scale};
+use crate::components::portrait::{Portrait, ScaleBar};
+use crate::components::table::Scroll;
+use crate::fields::{Number, Wish};
+use crate::platform::view;
+use crate::words::say;
+
+/// Tokens that are colours of the page, of materials, sizes of type, spaces.
+const MATERIALS: [&str; 11] = [
+    "aluminium",
+    "titanium",
+    "chrome-steel",
+    "nickel",
+    "copper",
+    "silver",
+    "tungsten",
+    "gold",
+    "steel",
+    "gut",
+    "polymer",
+];
+
+/// The specimen sheet.
+#[component]
+pub fn SpecimenPage() -> Html {
+    let tokens = use_memo((), |()| view::tokens());
+    let named =
+        |start: &'static str| tokens.iter().filter(move |(name, _)| name.starts_with(start));
+    let is_colour = |name: &str| {
+        !["step-", "space-", "serif", "sans", "measure"].iter().any(|other| name.starts_with(other))
+    };
+    let colours = |materials: bool| {
+        tokens
+            .iter()
+            .filter(|(name, _)| is_colour(name) && MATERIALS.contains(&name.as_str()) == materials)
+            .map(swatch)
+            .collect::<Html>()
+    };
+    html! {
+        <article class="specimen sources">
+            <h1>{ say!("specimen-title") }</h1>
+            <p class="lede">{ say!("specimen-lead") }</p>
+            <section>
+                <h2>{ say!("specimen-colours") }</h2>
+                <p>{ say!("specimen-colours-how") }</p>
+                <ul class="swatches">{ colours(false) }</ul>
+                <h3>{ say!("specimen-materials") }</h3>
+                <ul class="swatches">{ colours(true) }</ul>
+            </section>
+            <section>
+                <h2>{ say!("specimen-type") }</h2>
+                <p>{ say!("specimen-type-how") }</p>
+                { for named("step-").map(|(name, value)| html! {
+                    <figure class="type-step">
+                        <svg width="100%" height={format!("calc(1.6 * var(--{name}))")} role="img" aria-label={say!("specimen-pangram")}>
+                            <text y="1.1em" font-size={format!("var(--{name})")} font-family="var(--serif)">{ say!("specimen-pangram") }</text>
+                        </svg>
+                        <figcaption><code>{ name }</code>{ " " }{ value }</figcaption>
+                    </figure>
+                }) }
+            </section>
+            <section>
+                <h2>{ say!("specimen-spaces") }</h2>
+                <p>{ say!("specimen-spaces-how") }</p>
+                { for named("space-").map(|(name, value)| html! {
+                    <figure class="type-step">
+                        <svg width="100%" height="16" aria-hidden="true"><rect class="space" y="2" width={format!("var(--{name})")} height="12" /></svg>
+                        <figcaption><code>{ name }</code>{ " " }{ value }</figcaption>
+                    </figure>
+                }) }
+            </section>
+            <section>
+                <h2>{ say!("specimen-parts") }</h2>
+                <p>{ say!("specimen-parts-how") }</p>
+                { parts() }
+            </section>
+        </article>
+    }
+}
+
+/// A colour as the browser shows it, with its name and its value.
+fn swatch((name, value): &(String, String)) -> Html {
+    html! {
+        <li key={name.clone()}>
+            <svg width="64" height="44" aria-hidden="true"><rect class="swatch" width="64" height="44" fill={format!("var(--{name})")} /></svg>
+            <span><code>{ name }</code><small>{ value }</small></span>
+        </li>
+    }
+}
+
+/// A string of no maker: a bundle of polyamide under aluminium and silver.
+fn example() -> Construction {
+    Construction {
+        core: Core {
+            material: "polyamide".to_owned(),
+            build: "multifilament".to_owned(),
+            diameter_m: 5.2e-4,
+            layout: None,
+            lay_deg: None,
+            filament_m: Some(2.5e-5),
+            fill: Some(0.7),
+            twist_deg: Some(12.0),
+        },
+        windings: vec![Winding {
+            metal: "silver".to_owned(),
+            form: "flat".to_owned(),
+            thickness_m: 1.1e-4,
+            bedding: 0.0,
+            gap: 0.0,
+        }],
+    }
+}
+
+/// Every small part that pages share.
+fn parts() -> Html {
+    let unit = Number::Length;
+    let grades = ["measured", "published", "computed", "judged", "guessed"];
+    html! {
+        <>
+            <h3>{ say!("specimen-buttons") }</h3>
+            <p class="actions">
+                <button type="button" class="button">{ say!("specimen-chief") }</button>
+                <button type="button" class="button quiet">{ say!("specimen-quiet") }</button>
+                <button type="button" class="as-link">{ say!("specimen-link") }</button>
+            </p>
+            <h3>{ say!("specimen-fields") }</h3>
+            <NumberField id="specimen-number" ask={say!("specimen-number")} hint={say!("specimen-number-hint")} text="328"
+                units={unit.units().to_vec()} unit={Some(unit.unit(None))} on_type={Callback::noop()} />
+            <NumberField id="specimen-slip" ask={say!("specimen-number")} text={say!("specimen-typed")} units={unit.units().to_vec()} unit={Some(unit.unit(None))}
+                fault={Some(AttrValue::from(say!("specimen-slip")))} on_type={Callback::noop()} />
+            <Scale id="specimen-scale" wish={Wish::Brightness} value={0.5} text="0.5" on_type={Callback::noop()} />
+            <h3>{ say!("specimen-evidence") }</h3>
+            <p class="grades">{ for grades.map(|grade| html! { <><Evidence {grade} />{ " " }</> }) }</p>
+            <h3>{ say!("specimen-words") }</h3>
+            <p class="caution">{ say!("specimen-caution") }</p>
+            <p class="takeaway">{ say!("specimen-takeaway") }</p>
+            <p class="how-to-read">{ say!("specimen-how") }</p>
+            <h3>{ say!("specimen-drawings") }</h3>
+            <figure class="likeness">
+                <Portrait construction={example()} px_per_mm={150.0} label={say!("specimen-portrait")} />
+                <ScaleBar px_per_mm={150.0} room_px={90.0} />
+            </figure>
+            <RangeBar label={say!("specimen-bar")} most={100.0} value={60.0} range={(48.0, 72.0)} usual={Some((40.0, 80.0))} limit={Some(90.0)} />
+            <h3>{ say!("specimen-table") }</h3>
+            <Scroll label={say!("specimen-table")}>
+                <table>
+                    <thead><tr><th scope="col">{ say!("specimen-column") }</th><th scope="col">{ say!("specimen-figures") }</th></tr></thead>
+                    <tbody><tr><th scope="row">{ say!("specimen-row") }</th><td class="figure">{ "0.68" }</td></tr></tbody>
+                </table>
+            </Scroll>
+            <details><summary>{ say!("specimen-more") }</summary><p>{ say!("specimen-depth") }</p></details>
+        </>
+    }
+}
