@@ -14,8 +14,8 @@ use crate::fields::{Number, Wish};
 use crate::platform::view;
 use crate::words::say;
 
-/// Tokens that are colours of the page, of materials, sizes of type, spaces.
-const MATERIALS: [&str; 11] = [
+/// Tokens that are colours of materials.
+const MATERIALS: [&str; 12] = [
     "aluminium",
     "titanium",
     "chrome-steel",
@@ -27,6 +27,7 @@ const MATERIALS: [&str; 11] = [
     "steel",
     "gut",
     "polymer",
+    "aramid",
 ];
 
 /// The specimen sheet.
