@@ -13,6 +13,7 @@ use strings::pitch::Note;
 
 use crate::day::{self, Day};
 use crate::fields::{self, Flag, Number, Word};
+use crate::habits;
 use crate::words::naming::{capital, metal, within};
 use crate::words::questions::{self, BOTHERS, EVERYTHING, PATH, Question};
 use crate::words::say;
@@ -377,6 +378,14 @@ impl State {
     fn type_number(&mut self, number: Number, text: String) {
         let key = number.key();
         let value = self.read(number, &text).unwrap_or_default();
+        if let Some(own) = own_unit(number).filter(|own| self.unit(number).label == *own) {
+            // A unit by habit stays with the number, for habits change and what was typed does not.
+            if text.trim().is_empty() {
+                self.document.drafts.remove(&unit_key(number));
+            } else {
+                self.document.drafts.insert(unit_key(number), own.to_owned());
+            }
+        }
         number.set(&mut self.document.answers, value);
         if number == Number::Days {
             // A count of days is wrong tomorrow; the date that it means is not.
@@ -534,7 +543,10 @@ impl State {
     /// The unit in which a number is typed.
     #[must_use]
     pub fn unit(&self, number: Number) -> fields::Unit {
-        number.unit(self.document.drafts.get(&unit_key(number)).map(String::as_str))
+        let chosen = self.document.drafts.get(&unit_key(number)).map(String::as_str);
+        // What was typed before a habit changed was typed in the usual unit.
+        let typed = self.document.drafts.contains_key(&number.key());
+        number.unit(chosen.or_else(|| own_unit(number).filter(|_| !typed)))
     }
 
     /// What stands in a number's field.
@@ -773,6 +785,12 @@ fn unit_key(number: Number) -> String {
     format!("{}.unit", number.key())
 }
 
+/// The unit in which a person types a number by habit; none where it is the usual one.
+fn own_unit(number: Number) -> Option<&'static str> {
+    let inches = habits::now().length == habits::Length::Inch;
+    (number == Number::Length && inches).then_some(habits::Length::Inch.key())
+}
+
 /// Reads a note as people write it: `bb3` and `B♭3` are `Bb3`. None for an empty text.
 fn read_note(text: &str) -> Result<Option<String>, String> {
     let text = text.trim();
@@ -969,6 +987,20 @@ mod tests {
                 .document,
             Document::default()
         );
+    }
+
+    #[test]
+    fn a_unit_by_habit_stays_with_what_was_typed() {
+        let in_mm = after([Action::Type(Number::Length, text("328"))]);
+        habits::take(habits::Habits::read("in"));
+        let still_mm = in_mm.unit(Number::Length).label;
+        let typed = after([Action::Type(Number::Length, text("12 7/8"))]);
+        let emptied = reduce(&typed, Action::Type(Number::Length, text("")));
+        habits::take(habits::Habits::default());
+        assert_eq!(still_mm, "mm");
+        assert_eq!(typed.document.answers.sounding_length_m, Some(12.875 * 0.0254));
+        assert_eq!(typed.unit(Number::Length).label, "in");
+        assert_eq!(emptied.document, Document::default());
     }
 
     #[test]

@@ -6,6 +6,7 @@
 mod access;
 mod advice;
 mod bowed;
+mod german;
 mod ground;
 mod path;
 mod situations;

@@ -125,7 +125,7 @@ pub fn Bibliography(props: &BibliographyProps) -> Html {
                         { for tables.unverified.iter().map(|u| html! {
                             <div class="work">
                                 <dt>{ property::formula(&u.formula) }<span class="means">{ &u.formula }</span></dt>
-                                <dd>{ capital(&u.why) }{ "." }</dd>
+                                <dd lang="en">{ capital(&u.why) }{ "." }</dd>
                             </div>
                         }) }
                     </dl>
@@ -147,12 +147,12 @@ fn source(s: &Source) -> Html {
                 if s.authors != "-" {
                     { &s.authors }{ ": " }
                 }
-                <cite>{ &s.title }</cite>{ ". " }
+                <cite lang="en">{ &s.title }</cite>{ ". " }
                 if s.place != "-" {
                     { &s.place }{ ". " }
                 }
                 if !s.remark.is_empty() {
-                    <span class="remark">{ say!("sources-remark", remark = &s.remark) }</span>
+                    <span class="remark">{ say!("sources-remark") }{ " " }<span lang="en">{ &s.remark }{ "." }</span></span>
                 }
             </dd>
         </div>

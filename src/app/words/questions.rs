@@ -375,7 +375,11 @@ pub fn instrument_name(key: &str) -> &str {
 /// A size: `4/4`, or inches with the point of the language, `16.5`.
 #[must_use]
 pub fn size_name(key: &str) -> String {
-    key.replace('.', units::point())
+    let key = key.replace('.', units::point());
+    match key.strip_suffix(" in") {
+        Some(inches) => say!("size-inches", number = inches),
+        None => key,
+    }
 }
 
 /// A tuning as a word within a sentence.
@@ -546,30 +550,36 @@ mod tests {
             }
         }
         // What stands on every screen besides.
-        said.extend(["Back", "1 of 8", "Continue", "Find strings"].map(str::to_owned));
+        let count = say!("screen-of", screen = "1", all = "8");
+        said.extend([say!("back"), &count, say!("continue"), say!("find")].map(str::to_owned));
         said
     }
 
     #[test]
     fn the_path_has_at_most_eight_screens_and_450_words() {
         const { assert!(SCREENS <= 8) };
-        let words: Vec<usize> = PATH
-            .iter()
-            .map(|screen| said(screen).iter().map(|text| text.split_whitespace().count()).sum())
-            .collect();
-        let total: usize = words.iter().sum();
-        println!("words of each screen: {words:?}, together {total}");
-        assert!(total <= 450, "{words:?}, together {total}");
+        for language in catalogue::Language::ALL {
+            speech::speak(language, language.messages());
+            let count = |text: &String| text.split_whitespace().count();
+            let words: Vec<usize> =
+                PATH.iter().map(|screen| said(screen).iter().map(count).sum()).collect();
+            speech::speak_english();
+            let total: usize = words.iter().sum();
+            println!("{language:?}: words of each screen: {words:?}, together {total}");
+            assert!(total <= 450, "{language:?}: {words:?}, together {total}");
+        }
     }
 
     #[test]
     fn every_question_says_why_it_is_asked() {
-        for screen in PATH.iter().chain(EVERYTHING) {
-            for question in screen.questions {
+        for language in catalogue::Language::ALL {
+            speech::speak(language, language.messages());
+            for question in PATH.iter().chain(EVERYTHING).flat_map(|screen| screen.questions) {
                 let text = question.text();
                 assert!(!text.name.is_empty() && text.ask.len() > 5, "{question:?}");
                 assert!((3..=14).contains(&text.why.split_whitespace().count()), "{text:?}");
             }
+            speech::speak_english();
         }
     }
 
@@ -625,6 +635,58 @@ mod tests {
         for (i, attribute) in tables.words["attribute"].iter().enumerate() {
             assert_eq!(fields::weight_key(i), attribute);
             assert_ne!(weight_name(i), "");
+        }
+    }
+
+    #[test]
+    fn instruments_tunings_and_metals_are_called_as_in_the_model() {
+        for kind in instrument::ALL {
+            assert_eq!(instrument_name(kind.key), kind.name);
+            for tuning in kind.tunings {
+                assert_eq!(tuning_name(kind.key, tuning.key), tuning.name);
+            }
+        }
+        for metal in strings::material::METALS {
+            assert_eq!(crate::words::naming::metal(metal.key), metal.name);
+        }
+    }
+
+    #[test]
+    fn every_word_of_the_model_has_its_message_in_every_language() {
+        let Reply::Tables(tables) = protocol::handle(&Request::Tables(TablesRequest {})) else {
+            panic!("the tables should come")
+        };
+        for language in catalogue::Language::ALL {
+            let messages = catalogue::Catalogue::of(language.messages());
+            let has = |name: String| {
+                assert!(messages.pattern(&name).is_some(), "{name}, {}", language.tag());
+            };
+            for kind in instrument::ALL {
+                has(format!("instrument-{}", kind.key));
+                kind.tunings.iter().for_each(|t| has(format!("tuning-{}-{}", kind.key, t.key)));
+            }
+            for word in Word::ALL {
+                if !matches!(word, Word::Instrument | Word::Size | Word::Tuning) {
+                    for choice in choices(word, &Answers::default()) {
+                        has(format!("choice-{}-{}", word.key(), choice.key));
+                    }
+                }
+            }
+            FAMILIES.iter().for_each(|key| has(format!("family-{key}")));
+            FAMILIES.iter().for_each(|key| has(format!("family-is-{key}")));
+            FAMILIES.iter().for_each(|key| has(format!("kind-{key}.listed")));
+            GAUGE_CLASSES.iter().for_each(|key| has(format!("gauge-{key}.listed")));
+            Flag::ALL.iter().for_each(|flag| has(format!("flag-{}.name", flag.key())));
+            for attribute in &tables.words["attribute"] {
+                has(format!("weight-{attribute}"));
+                has(format!("attribute-{attribute}.means"));
+            }
+            for property in &tables.properties {
+                has(format!("property-{}.more", property.key));
+            }
+            for metal in strings::material::METALS {
+                has(format!("metal-{}", metal.key));
+            }
         }
     }
 

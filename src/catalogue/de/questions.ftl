@@ -376,3 +376,6 @@ tuning-double-bass-low-b = H E A D G
 tuning-double-bass-low-c = C E A D G
 tuning-double-bass-high-c = E A D G C
 tuning-double-bass-viennese = A D Fis A (Wiener)
+
+# Eine Größe der Bratsche: die Länge ihres Korpus.
+size-inches = { $number } Zoll

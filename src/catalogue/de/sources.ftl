@@ -15,4 +15,4 @@ sources-unheld = Formeln, die noch nichts von außen stützt, und warum
 sources-all-held = Es gibt keine: Jede Formel wird von einem veröffentlichten Wert oder einer unabhängigen Lösung gestützt.
 sources-rest = Jede andere Formel wird an einem veröffentlichten Wert oder einer unabhängigen Lösung geprüft. Diese nicht; ihre Namen sind die im Modell.
 sources-works = Die Werke
-sources-remark = Zu wissen: { $remark }.
+sources-remark = Zu wissen:

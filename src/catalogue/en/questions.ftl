@@ -376,3 +376,6 @@ tuning-double-bass-low-b = B E A D G
 tuning-double-bass-low-c = C E A D G
 tuning-double-bass-high-c = E A D G C
 tuning-double-bass-viennese = A D F# A (Viennese)
+
+# A size of a viola: the length of its body.
+size-inches = { $number } in

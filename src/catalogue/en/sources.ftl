@@ -15,4 +15,4 @@ sources-unheld = Formulas that nothing outside holds yet, and why
 sources-all-held = There are none: every formula is held by a published value or an independent solution.
 sources-rest = Every other formula is tested against a published value or an independent solution. These are not; their names are those in the model.
 sources-works = The works
-sources-remark = To know: { $remark }.
+sources-remark = To know:
