@@ -13,6 +13,7 @@ use crate::pages::check::CheckPage;
 use crate::pages::compare::ComparePage;
 use crate::pages::everything::EverythingPage;
 use crate::pages::finding::FindingPage;
+use crate::pages::glossary::GlossaryPage;
 use crate::pages::home::HomePage;
 use crate::pages::sources::SourcesPage;
 use crate::pages::specimen::SpecimenPage;
@@ -101,6 +102,7 @@ fn Frame(props: &FrameProps) -> Html {
             </main>
             <footer class="foot">
                 <p><a href={Route::Sources { entry: None }.to_string()}>{ say!("foot-sources") }</a></p>
+                <p><a href={Route::Glossary.to_string()}>{ say!("foot-glossary") }</a></p>
                 <p><a href={Route::Specimen.to_string()}>{ say!("foot-specimen") }</a></p>
                 <p>{ say!("foot-advises") }</p>
                 <p>{ say!("foot-private") }</p>
@@ -122,6 +124,7 @@ fn title(route: &Route) -> String {
         Route::Everything { .. } => say!("room-everything"),
         Route::Check => say!("check-title"),
         Route::Set => say!("room-set"),
+        Route::Glossary => say!("room-glossary"),
         Route::Specimen => say!("room-specimen"),
         Route::Compare { .. } => say!("room-compare"),
         Route::Sources { .. } => say!("room-sources"),
@@ -146,6 +149,7 @@ fn Room(props: &RoomProps) -> Html {
         Route::Everything { .. } => html! { <EverythingPage /> },
         Route::Check => html! { <CheckPage /> },
         Route::Set => html! { <FindingPage /> },
+        Route::Glossary => html! { <GlossaryPage /> },
         Route::Specimen => html! { <SpecimenPage /> },
         Route::Compare { string } => {
             let fit = store.found.as_ref().map(|found| Rc::clone(&found.fit));

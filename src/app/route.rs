@@ -40,6 +40,8 @@ pub enum Route {
         /// The entry to begin with.
         entry: Option<String>,
     },
+    /// The words of the trade.
+    Glossary,
     /// What the page is made of.
     Specimen,
 }
@@ -68,6 +70,7 @@ impl Route {
             (Some("everything"), field, None) => {
                 Some(Self::Everything { field: field.map(str::to_owned) })
             }
+            (Some("words"), None, None) => Some(Self::Glossary),
             (Some("specimen"), None, None) => Some(Self::Specimen),
             (Some("check"), None, None) => Some(Self::Check),
             (Some("set"), None, None) => Some(Self::Set),
@@ -85,7 +88,10 @@ impl Route {
     /// Whether this room belongs to choosing a set.
     #[must_use]
     pub fn is_fit(&self) -> bool {
-        !matches!(self, Self::Compare { .. } | Self::Sources { .. } | Self::Specimen)
+        !matches!(
+            self,
+            Self::Compare { .. } | Self::Sources { .. } | Self::Glossary | Self::Specimen
+        )
     }
 }
 
@@ -98,6 +104,7 @@ impl fmt::Display for Route {
             Self::Everything { field: None } => write!(f, "#/everything"),
             Self::Everything { field: Some(field) } => write!(f, "#/everything/{field}"),
             Self::Check => write!(f, "#/check"),
+            Self::Glossary => write!(f, "#/words"),
             Self::Specimen => write!(f, "#/specimen"),
             Self::Set => write!(f, "#/set"),
             Self::Compare { string: 0 } => write!(f, "#/compare"),
@@ -119,6 +126,7 @@ mod tests {
             Route::Everything { field: None },
             Route::Everything { field: Some("a4_hz".to_owned()) },
             Route::Check,
+            Route::Glossary,
             Route::Specimen,
             Route::Set,
             Route::Compare { string: 0 },

@@ -11,7 +11,8 @@ use asked::{Asked, sources};
 use catalogue::{Catalogue, ENGLISH, GERMAN, Language};
 
 /// Messages that read the same in both languages, and why.
-const ALIKE: [(&str, &str); 6] = [
+const ALIKE: [(&str, &str); 7] = [
+    ("term-cent", "the unit has one name"),
     ("note-", "notes are called by the same letters"),
     ("name", "what the program is called"),
     ("window-title", "two names beside each other"),

@@ -104,6 +104,8 @@ fn comparing_and_sources_are_open_to_all() {
             .await;
         page.open_everything().await;
         page.assert_open_to_all("compare").await;
+        page.open("#/words").await;
+        page.assert_open_to_all("words").await;
         page.open("#/specimen").await;
         page.open_everything().await;
         page.assert_open_to_all("specimen").await;

@@ -5,6 +5,7 @@ pub mod check;
 pub mod compare;
 pub mod everything;
 pub mod finding;
+pub mod glossary;
 pub mod home;
 pub mod set;
 pub mod sources;
