@@ -112,7 +112,7 @@ const TERMS: [(&str, Drawing); 28] = [
 ];
 
 /// Pixels to a millimetre of a section.
-const SCALE: f64 = 74.0;
+const SCALE: f64 = 90.0;
 
 /// The words of the trade.
 #[component]
