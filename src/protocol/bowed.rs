@@ -2,11 +2,11 @@
 
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
+use strings::answer_to_bow::{PLACE, SPEED};
 use strings::error::Fault;
 use strings::instrument::{self, Kind};
 use strings::simulate::map::{AttackMap, PlaceMap, Row, window_about};
 use strings::simulate::sound::{self as sounds, Piece};
-use strings::simulate::surrogate::{PLACE, SPEED};
 use strings::simulate::{Body, Judgement, Law, Sounding};
 
 use crate::convert;

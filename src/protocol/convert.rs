@@ -1,5 +1,6 @@
 //! From words and plain numbers to the model's types, and back.
 
+use strings::body;
 use strings::construction::{self as model, Build, Construction, Core, Form, Layout, Winding};
 use strings::error::{self, Bound, Fault};
 use strings::fit::answers::{self as said, Answers};
@@ -193,6 +194,12 @@ pub(crate) fn construction_back(c: &Construction) -> request::Construction {
 
 /// Reads a setting.
 pub(crate) fn setting(wire: &request::Setting, field: &str) -> Result<Setting, Vec<Fault>> {
+    let body = body::skeleton(&wire.body);
+    if body.key != wire.body {
+        let keys: Vec<&str> = body::SKELETONS.iter().map(|s| s.key).collect();
+        let allowed = one_of(keys);
+        return Err(vec![Fault::new(format!("{field}.body"), &wire.body, allowed)]);
+    }
     Setting {
         sounding_length: Metre::new(wire.sounding_length_m),
         sounding_length_doubt: Metre::new(wire.sounding_length_doubt_m),
@@ -208,6 +215,7 @@ pub(crate) fn setting(wire: &request::Setting, field: &str) -> Result<Setting, V
         nut_radius: Metre::new(wire.nut_radius_m),
         bridge_resistance: KilogramPerSecond::new(wire.bridge_resistance_kg_s),
         peak_resistance: KilogramPerSecond::new(wire.peak_resistance_kg_s),
+        body,
         temperature: Celsius::new(wire.temperature_c),
         humidity: Ratio::new(wire.humidity),
         temperature_swing: wire.temperature_swing_k,
@@ -231,6 +239,7 @@ pub(crate) fn setting_back(s: &Setting) -> request::Setting {
         nut_radius_m: s.nut_radius.get(),
         bridge_resistance_kg_s: s.bridge_resistance.get(),
         peak_resistance_kg_s: s.peak_resistance.get(),
+        body: s.body.key.to_owned(),
         temperature_c: s.temperature.get(),
         humidity: s.humidity.get(),
         temperature_swing_k: s.temperature_swing,

@@ -154,6 +154,9 @@ pub struct Setting {
     /// Resistance of the bridge at the strongest note; 10 kg/s if left out.
     #[serde(default = "peak_resistance")]
     pub peak_resistance_kg_s: f64,
+    /// Whose body stands under the bridge, generic: `violin`, `viola`, `cello`, `double-bass`; a violin's if left out.
+    #[serde(default = "body")]
+    pub body: String,
     /// Temperature of the room; 20 °C if left out.
     #[serde(default = "temperature")]
     pub temperature_c: f64,
@@ -185,6 +188,7 @@ impl Setting {
             nut_radius_m: nut_radius(),
             bridge_resistance_kg_s: bridge_resistance(),
             peak_resistance_kg_s: peak_resistance(),
+            body: body(),
             temperature_c: temperature(),
             humidity: humidity(),
             temperature_swing_k: temperature_swing(),
@@ -216,6 +220,9 @@ fn bridge_resistance() -> f64 {
 }
 fn peak_resistance() -> f64 {
     10.0
+}
+fn body() -> String {
+    "violin".to_owned()
 }
 fn temperature() -> f64 {
     20.0

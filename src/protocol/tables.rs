@@ -108,6 +108,12 @@ pub(crate) fn tables() -> reply::Tables {
                 key: p.key().to_owned(),
                 evidence: evidence(p.evidence()),
                 source: p.source().key.to_owned(),
+                fitted: p.error().map(|e| reply::FittedTo {
+                    ranks: e.ranks.0,
+                    ranks_at_one_place: e.ranks.1,
+                    misses: e.anywhere,
+                    misses_at_one_place: e.at_one_place,
+                }),
             })
             .collect(),
         unverified: strings::unverified::UNVERIFIED

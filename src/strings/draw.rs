@@ -274,8 +274,18 @@ impl Draw {
 ///
 /// Fowler-Noll-Vo over the owner's name, the finaliser of SplitMix64, then Box and Muller.
 fn normal(seed: u64, owner: Owner, which: Which) -> f64 {
+    normal_of(seed, owner.bytes().chain([which as u8]))
+}
+
+/// A normal number that belongs to a seed and to a number fitted to the simulation: by how much it misses.
+#[must_use]
+pub fn miss(seed: u64, key: &str) -> f64 {
+    normal_of(seed, key.bytes())
+}
+
+fn normal_of(seed: u64, name: impl Iterator<Item = u8>) -> f64 {
     let mut hash = 0xcbf2_9ce4_8422_2325_u64 ^ seed.wrapping_mul(0x9e37_79b9_7f4a_7c15);
-    for byte in owner.bytes().chain([which as u8]) {
+    for byte in name {
         hash = (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3);
     }
     let mut uniform = || {

@@ -2,8 +2,8 @@
 //!
 //! # The ladder
 //!
-//! quantity, error, source < constant < material, pitch < construction < physics < draw, setting < report <
-//! instrument, makeable, precedent < simulate < fit. A module uses only what stands before it.
+//! quantity, error, source < constant < material, pitch < construction < physics < body, draw, lanes,
+//! setting < answer_to_bow < report < instrument, makeable, precedent < simulate < fit. A module uses only what stands before it.
 
 pub mod quantity;
 
@@ -19,8 +19,12 @@ pub mod construction;
 
 pub mod physics;
 
+pub mod body;
 pub mod draw;
+pub mod lanes;
 pub mod setting;
+
+pub mod answer_to_bow;
 
 pub mod report;
 

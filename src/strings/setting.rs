@@ -1,5 +1,6 @@
 //! Where the string is to work: lengths, pitch, pegs and room.
 
+use crate::body::Skeleton;
 use crate::error::{self, Fault};
 use crate::quantity::{Celsius, Degree, Hertz, KilogramPerSecond, Metre, Ratio};
 
@@ -30,6 +31,8 @@ pub struct Setting {
     pub bridge_resistance: KilogramPerSecond,
     /// Resistance of the bridge at the strongest note.
     pub peak_resistance: KilogramPerSecond,
+    /// Whose body stands under the bridge: generic.
+    pub body: &'static Skeleton,
     /// Temperature of the room.
     pub temperature: Celsius,
     /// Relative humidity of the room.

@@ -34,6 +34,7 @@ fn setting(length: f64, pitch: f64, resistance: f64) -> Setting {
         gear_ratio: Ratio::new(1.0),
         string_height: Metre::new(0.004),
         nut_radius: Metre::new(0.002),
+        body: strings::body::skeleton("violin"),
         bridge_resistance: KilogramPerSecond::new(resistance),
         peak_resistance: KilogramPerSecond::new(resistance / 3.0),
         temperature: Celsius::new(20.0),

@@ -39,6 +39,7 @@ pub(crate) fn made(seed: u64, count: usize) -> Vec<(Construction, Setting)> {
             gear_ratio: Ratio::new(1.0),
             string_height: Metre::new(height),
             nut_radius: Metre::new(seeded.between(0.001, 0.004)),
+            body: strings::body::skeleton("violin"),
             bridge_resistance: KilogramPerSecond::new(resistances.0),
             peak_resistance: KilogramPerSecond::new(resistances.1),
             temperature: Celsius::new(seeded.between(16.0, 26.0)),

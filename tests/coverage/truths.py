@@ -20,6 +20,18 @@ TABLE = np.array([(0, 0), (5, 5.45), (10, 7.39), (20, 10.06), (30, 12.44), (40, 
 WIRES = {"1x7": (7, 3, (6,)), "1x19": (19, 5, (6, 12)), "7x7": (49, 9, (6,))}
 BONDED = {"1x7": 55 / 63, "1x19": 403 / 475, "7x7": 3409 / 3969}
 
+BODIES = {
+    "violin": (((272, 18, 0.25), (407, 30, 0.15), (462, 35, 0.8), (551, 35, 1.0)), 900, 2300),
+    "viola": (((220, 18, 0.25), (310, 30, 0.15), (355, 35, 0.8), (440, 35, 1.0)), 700, 1900),
+    "cello": (((97, 18, 0.25), (173, 30, 1.0), (209, 30, 0.5), (281, 30, 0.4)), 450, 1350),
+    "double-bass": (((60, 15, 0.25), (98, 25, 1.0), (116, 25, 0.5), (170, 25, 0.4)), 280, 800),
+}
+# Decibels of room between the greatest and the least force.
+ROOM = 20 / np.log(10) * (
+    np.array([1.2478, 1.0344, -0.0553, 0.8085, 3.5703, 0.0942, 0.0104, -0.1090, 2.5267, 0.1884])
+    - np.array([1.6177, 1.0335, 0.9144, -2.0938, -0.4269, 0.0045, 0.0449, 0.0487, -0.1495, -0.8110])
+)
+
 
 def drawn(rng, constant):
     value, low, high = constant
@@ -185,7 +197,36 @@ def truth(rng, string, setting, general):
     gentle = beta * 0.9 * (3 * rest - slide - 2 * np.sqrt(2 * rest**2 - rest * slide)) / (2 * sounding)
     greatest = 2 * impedance * v / beta / dmu * friction
     least = impedance**2 * v / (2 * beta**2 * resistance * dmu) * friction
+    # What the simulation would say: the fitted number, and by how much it misses.
+    def gives(f):
+        signature, middle, hill = BODIES[setting["body"]]
+        modes = [(at, q, part * max(1 / peak - 1 / resistance, 0)) for at, q, part in signature]
+        modes += [(middle, 0.3, 1 / resistance), (hill, 1.5, 1.5 / resistance)]
+        return sum(c / (1 + 1j * q * (f / at - at / f)) for at, q, c in modes)
+
+    held = lambda low, x, high: min(max(x, low), high)
+    ln_z, y = np.log(impedance), gives(hz)
+    taken = held(-6, ln_z + np.log(y.real), -3)
+    taken_in_all = held(-6, ln_z + np.log(sum(gives(n * hz).real / n for n in range(1, 10))), -2)
+    springs = held(-0.5, 100 * impedance * y.imag, 2.5)
+    twisting = np.sqrt(torsion * inertia) / (outer / 2) ** 2
+    left = held(-0.7, np.log(twisting / (impedance + twisting)), 0)
+    stiff = held(-2.7, np.log(b / 6e-5), 3)
+    room = ROOM @ [1, ln_z, taken, springs, left, stiff, stiff**2, springs**2, left**2, springs * taken_in_all]
+    x_pitch, x_hill = np.log(hz / 220), np.log(BODIES[setting["body"]][2] / 1500)
+    energies, rates = [], []
+    for n in range(1, 13):
+        f = n * hz * np.sqrt((1 + b * n**2) / (1 + b))
+        eta_n = (air_loss(g["air_density"], g["air_viscosity"], mu, outer, f) + g["string_loss"] + (np.pi * n / length) ** 2 * lossy / tension) / (1 + b * n**2)
+        rates.append(2 * np.pi * f * (eta_n + 2 * impedance * gives(f).real / np.pi / n))
+        energies.append((np.sin(0.23 * n * np.pi) / n * abs(gives(f))) ** 2 / rates[-1])
+    times = np.geomspace(1e-4, 1e3, 20_000)
+    to_come = 10 * np.log10(np.exp(-np.outer(times, rates)) @ energies / sum(energies) + 1e-300)
+    ring_out = 6 * (np.interp(15, -to_come, times) - np.interp(5, -to_come, times))
     return {
+        "speaks_s": np.exp(-1.9739 - 0.9912 * x_pitch + 0.4645 * ln_z - 0.7884 * left + rng.normal(0, 0.2)), "bow_room_db": room + rng.normal(0, 1.7),
+        "sharpness_acum": np.exp(0.2919 + 0.1793 * x_pitch + 0.3537 * x_hill - 0.0421 * stiff + 0.0895 * left + rng.normal(0, 0.056)),
+        "rings_on_s": ring_out * np.exp(rng.normal(0, 0.14)),
         "mass_unstretched_kg_m": mass, "mass_at_pitch_kg_m": mu, "tension_n": tension, "core_stress_pa": stress,
         "breaking_share": stress / strength, "breaking_pitch_hz": np.sqrt(strength * pull / mass) / (2 * length), "stretch": x,
         "pull_cent_m": KAPPA * (slope / tension + 1) / whole, "peg_cent_deg": KAPPA * (slope / tension + 1) / whole * np.pi * setting["peg_m"] / 360,

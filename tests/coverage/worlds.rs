@@ -96,7 +96,7 @@ fn described(string: &Construction, setting: &Setting) -> Value {
             "pitch_hz": setting.pitch.get(), "angle_deg": setting.angle_over_bridge.get(),
             "peg_m": setting.peg_diameter.get(), "height_m": setting.string_height.get(),
             "nut_radius_m": setting.nut_radius.get(), "resistance": setting.bridge_resistance.get(),
-            "peak": setting.peak_resistance.get(), "temperature_c": setting.temperature.get(),
+            "peak": setting.peak_resistance.get(), "body": setting.body.key, "temperature_c": setting.temperature.get(),
             "humidity": setting.humidity.get(), "temperature_swing_k": setting.temperature_swing,
             "humidity_swing": setting.humidity_swing.get(),
         },

@@ -71,6 +71,10 @@ fn raising_a_weight_never_lowers_what_it_weighs() {
                 answers.weights = vec![(*attribute, weight)];
                 let fitting = fit::fit(&answers);
                 let Outcome::Set { best, .. } = &fitting.outcome else { continue };
+                // Where the search gave up its proof, the set is the best found and no law holds of it.
+                if !best.proven {
+                    continue;
+                }
                 let met: f64 = best
                     .strings
                     .iter()

@@ -4,7 +4,7 @@ use strings::construction::{Build, Construction, Form, Layout};
 use strings::draw::{Draw, Which};
 use strings::fit::{self, answers::Answers, problem};
 use strings::instrument;
-use strings::material::{self, Class, Metal};
+use strings::material::{self, Class, FAST_SLOPE_STRESS, Metal};
 use strings::quantity::{Degree, Metre, Ratio};
 use strings::report::{self, Four, LANES, LeanCore, LeanKind, Property, Wound};
 use support::Seeded;
@@ -29,7 +29,6 @@ fn the_search_and_the_report_give_the_same_numbers() {
                     (Property::WindingShare, lean.winding_share),
                     (Property::BreakingShare, lean.breaking_share),
                     (Property::Impedance, lean.impedance),
-                    (Property::Attack, lean.attack),
                     (Property::SettlingDays, lean.settling),
                     (Property::Drift, lean.drift),
                     (Property::Brilliance, lean.brilliance),
@@ -74,12 +73,23 @@ fn every_draw_with_the_mass_as_designed_gives_the_numbers_of_the_report() {
                 }
                 let sound = lean.sounding(&wound, construction.is_wound());
                 let pulled = lean.pulled(sound.tension);
+                let (twist, bending) = (lean.twisting(), lean.bending());
+                let stiffness = twist.stiffness + twist.of_tube * wound.tube;
+                let inertia = twist.inertia + wound.inertia;
+                let surface = 4.0 * (stiffness * inertia).sqrt() / (wound.gauge * wound.gauge);
+                let stress = sound.tension / bending.area;
+                let held = stress.clamp(FAST_SLOPE_STRESS.0, FAST_SLOPE_STRESS.1);
+                let sloped = held + bending.beyond * (stress - held);
+                let fast = bending.fast_modulus + bending.fast_slope * sloped;
+                let stiffening = if construction.is_wound() { twist.stiffening } else { 1.0 };
+                let stiff = twist.stiff_of_one * stiffening * fast / sound.tension;
                 let full = report::values(construction, &string.setting, &draw);
                 for (property, value) in [
                     (Property::Tension, sound.tension),
                     (Property::Stretch, pulled.stretch),
                     (Property::BreakingShare, pulled.breaking_share),
-                    (Property::Attack, pulled.attack),
+                    (Property::TorsionImpedance, surface / pulled.impedance),
+                    (Property::Inharmonicity, stiff),
                     (Property::SettlingDays, lean.settling(construction.is_wound())),
                     (Property::Drift, pulled.drift),
                     (Property::Brilliance, sound.brilliance),

@@ -67,6 +67,7 @@ pub(crate) fn setting(seeded: &mut Seeded) -> Setting {
         gear_ratio: Ratio::new(within(seeded, error::GEAR_RATIO)),
         string_height: Metre::new(within(seeded, error::STRING_HEIGHT)),
         nut_radius: Metre::new(within(seeded, error::NUT_RADIUS)),
+        body: strings::body::skeleton("violin"),
         bridge_resistance: KilogramPerSecond::new(within(seeded, error::RESISTANCE)),
         peak_resistance: KilogramPerSecond::new(within(seeded, error::RESISTANCE)),
         temperature: Celsius::new(within(seeded, error::TEMPERATURE)),

@@ -11,7 +11,7 @@ use crate::any_string;
 const CASES: usize = 10_000;
 
 /// Properties that are above zero for every string.
-const POSITIVE: [Property; 32] = [
+const POSITIVE: [Property; 35] = [
     Property::MassUnstretched,
     Property::MassAtPitch,
     Property::Tension,
@@ -38,6 +38,9 @@ const POSITIVE: [Property; 32] = [
     Property::Wolf,
     Property::Loss,
     Property::Ring,
+    Property::Speaks,
+    Property::Sharpness,
+    Property::RingsOn,
     Property::TorsionSpeed,
     Property::TorsionRatio,
     Property::TorsionImpedance,
@@ -69,7 +72,7 @@ fn every_report_is_finite_ordered_and_positive_where_it_must_be() {
                 told()
             );
             // A window in decibels may close and turn negative; see below.
-            if *property != Property::BowWindow {
+            if !property.is_level() {
                 assert!(low <= value && value <= high, "{property:?} {estimate:?} of {}", told());
                 assert!(low >= 0.0, "{property:?} {estimate:?} of {}", told());
             }

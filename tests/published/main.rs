@@ -57,6 +57,7 @@ fn setting(length_m: f64, pitch_hz: f64) -> Setting {
         gear_ratio: Ratio::new(1.0),
         string_height: Metre::new(0.004),
         nut_radius: Metre::new(0.002),
+        body: strings::body::skeleton("violin"),
         bridge_resistance: KilogramPerSecond::new(30.0),
         peak_resistance: KilogramPerSecond::new(10.0),
         temperature: Celsius::new(20.0),

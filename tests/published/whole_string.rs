@@ -46,6 +46,7 @@ fn setting() -> Setting {
         gear_ratio: Ratio::new(4.0),
         string_height: Metre::new(0.0035),
         nut_radius: Metre::new(0.0015),
+        body: strings::body::skeleton("violin"),
         bridge_resistance: KilogramPerSecond::new(25.0),
         peak_resistance: KilogramPerSecond::new(8.0),
         ..crate::setting(0.328, 196.0)

@@ -360,24 +360,35 @@ impl<'a> Heard<'a> {
         this: usize,
         other: usize,
     ) -> Agrees {
+        let comparison = &self.compared(wish, key, word)?["comparison"];
+        let factor = property(key).factor;
+        self.is(this, real(&comparison["this"])? * factor)?;
+        self.is(other, real(&comparison["other"])? * factor)
+    }
+
+    /// A reason that compares, by its word and what it rests on; its figures are left to the caller.
+    pub(crate) fn compared(
+        &mut self,
+        wish: &str,
+        key: &str,
+        word: usize,
+    ) -> Result<&'a Value, String> {
         let reason = self.reason(wish)?;
         let comparison = &reason["comparison"];
         if comparison["property"] != key {
             return Err(format!("{wish} rests on {}", comparison["property"]));
         }
-        let factor = property(key).factor;
         self.word(&small(self.hole(word)), comparison, key)?;
-        self.is(this, real(&comparison["this"])? * factor)?;
-        self.is(other, real(&comparison["other"])? * factor)?;
         self.better(reason, !self.cost)?;
         let chance = real(&comparison["chance_above"])?.max(real(&comparison["chance_below"])?);
         match self.rests {
             Some(rests) => match rests.strip_prefix("computed, ") {
-                Some(said) => self.likely(said, chance),
-                None => Err(format!("it is computed, not {rests}")),
+                Some(said) => self.likely(said, chance)?,
+                None => return Err(format!("it is computed, not {rests}")),
             },
-            None => Ok(()),
+            None => {}
         }
+        Ok(reason)
     }
 
     /// A judgement: worth more to this string, or to its rival.

@@ -94,7 +94,13 @@ pub(crate) const OF_FIT: &[Phrase] = &[
     ("{~}: it stretches by {#} % at pitch, the other by {#} %.", |h| h.compares("elasticity", "stretch", 0, 1, 2)),
     ("{~}: after {#} days, the other after {#} days.", |h| h.compares("settling", "settling_d", 0, 1, 2)),
     ("{~} in this room: {#} cents, the other {#} cents.", |h| h.compares("drift", "drift_cent", 0, 1, 2)),
-    ("{~}: {#} m/s² per N, the other {#} m/s² per N.", |h| h.compares("response", "attack_m_s2_n", 0, 1, 2)),
+    ("{~}: within {#} s, the other within {#} s.", |h| h.compares("response", "speaks_s", 0, 1, 2)),
+    ("{~}: {#} dB {~} between the lightest and the hardest clean stroke.", |h| {
+        let comparison = &h.compared("bow-room", "bow_room_db", 0)?["comparison"];
+        let apart = real(&comparison["this"])? - real(&comparison["other"])?;
+        h.is(1, apart.abs())?;
+        holds(h.hole(2) == if apart > 0.0 { "more" } else { "less" })
+    }),
     ("{~} under the hand, and {~} what is wanted: {#} N/mm, the other {#} N/mm.", |h| {
         h.compares("feel", "lateral_stiffness_n_m", 0, 2, 3)?;
         h.wanted("feel", 1)
@@ -113,7 +119,7 @@ pub(crate) const OF_FIT: &[Phrase] = &[
         h.wanted("brightness", 1)
     }),
     ("{~}: a degree of peg changes it by {#} cents, the other by {#} cents.", |h| h.compares("tuning", "peg_cent_deg", 0, 1, 2)),
-    ("{~}: {#} s until a plucked note has faded, the other {#} s.", |h| h.compares("ring", "ring_s", 0, 1, 2)),
+    ("{~}: {#} s until a plucked note has faded, the other {#} s.", |h| h.compares("ring", "rings_on_s", 0, 1, 2)),
     ("{~}: at {#} % of its strength, the other at {#} %.", |h| {
         h.compares("durability", "breaking_share", 0, 1, 2)?;
         // Without a word of wear, reserve alone must speak for the string that is said to be better off.
@@ -356,7 +362,7 @@ pub(crate) const OF_PAIR: &[Phrase] = &[
 
 /// The six numbers that are drawn.
 const SIX: [&str; 6] =
-    ["tension_n", "stretch", "attack_m_s2_n", "brilliance_hz", "settling_d", "drift_cent"];
+    ["tension_n", "stretch", "speaks_s", "brilliance_hz", "settling_d", "drift_cent"];
 
 /// What a check says of a sentence that is not for it after all.
 pub(crate) const UNKNOWN: &str = "no phrase fits";

@@ -31,7 +31,7 @@ const fn p(
 
 /// Every property. A word may serve two of them: two gauges, two ways of turning a peg.
 #[rustfmt::skip]
-pub(crate) const PROPERTIES: [Property; 48] = [
+pub(crate) const PROPERTIES: [Property; 52] = [
     p("tension_n", "Tension", 1.0, "N", "more tension", "less tension"),
     p("stretch", "Stretch at pitch", 100.0, "%", "more elastic", "less elastic"),
     p("breaking_share", "Share of its strength", 100.0, "%", "nearer to breaking", "further from breaking"),
@@ -45,16 +45,20 @@ pub(crate) const PROPERTIES: [Property; 48] = [
     p("core_stress_pa", "Stress in the core", 1e-6, "MPa", "more stressed", "less stressed"),
     p("axial_stiffness_n", "Stiffness along the string", 1e-3, "kN", "stiffer to pull", "easier to pull"),
     p("impedance_kg_s", "Push on the bridge (impedance)", 1e3, "g/s", "more powerful", "gentler"),
-    p("attack_m_s2_n", "Quickness under the bow", 1.0, "m/s² per N", "quicker to speak", "slower to speak"),
+    p("speaks_s", "Time to speak", 1.0, "s", "speaks later", "speaks sooner"),
+    p("bow_room_db", "Room for the bow", 1.0, "dB", "more room for the bow", "less room for the bow"),
+    p("sharpness_acum", "Sharpness to the ear", 1.0, "acum", "sounds sharper", "sounds rounder"),
+    p("rings_on_s", "Ring at the bridge", 1.0, "s", "rings longer", "rings shorter"),
+    p("attack_m_s2_n", "Briskest start under the bow", 1.0, "m/s² per N", "allows a brisker start", "wants a gentler start"),
     p("gentlest_attack_m_s2_n", "Gentlest start under the bow", 1.0, "m/s² per N", "wants a brisker start", "allows a gentler start"),
     p("bow_force_greatest_n", "Greatest bow force", 1.0, "N", "takes a heavier bow", "takes a lighter bow"),
     p("bow_force_greatest_falling_n", "Most bow force, friction falling", 1.0, "N", "takes more force", "takes less force"),
     p("bow_force_least_n", "Least bow force, by theory", 1.0, "N", "needs a heavier bow", "needs a lighter bow"),
     p("bow_force_least_measured_n", "Least bow force, as measured", 1.0, "N", "needs a heavier bow", "needs a lighter bow"),
-    p("bow_window_db", "Room for the bow", 1.0, "dB", "more room for the bow", "less room for the bow"),
+    p("bow_window_db", "Room for the bow, by theory", 1.0, "dB", "more room by theory", "less room by theory"),
     p("wolf", "Nearness to a wolf", 100.0, "%", "nearer to a wolf", "further from a wolf"),
     p("brilliance_hz", "Where the shine ends", 1e-3, "kHz", "brighter", "darker"),
-    p("ring_s", "Ring", 1.0, "s", "rings longer", "rings shorter"),
+    p("ring_s", "Ring of the first partial", 1.0, "s", "rings longer", "rings shorter"),
     p("loss_first", "Loss of the first partial", 1e3, "thousandths", "dies away sooner by itself", "dies away later by itself"),
     p("inharmonicity", "Inharmonicity", 1e6, "millionths", "more spread overtones", "truer overtones"),
     p("bending_stiffness_n_m2", "Stiffness in bending", 1e6, "N·mm²", "stiffer to bend", "easier to bend"),
@@ -92,7 +96,7 @@ pub(crate) const DOUBT_ABOUT: [(&str, &str); 6] = [
     ("where the shine ends", "brilliance_hz"),
     ("the days to settle", "settling_d"),
     ("drift", "drift_cent"),
-    ("the room for the bow", "bow_window_db"),
+    ("the room for the bow, by theory", "bow_window_db"),
 ];
 
 /// Scales of words, from the largest down: from which number on each is said.
@@ -132,13 +136,14 @@ pub(crate) const SURE: f64 = 0.80;
 pub(crate) const ALIKE: &str = "no difference we can compute";
 
 /// What the wishes are called.
-pub(crate) const WISHES: [(&str, &str); 14] = [
+pub(crate) const WISHES: [(&str, &str); 15] = [
     ("feel", "feel under the hand"),
     ("elasticity", "elasticity"),
     ("settling", "quick settling"),
     ("drift", "steadiness against the room"),
     ("fitters-judgement", "steadiness, by what fitters say"),
     ("response", "quickness under the bow"),
+    ("bow-room", "room for the bow"),
     ("power", "power"),
     ("brightness", "brightness"),
     ("ring", "ring"),
@@ -313,7 +318,13 @@ pub(crate) const FIXED: &[&str] = &[
     "few days until a night costs no more than five cents",
     "how far the greatest bow force lies above the least, by theory: 20 dB is ten times",
     "how hard the bow must press at the same stroke.",
-    "how long the plucked string sounds on the instrument, until it has fallen by 60 dB",
+    "how long the plucked string’s first partial sounds on the instrument, until it has fallen by 60 dB",
+    "how far the hardest clean stroke lies above the lightest, by the bowed string in time: 20 dB is ten times",
+    "how long the plucked string is heard at the bridge, until it has fallen by 60 dB",
+    "fitted to the bowed string in time, which it misses by 20 %: pitch, √(T μ) and twist",
+    "fitted to the bowed string in time, which it misses by 1.7 dB: √(T μ), what the bridge takes, twist and stiffness",
+    "fitted to the bowed string in time, which it misses by 6 %: pitch, bridge hill, stiffness and twist",
+    "the sum of twelve partials, each with its own loss; misses the bowed string in time by 14 %, or by 1 % at one place",
     "how long until a night costs no more than five cents",
     "how many times higher the string’s first note of twisting lies than its pitch",
     "how much harder it is to roll the string under the bow than to push it aside",

@@ -62,6 +62,21 @@ SET_UP = {"historical": (0.75, 0.97)}
 
 SEMITONES_ABOVE_C = {"C": 0, "D": 2, "E": 4, "F": 5, "G": 7, "A": 9, "B": 11}
 
+# Numbers in decibels, which may be negative.
+LEVELS = ("bow_window_db", "bow_room_db")
+# ln of the least and the greatest force of the bow, of what `simulated` lists.
+FORCES = (
+    (1.6177, 1.0335, 0.9144, -2.0938, -0.4269, 0.0045, 0.0449, 0.0487, -0.1495, -0.8110),
+    (1.2478, 1.0344, -0.0553, 0.8085, 3.5703, 0.0942, 0.0104, -0.1090, 2.5267, 0.1884),
+)
+# The generic bodies: signature modes (Hz, Q, share of the strongest), the many modes between (Hz), the bridge hill (Hz).
+BODIES = {
+    "violin": (((272, 18, 0.25), (407, 30, 0.15), (462, 35, 0.8), (551, 35, 1.0)), 900, 2300),
+    "viola": (((220, 18, 0.25), (310, 30, 0.15), (355, 35, 0.8), (440, 35, 1.0)), 700, 1900),
+    "cello": (((97, 18, 0.25), (173, 30, 1.0), (209, 30, 0.5), (281, 30, 0.4)), 450, 1350),
+    "double-bass": (((60, 15, 0.25), (98, 25, 1.0), (116, 25, 0.5), (170, 25, 0.4)), 280, 800),
+}
+
 
 def circle(x):
     """The area of a circle of diameter x."""
@@ -394,6 +409,7 @@ class String:
             **self.bowed(),
             **self.ringing(),
             **self.torsion(),
+            **self.simulated(),
             **self.hand_and_edge(),
             **self.settling(),
             **self.drift(),
@@ -439,6 +455,56 @@ class String:
             "torsion_ratio": speed / (2 * self.length * self.f),
             "torsion_impedance_ratio": math.sqrt(self.c * self.j) / (self.gauge / 2) ** 2 / self.z,
         }
+
+    def gives(self, hz):
+        """Speed of the generic bridge for a force on it, a complex number."""
+        signature, between_hz, hill = BODIES[self.setting["body"]]
+        strongest = max(1 / self.resistance_at_peak - 1 / self.resistance, 0.0)
+        modes = [(at, q, share * strongest) for at, q, share in signature]
+        modes += [(between_hz, 0.3, 1 / self.resistance), (hill, 1.5, 1.5 / self.resistance)]
+        return sum(g / (1 + 1j * q * (hz / at - at / hz)) for at, q, g in modes)
+
+    def simulated(self):
+        """What the numbers fitted to the simulation say."""
+        y = self.gives(self.f)
+        over_nine = sum(self.gives(n * self.f).real / n for n in range(1, 10))
+        ln_z = math.log(self.z)
+        g = between(-6.0, ln_z + math.log(y.real), -3.0)
+        g_9 = between(-6.0, ln_z + math.log(over_nine), -2.0)
+        s = between(-0.5, 100 * self.z * y.imag, 2.5)
+        twist = math.sqrt(self.c * self.j) / (self.gauge / 2) ** 2
+        w = between(-0.70, math.log(twist / (self.z + twist)), 0.0)
+        b = between(-2.7, math.log(self.b / 6e-5), 3.0)
+        x = math.log(self.f / 220)
+        of_forces = (1, ln_z, g, s, w, b, b**2, s**2, w**2, s * g_9)
+        least, greatest = (sum(a * c for a, c in zip(of, of_forces)) for of in FORCES)
+        hill = math.log(BODIES[self.setting["body"]][2] / 1500)
+        return {
+            "speaks_s": math.exp(-1.9739 - 0.9912 * x + 0.4645 * ln_z - 0.7884 * w),
+            "bow_room_db": 20 * (greatest - least) / math.log(10),
+            "sharpness_acum": math.exp(0.2919 + 0.1793 * x + 0.3537 * hill - 0.0421 * b + 0.0895 * w),
+            "rings_on_s": self.rings_on(),
+        }
+
+    def rings_on(self):
+        """How long twelve plucked partials ring on, as what is still to come of their energy falls; by halving."""
+        energy, rate = [], []
+        for n in range(1, 13):
+            partial = self.partial(n)
+            y = self.gives(partial["frequency_hz"])
+            loss = 1 / partial["q"] + 2 * self.z * y.real / (math.pi * n)
+            rate.append(2 * math.pi * partial["frequency_hz"] * loss)
+            energy.append((math.sin(n * math.pi * 0.23) / n * abs(y)) ** 2 / rate[-1])
+
+        def when(decibels):
+            early, late, share = 0.0, 1e4, 10 ** (decibels / 10)
+            for _ in range(90):
+                t = (early + late) / 2
+                left = sum(e * math.exp(-r * t) for e, r in zip(energy, rate))
+                early, late = (t, late) if left > share * sum(energy) else (early, t)
+            return t
+
+        return 6 * (when(-15) - when(-5))
 
     def hand_and_edge(self):
         """What stopping and playing loudly do to the pitch, and the nut and the bow to the filaments."""
@@ -493,6 +559,14 @@ class String:
         }
 
 
+def missed(name, value):
+    """By how much a number fitted to the simulation may miss it: down and up, beside what the constants do."""
+    if name == "bow_room_db":
+        return -HALF_RANGE * 1.7, HALF_RANGE * 1.7
+    off = {"speaks_s": 0.20, "sharpness_acum": 0.056, "rings_on_s": 0.14}.get(name, 0.0) * HALF_RANGE
+    return value * (math.exp(-off) - 1), value * (math.exp(off) - 1)
+
+
 class Report:
     """A report as computed here.
 
@@ -517,8 +591,11 @@ class Report:
         self.numbers = {
             name: (
                 value,
-                max(-math.inf if name == "bow_window_db" else 0.0, value - math.hypot(*down[name].values())),
-                value + math.hypot(*up[name].values()),
+                max(
+                    -math.inf if name in LEVELS else 0.0,
+                    value - math.hypot(*down[name].values(), missed(name, value)[0]),
+                ),
+                value + math.hypot(*up[name].values(), missed(name, value)[1]),
             )
             for name, value in central.items()
         }
@@ -552,7 +629,7 @@ def chance_under(limit, quantity):
 
 def unknown(name, low, high):
     """Whether a range is too wide to say anything within it; a range of nothing but zero is not."""
-    if name == "bow_window_db":
+    if name in LEVELS:
         return high - low > 20 * math.log10(3)
     return high > 3 * low
 

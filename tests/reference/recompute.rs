@@ -130,18 +130,20 @@ fn settings() -> Vec<Value> {
             "sounding_length_m": 0.37, "pitch_hz": 220.0, "sounding_length_doubt_m": 0.004, "humidity": 0.10,
             "humidity_swing": 0.30, "temperature_c": 5.0, "temperature_swing_k": 3.0, "string_height_m": 0.005_5,
             "nut_radius_m": 0.001_5, "bridge_resistance_kg_s": 55.0, "peak_resistance_kg_s": 14.0,
+            "body": "viola",
         }),
         json!({
             "sounding_length_m": 0.69, "pitch_hz": 98.0, "sounding_length_doubt_m": 0.01, "humidity": 0.90,
             "humidity_swing": 0.40, "temperature_c": 18.0, "afterlength_m": 0.12, "nut_to_peg_m": 0.09,
             "angle_over_bridge_deg": 152.0, "peg_diameter_m": 0.011, "string_height_m": 0.008,
             "nut_radius_m": 0.004, "bridge_resistance_kg_s": 200.0, "peak_resistance_kg_s": 5.0,
+            "body": "cello",
         }),
         json!({
             "sounding_length_m": 1.06, "pitch_hz": 41.2, "humidity": 0.4, "humidity_swing": 0.0, "temperature_c": 40.0,
             "temperature_swing_k": 12.0, "angle_over_bridge_deg": 149.0, "peg_diameter_m": 0.012, "gear_ratio": 24.0,
             "string_height_m": 0.014, "nut_radius_m": 0.01, "bridge_resistance_kg_s": 1500.0,
-            "peak_resistance_kg_s": 1500.0,
+            "peak_resistance_kg_s": 1500.0, "body": "double-bass",
         }),
     ]
 }
@@ -212,7 +214,7 @@ fn a_setting_is_filled_in_as_the_page_says() {
         "sounding_length_m": length, "pitch_hz": 440.0, "sounding_length_doubt_m": 0.0, "afterlength_m": length / 6.0,
         "nut_to_peg_m": 0.05, "angle_over_bridge_deg": 158.0, "peg_diameter_m": 0.007, "gear_ratio": 1.0,
         "string_height_m": 0.004, "nut_radius_m": 0.002, "bridge_resistance_kg_s": 30.0,
-        "peak_resistance_kg_s": 10.0, "temperature_c": 20.0, "humidity": 0.5, "temperature_swing_k": 6.0,
+        "peak_resistance_kg_s": 10.0, "body": "violin", "temperature_c": 20.0, "humidity": 0.5, "temperature_swing_k": 6.0,
         "humidity_swing": 0.25,
     });
     assert_eq!(reply["setting"], expected);

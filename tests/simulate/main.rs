@@ -54,6 +54,7 @@ fn setting(kind: &Kind, pitch_hz: f64) -> Setting {
         gear_ratio: Ratio::new(1.0),
         string_height: Metre::new(kind.height),
         nut_radius: Metre::new(kind.nut_radius),
+        body: strings::body::skeleton(kind.key),
         bridge_resistance: KilogramPerSecond::new(kind.resistance.0),
         peak_resistance: KilogramPerSecond::new(kind.resistance.1),
         temperature: Celsius::new(20.0),

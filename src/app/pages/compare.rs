@@ -307,7 +307,7 @@ pub fn Compared(props: &ComparedProps) -> Html {
 
 /// The six numbers that are drawn.
 const DRAWN: [&str; 6] =
-    ["tension_n", "stretch", "attack_m_s2_n", "brilliance_hz", "settling_d", "drift_cent"];
+    ["tension_n", "stretch", "speaks_s", "brilliance_hz", "settling_d", "drift_cent"];
 
 /// How the first compares with the second.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

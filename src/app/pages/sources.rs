@@ -11,6 +11,7 @@ use crate::components::evidence::Evidence;
 use crate::components::table::{Scroll, group_row, source_link};
 use crate::hooks::use_model;
 use crate::platform::view;
+use crate::units;
 use crate::words::naming::capital;
 use crate::words::{property, say};
 
@@ -115,6 +116,35 @@ pub fn Bibliography(props: &BibliographyProps) -> Html {
                     </table>
                 </Scroll>
             </section>
+            <section aria-labelledby="fitted">
+                <h2 id="fitted">{ say!("sources-fitted") }</h2>
+                <p>{ say!("sources-fitted-how") }</p>
+                <Scroll label={say!("sources-fitted-table")}>
+                    <table>
+                        <thead><tr>
+                            <th scope="col">{ say!("column-number") }</th>
+                            <th scope="col">{ say!("sources-ranks") }</th>
+                            <th scope="col">{ say!("sources-ranks-place") }</th>
+                            <th scope="col">{ say!("sources-misses") }</th>
+                            <th scope="col">{ say!("sources-misses-place") }</th>
+                        </tr></thead>
+                        <tbody>
+                            { for tables.properties.iter().filter_map(|p| {
+                                let f = p.fitted.as_ref()?;
+                                Some(html! {
+                                    <tr>
+                                        <th scope="row">{ property::name(&p.key) }</th>
+                                        <td class="figure">{ units::fixed(f.ranks, 2) }</td>
+                                        <td class="figure">{ units::fixed(f.ranks_at_one_place, 2) }</td>
+                                        <td class="figure">{ missed(&p.key, f.misses) }</td>
+                                        <td class="figure">{ missed(&p.key, f.misses_at_one_place) }</td>
+                                    </tr>
+                                })
+                            }) }
+                        </tbody>
+                    </table>
+                </Scroll>
+            </section>
             <section aria-labelledby="unverified">
                 <h2 id="unverified">{ say!("sources-unheld") }</h2>
                 if tables.unverified.is_empty() {
@@ -136,6 +166,15 @@ pub fn Bibliography(props: &BibliographyProps) -> Html {
                 <dl class="works">{ for tables.sources.iter().map(source) }</dl>
             </section>
         </>
+    }
+}
+
+/// A miss of a fitted number: decibels of a level, else a share.
+fn missed(key: &str, by: f64) -> String {
+    if key.ends_with("_db") {
+        units::with_unit(&units::fixed(by, 1), "dB")
+    } else {
+        units::with_unit(&units::fixed(100.0 * by, 0), "%")
     }
 }
 

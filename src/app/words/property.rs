@@ -94,6 +94,10 @@ const PULL: &[Property] = &[
 
 const SOUND: &[Property] = &[
     Property { key: "impedance_kg_s" },
+    Property { key: "speaks_s" },
+    Property { key: "bow_room_db" },
+    Property { key: "sharpness_acum" },
+    Property { key: "rings_on_s" },
     Property { key: "attack_m_s2_n" },
     Property { key: "gentlest_attack_m_s2_n" },
     Property { key: "bow_force_greatest_n" },

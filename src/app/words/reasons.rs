@@ -6,7 +6,7 @@
 use catalogue::Word;
 use protocol::reply::{Comparison, FittedString, Reason};
 use strings::fit::desirability::{
-    BREAKING_ENDS, DRIFT_ENDS, RING_ENDS, SETTLING_ENDS, STRETCH_ENDS, TUNING_ENDS,
+    BREAKING_ENDS, DRIFT_ENDS, RING_ENDS, ROOM_ENDS, SETTLING_ENDS, STRETCH_ENDS, TUNING_ENDS,
 };
 
 use super::naming;
@@ -47,6 +47,7 @@ pub fn swing(key: &str) -> String {
         "durability" => turned(percent(BREAKING_ENDS)),
         "tuning" => turned(TUNING_ENDS),
         "ring" => RING_ENDS,
+        "bow-room" => ROOM_ENDS,
         _ => return speech::of_or_key("swing", key).to_owned(),
     };
     let end = |value: f64| Word::from(units::significant(value, 2));
@@ -133,6 +134,13 @@ fn compared(attribute_key: &str, c: &Comparison, is_cost: bool) -> String {
         "tuning" => {
             let cents = |text: &str| text.replace(units::scale("peg_cent_deg").unit, say!("cents"));
             say!("compared-tuning", word = word, this = cents(&this), other = cents(&other))
+        }
+        "response" => say!("compared-response", word = word, this = this, other = other),
+        // Of both numbers the bridge is the doubt; their difference does without it.
+        "bow-room" => {
+            let apart = units::significant((c.this - c.other).abs(), 2);
+            let by = if above { "more" } else { "less" };
+            say!("compared-bow-room", word = word, apart = apart, by = by)
         }
         "ring" => say!("compared-ring", word = word, this = this, other = other),
         "durability" => say!("compared-durability", word = word, this = this, other = other),

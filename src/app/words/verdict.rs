@@ -124,7 +124,7 @@ pub fn number(n: &CauseNumber, cause: &str) -> String {
         ("torsion_impedance_ratio", _) => {
             say!("number-torsion", value = value, limit = limit_of(2))
         }
-        ("attack_m_s2_n", _) => say!("number-attack", value = value, limit = limit_of(2)),
+        ("speaks_s", _) => say!("number-speaks", value = value, limit = limit_of(2)),
         ("wolf", _) => say!("number-wolf", value = value),
         ("outer_diameter_m", _) => say!("number-thin", value = value, limit = limit_of(1)),
         (other, _) => {

@@ -13,7 +13,9 @@ attribute-drift = Ruhe gegen den Raum
 attribute-fitters-judgement = Ruhe, nach dem Urteil der Geigenbauer
     .means = wie sich solche Kerne in wechselnden Räumen verhalten, aus Erfahrung
 attribute-response = Ansprache unter dem Bogen
-    .means = der Bogen darf rasch anfahren
+    .means = ein sauberer Ton steht bald, bei vielen Strichen
+attribute-bow-room = Spielraum für den Bogen
+    .means = leichte wie harte Striche klingen sauber
 attribute-power = Kraft
     .means = ein Stoß auf den Steg nahe am Gewünschten
 attribute-brightness = Helligkeit
@@ -46,6 +48,7 @@ because-concert_days = der Tag ist nah
 because-budget = das Geld
 because-music = die Musik
 because-bothers = Saiten reißen
+because-bothers-chokes = sie erstickt, wenn man drückt
 because-acid_sweat = Schweiß, der Metall zerfrisst
 because-hand_pain = die Hand schmerzt
 
@@ -95,6 +98,12 @@ compared-brightness =
        *[yes] { "" }
     }.
 compared-tuning = { $word }: Ein Grad am Wirbel ändert sie um { $this }, die andere um { $other }.
+compared-response = { $word }: binnen { $this }, die andere binnen { $other }.
+compared-bow-room =
+    { $word }: { $apart } dB { $by ->
+        [more] mehr
+       *[less] weniger
+    } zwischen dem leichtesten und dem härtesten sauberen Strich.
 compared-ring = { $word }: { $this }, bis ein gezupfter Ton verklungen ist, die andere { $other }.
 compared-durability = { $word }: Sie nutzt { $this } ihrer Festigkeit, die andere { $other }.
 weakest-durability = Ihr schwächster Punkt ist die Reserve: Gestimmt nutzt sie { $number } ihrer Festigkeit.

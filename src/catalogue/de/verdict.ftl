@@ -136,6 +136,6 @@ number-breaking = Sie nutzt { $value } ihrer Festigkeit. Über { $limit } ist sc
 number-moisture = Feuchte und trockene Luft ändern sie: { $value }. Man hört { $limit }.
 number-body = Der Korpus ändert sie: { $value }. Man hört 3 bis 5.
 number-torsion = Wie steif sie gegen Drehen ist, gegen das Schwingen: { $value }. Umsponnene Saiten bleiben unter { $limit }.
-number-attack = Wie rasch sie beginnt: { $value }. Unter { $limit } ist hier träge.
+number-speaks = Sie spricht binnen { $value } an. Über { $limit } ist hier träge.
 number-wolf = Kleinster Bogendruck am Wolf, als Anteil des größten: { $value }.
 number-thin = Sie ist { $value } dick. Unter { $limit } schneidet.

@@ -15,6 +15,7 @@ swing-settling = von { $from } bis { $to } Tagen, bis sie sich gesetzt hat
 swing-drift = von { $from } bis { $to } Cent Verstimmung in Ihrem Raum
 swing-fitters-judgement = vom unruhigsten Kern bis zum ruhigsten
 swing-response = von der langsamsten bis zur schnellsten Ansprache, die es an dieser Stelle gibt
+swing-bow-room = von { $from } bis { $to } dB zwischen dem leichtesten und dem härtesten sauberen Strich
 swing-power = von weit daneben bis genau wie gewünscht
 swing-brightness = von weit daneben bis genau wie gewünscht
 swing-ring = von { $from } bis { $to } Schwingungen, bis ein gezupfter Ton verklungen ist

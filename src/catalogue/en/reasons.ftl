@@ -13,7 +13,9 @@ attribute-drift = steadiness against the room
 attribute-fitters-judgement = steadiness, by what fitters say
     .means = how such cores behave in a changing room, from experience
 attribute-response = quickness under the bow
-    .means = the bow may set off briskly
+    .means = a clean note stands soon, under many strokes
+attribute-bow-room = room for the bow
+    .means = strokes from light to hard all sound clean
 attribute-power = power
     .means = a push on the bridge near what is wanted
 attribute-brightness = brightness
@@ -46,6 +48,7 @@ because-concert_days = the day is near
 because-budget = the budget
 because-music = the music
 because-bothers = strings break
+because-bothers-chokes = it chokes when pushed
 because-acid_sweat = sweat that eats metal
 because-hand_pain = the hand hurts
 
@@ -95,6 +98,12 @@ compared-brightness =
        *[yes] { "" }
     }.
 compared-tuning = { $word }: a degree of peg changes it by { $this }, the other by { $other }.
+compared-response = { $word }: within { $this }, the other within { $other }.
+compared-bow-room =
+    { $word }: { $apart } dB { $by ->
+        [more] more
+       *[less] less
+    } between the lightest and the hardest clean stroke.
 compared-ring = { $word }: { $this } until a plucked note has faded, the other { $other }.
 compared-durability = { $word }: at { $this } of its strength, the other at { $other }.
 weakest-durability = Its weakest point is its reserve: in tune it is at { $number } of its strength.

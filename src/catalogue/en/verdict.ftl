@@ -112,6 +112,6 @@ number-breaking = It uses { $value } of its strength. Over { $limit } is hard wo
 number-moisture = Moist and dry air move it: { $value }. One hears { $limit }.
 number-body = The body moves it: { $value }. One hears 3 to 5.
 number-torsion = How stiff it is to twist, against swinging: { $value }. Wound strings stay under { $limit }.
-number-attack = How briskly it starts: { $value }. Under { $limit } is slow here.
+number-speaks = It speaks within { $value }. Over { $limit } is slow here.
 number-wolf = Least bow force at the wolf, as a share of the greatest: { $value }.
 number-thin = It is { $value } thick. Under { $limit } cuts.

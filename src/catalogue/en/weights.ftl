@@ -16,6 +16,7 @@ swing-settling = from { $from } to { $to } days until it has settled
 swing-drift = from { $from } to { $to } cents of drift in your room
 swing-fitters-judgement = from the least steady core to the steadiest
 swing-response = from the slowest to the quickest made for this place
+swing-bow-room = from { $from } to { $to } dB between the lightest and the hardest clean stroke
 swing-power = from far off to just as wanted
 swing-brightness = from far off to just as wanted
 swing-ring = from { $from } to { $to } swings until a plucked note has faded

@@ -40,7 +40,7 @@ impl Comparison {
     }
 }
 
-/// Just-noticeable difference of a property: a ratio, or for drift a difference in cents.
+/// Just-noticeable difference of a property: a ratio, or for drift a difference in cents and for levels in decibels.
 ///
 /// Level 1 dB, spectral centroid 7.5 %, pitch 5 cents ([`crate::source::JND`]); the others are judgements.
 #[must_use]
@@ -49,16 +49,22 @@ pub const fn just_noticeable(property: Property) -> f64 {
         Property::Impedance => 1.122,
         Property::Brilliance => 1.075,
         Property::Feel | Property::Tension | Property::BreakingShare => 1.05,
-        Property::Stretch | Property::Attack | Property::Peg => 1.10,
+        Property::Stretch | Property::Speaks | Property::Peg => 1.10,
         Property::SettlingDays => 1.30,
         Property::Drift => 5.0,
+        Property::BowRoom => 1.0,
         _ => 1.05,
     }
 }
 
-/// The scale on which a property is compared: the logarithm, or cents as they are.
+/// Whether a property is compared as it is, in cents or decibels, and not by its logarithm.
+fn as_it_is(property: Property) -> bool {
+    property == Property::Drift || property.is_level()
+}
+
+/// The scale on which a property is compared.
 fn scaled(property: Property, value: f64) -> f64 {
-    if property == Property::Drift { value } else { libm::log(value.max(1e-12)) }
+    if as_it_is(property) { value } else { libm::log(value.max(1e-12)) }
 }
 
 /// Compares two strings at one place in each of `properties`.
@@ -69,8 +75,11 @@ pub fn paired(
     setting: &Setting,
     properties: &[Property],
 ) -> Vec<Comparison> {
-    let both = |draw: &Draw| [this, other].map(|c| report::values(c, setting, draw));
-    let central = both(&Draw::CENTRAL);
+    let central = [this, other].map(|c| report::values(c, setting, &Draw::CENTRAL));
+    let both = |draw: &Draw| {
+        let of = |c, like| report::values_like(c, setting, draw, Some(like));
+        [of(this, &central[0]), of(other, &central[1])]
+    };
     let difference = |pair: &[report::Values; 2], p: Property| {
         scaled(p, pair[0].get(p)) - scaled(p, pair[1].get(p))
     };
@@ -92,12 +101,10 @@ pub fn paired(
         .iter()
         .zip(variance)
         .map(|(p, v)| {
-            let jnd = if *p == Property::Drift {
-                just_noticeable(*p)
-            } else {
-                libm::log(just_noticeable(*p))
-            };
-            let deviation = v.sqrt() / DEVIATIONS;
+            let jnd = scaled(*p, just_noticeable(*p));
+            // What was fitted to the simulation misses it for each of the two by itself.
+            let missed = p.error().map_or(0.0, |e| 2.0 * e.at_one_place * e.at_one_place);
+            let deviation = (v / (DEVIATIONS * DEVIATIONS) + missed).sqrt();
             let by = difference(&central, *p);
             Comparison {
                 property: *p,

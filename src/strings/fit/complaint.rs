@@ -298,9 +298,9 @@ fn dark(_: &Problem, string: &StringProblem) -> f64 {
 /// How far from the wish a string may lie before its kind is called too bright or too dark.
 const SHADE: f64 = 0.2;
 
-/// The middle between the attack that is worth nothing and the one that is worth all.
+/// The middle between the time to speak that is worth nothing and the one that is worth all.
 fn slow(_: &Problem, string: &StringProblem) -> f64 {
-    (string.ends.attack.0 * string.ends.attack.1).sqrt()
+    (string.ends.speaks.0 * string.ends.speaks.1).sqrt()
 }
 
 /// Torsional over transverse wave impedance above which a string has little to damp its twisting: bare wire stands
@@ -405,7 +405,7 @@ const fn causes_of(bother: Bother) -> &'static [(Cause, f64, Speaks)] {
         Bother::SlowToSpeak => &[
             (C::RosinOrBowHair, 0.30, Nobody),
             (C::OldString, 0.30, Worn(1.0, 0.5)),
-            (C::TooHeavyToStart, 0.25, Below(Property::Attack, slow)),
+            (C::TooHeavyToStart, 0.25, Above(Property::Speaks, slow)),
             (C::TensionTooHigh, 0.15, Above(Property::Tension, heavy)),
             (C::SoundpostOrBridge, 0.15, Nobody),
         ],

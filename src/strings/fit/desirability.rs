@@ -22,8 +22,10 @@ pub enum Attribute {
     Drift,
     /// What fitters say of the core in a changing room: third part of steadiness, a judgement.
     FittersJudgement,
-    /// How briskly the bow may start it.
+    /// How soon it speaks.
     Response,
+    /// Room between the least force of the bow and the greatest.
+    BowRoom,
     /// Wave impedance: two-sided.
     Power,
     /// Where bending loss ends the brilliance: two-sided.
@@ -51,6 +53,7 @@ impl Attribute {
         Self::Drift,
         Self::FittersJudgement,
         Self::Response,
+        Self::BowRoom,
         Self::Power,
         Self::Brightness,
         Self::Ring,
@@ -71,6 +74,7 @@ impl Attribute {
             Self::Drift => "drift",
             Self::FittersJudgement => "fitters-judgement",
             Self::Response => "response",
+            Self::BowRoom => "bow-room",
             Self::Power => "power",
             Self::Brightness => "brightness",
             Self::Ring => "ring",
@@ -96,10 +100,11 @@ impl Attribute {
             Self::Elasticity => Some(Property::Stretch),
             Self::Settling => Some(Property::SettlingDays),
             Self::Drift => Some(Property::Drift),
-            Self::Response => Some(Property::Attack),
+            Self::Response => Some(Property::Speaks),
+            Self::BowRoom => Some(Property::BowRoom),
             Self::Power => Some(Property::Impedance),
             Self::Brightness => Some(Property::Brilliance),
-            Self::Ring => Some(Property::Ring),
+            Self::Ring => Some(Property::RingsOn),
             Self::Durability => Some(Property::BreakingShare),
             Self::Tuning => Some(Property::Peg),
             Self::FittersJudgement | Self::Care | Self::Price | Self::Availability => None,
@@ -131,6 +136,8 @@ pub const SOMETIMES: f64 = 0.30;
 /// How far beyond the usual tension a two-sided target still has any worth, as a share of the band's width.
 pub const TARGET_REACH: f64 = 0.6;
 
+/// Room for the bow, dB, worth nothing and everything: one force alone, and a hundred times it. A judgement of scale.
+pub const ROOM_ENDS: (f64, f64) = (0.0, 40.0);
 /// Swings of the first partial, until it has fallen by 60 dB, worth nothing and everything.
 pub const RING_ENDS: (f64, f64) = (60.0, 1200.0);
 /// What each winding beyond the first takes from the worth of the price: one more pass at the machine.

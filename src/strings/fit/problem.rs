@@ -1,12 +1,12 @@
 //! What the answers mean in numbers: lengths, pitches, limits, targets and weights, each assumption written down.
 
-use crate::constant;
+use crate::answer_to_bow::{self, Answer};
+use crate::body;
 use crate::construction::Family;
 use crate::instrument::{self, Kind, Size, Temperament, Tuning};
-use crate::physics::bowing;
 use crate::pitch::Note;
 use crate::precedent::{self, Place, Position, SetUp};
-use crate::quantity::{Celsius, Day, Degree, Hertz, Kilogram, KilogramPerSecond, Metre, Ratio};
+use crate::quantity::{Celsius, Day, Degree, Hertz, KilogramPerSecond, Metre, Ratio};
 use crate::setting::Setting;
 
 use super::answers::{
@@ -48,8 +48,9 @@ pub struct Ends {
     pub tension_high: f64,
     /// Wave impedance over tension at this pitch and length, 1/(2 L f).
     pub impedance_per_tension: f64,
-    /// Attack worth nothing and everything.
-    pub attack: (f64, f64),
+    /// Seconds until it speaks worth nothing and everything: those of the tautest string that twists most, and of the
+    /// slackest that does not twist.
+    pub speaks: (f64, f64),
 }
 
 /// One string to be found.
@@ -177,7 +178,7 @@ pub struct Problem {
 
 /// Weights before any answer: a judgement, open to change.
 pub const BASE_WEIGHTS: [f64; desirability::COUNT] =
-    [1.5, 1.2, 0.7, 0.3, 0.6, 0.5, 0.5, 0.7, 0.2, 0.5, 0.3, 0.5, 2.0, 0.5];
+    [1.5, 1.2, 0.7, 0.3, 0.6, 0.5, 0.3, 0.5, 0.7, 0.2, 0.5, 0.3, 0.5, 2.0, 0.5];
 
 /// Humidity of the room, and the swings of temperature (K) and humidity that go with each answer.
 #[must_use]
@@ -298,6 +299,7 @@ pub fn pose(answers: &Answers) -> Problem {
             nut_radius: Metre::new(kind.nut_radius),
             bridge_resistance: KilogramPerSecond::new(kind.resistance.0),
             peak_resistance: KilogramPerSecond::new(kind.resistance.1),
+            body: body::skeleton(kind.key),
             temperature: Celsius::new(20.0),
             temperature_swing,
             humidity: Ratio::new(humidity),
@@ -441,12 +443,10 @@ fn ends(usual: (f64, f64), setting: &Setting, feel: f64, power: f64, hand_pain: 
     let low = usual.0 - desirability::TARGET_REACH * width;
     let high = usual.1 + desirability::TARGET_REACH * width;
     let lf2 = 2.0 * setting.sounding_length.get() * setting.pitch.get();
-    let sliding_friction = constant::SLIDING_FRICTION;
-    let static_friction = sliding_friction + constant::FRICTION_DROP.value;
-    let attack = |tension: f64| {
-        // m = μ L with μ = T/(2 L f)²
-        let mass = Kilogram::new(tension / (lf2 * lf2) * setting.sounding_length.get());
-        bowing::attack(mass, constant::BOWING_PLACE, static_friction, sliding_friction)
+    let footing = answer_to_bow::footing(setting);
+    let speaks = |tension: f64, twist: f64| {
+        let z = tension / lf2;
+        libm::exp(Answer::new(&footing, (libm::log(z), z), twist, 0.0).response())
     };
     let feel = if hand_pain { feel.min(-1.0) } else { feel };
     Ends {
@@ -455,7 +455,7 @@ fn ends(usual: (f64, f64), setting: &Setting, feel: f64, power: f64, hand_pain: 
         power_target: usual.0 + width * (0.5 + 0.2 * power),
         tension_high: high,
         impedance_per_tension: 1.0 / lf2,
-        attack: (attack(high), attack(low.max(0.3 * usual.0))),
+        speaks: (speaks(high, answer_to_bow::LEAST_TWIST), speaks(low.max(0.3 * usual.0), 0.0)),
     }
 }
 
@@ -505,6 +505,10 @@ fn weigh(
             step(attribute, 1.0 + wish, because);
         }
     }
+    if wishes.power > 0.0 {
+        // Who wants to push wants a string that bears it.
+        step(A::BowRoom, 1.0 + wishes.power / 2.0, "wishes.power");
+    }
     if wishes.response < 0.0 {
         step(A::Response, 1.0 / (1.0 - wishes.response), "wishes.response");
     }
@@ -519,6 +523,8 @@ fn weigh(
             step(A::Durability, 1.5, "level");
             step(A::Availability, 1.5, "level");
             step(A::Tuning, 1.5, "level");
+            // A bow that is not even yet needs room.
+            step(A::BowRoom, 2.0, "level");
         }
         Some(Level::Professional) => {
             step(A::Elasticity, 1.4, "level");
@@ -548,7 +554,10 @@ fn weigh(
     }
     match answers.music {
         Some(Music::Early) => step(A::Elasticity, 1.3, "music"),
-        Some(Music::Folk) => step(A::Response, 1.3, "music"),
+        Some(Music::Folk) => {
+            step(A::Response, 1.3, "music");
+            step(A::BowRoom, 1.3, "music");
+        }
         Some(Music::Jazz) => {
             step(A::Brightness, 1.3, "music");
             step(A::Ring, 3.0, "music");
@@ -559,6 +568,9 @@ fn weigh(
         let mut own = answers.strings.iter().flat_map(|string| &string.bothers);
         answers.bothers.contains(&bother) || own.any(|own| *own == bother)
     };
+    if bothers(Bother::Chokes) {
+        step(A::BowRoom, 2.0, "bothers.chokes");
+    }
     if bothers(Bother::Breaks) {
         step(A::Durability, 2.5, "bothers");
     }

@@ -38,15 +38,16 @@ pub struct Case {
 }
 
 /// The properties that a player notices, and in which strings are compared.
-pub const PROPERTIES: [Property; 10] = [
+pub const PROPERTIES: [Property; 11] = [
     Property::Feel,
     Property::Stretch,
     Property::SettlingDays,
     Property::Drift,
-    Property::Attack,
+    Property::Speaks,
+    Property::BowRoom,
     Property::Impedance,
     Property::Brilliance,
-    Property::Ring,
+    Property::RingsOn,
     Property::BreakingShare,
     Property::Peg,
 ];
@@ -72,7 +73,11 @@ pub fn case(
             .property()
             .and_then(|p| comparisons.iter().find(|c| c.property == p).copied());
         let holds = match (comparison, attribute.property()) {
-            (Some(c), Some(p)) => c.verdict() != 0 && !ranges.iter().any(|r| r.is_unknown(p)),
+            // Of levels only the difference is told, in which the doubt that both share is no more.
+            (Some(c), Some(p)) => {
+                let known = p.is_level() || !ranges.iter().any(|r| r.is_unknown(p));
+                c.verdict() != 0 && known && agrees(*attribute, gain, &c)
+            }
             _ => true,
         };
         if holds && gain.abs() > 1e-9 {
@@ -88,6 +93,12 @@ pub fn case(
         costs.push(weakest(&chosen.desirabilities, problem));
     }
     Case { reasons, costs }
+}
+
+/// Whether a gain lies on the side of the comparison under it. The choice weighs the ring by the closed form of its
+/// first partial, and tells of it by the simulation: the two rank alike, but for hairs.
+fn agrees(attribute: Attribute, gain: f64, comparison: &Comparison) -> bool {
+    attribute != Attribute::Ring || (gain > 0.0) == (comparison.verdict() > 0)
 }
 
 /// Where a string is worth least to this person, whatever its rival.
@@ -112,7 +123,7 @@ pub fn weakest(d: &Desirabilities, problem: &Problem) -> Reason {
 /// What changes from today's string: every comparable property that a player notices.
 #[must_use]
 pub fn changes(chosen: &Candidate, today: &Candidate, string: &StringProblem) -> Vec<Comparison> {
-    compare::paired(&chosen.construction, &today.construction, &string.setting, &PROPERTIES[..8])
+    compare::paired(&chosen.construction, &today.construction, &string.setting, &PROPERTIES[..9])
 }
 
 /// A reference for today's string, when only its family is known: what is most usual of it here.

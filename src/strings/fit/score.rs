@@ -5,9 +5,13 @@
 //! than thought, every polyamide core is. Mass and length are as designed ([`Draw::weighed`]).
 //!
 //! A string's tension is met first. What follows from core and tension ([`JudgedCore::pull`]), from the metals
-//! ([`Judge::metals`]) and from the sound ([`JudgedCore::bright`], [`JudgedCore::rings`]) are separate sums, and none of them is positive:
-//! so each has a bound, which the search prunes by.
+//! ([`Judge::metals`]), from the answer to the bow ([`JudgedCore::bowed`]) and from the sound ([`JudgedCore::bright`],
+//! [`JudgedCore::rings`]) are separate sums, and none of them is positive: so each has a bound, which the search prunes by.
 
+use core::f64::consts::PI;
+
+use crate::answer_to_bow::{self, Answer, Footing};
+use crate::constant;
 use crate::construction::{Build, Construction, Core, Family};
 use crate::draw::{Draw, Which};
 use crate::material::{self, CoreMaterial, FAST_SLOPE_STRESS, Metal};
@@ -39,7 +43,7 @@ fn ln(worth: f64) -> f64 {
 }
 
 /// A number in every draw.
-type Drawn = [Four; HALVES];
+pub type Drawn = [Four; HALVES];
 
 fn drawn(of: impl Fn(usize) -> f64) -> Drawn {
     core::array::from_fn(|half| {
@@ -63,6 +67,20 @@ fn ln_of(curve: &OneSided, log: Four) -> Four {
     ln_four(((log - all(none)) * all(slope)).min(all(1.0)))
 }
 
+/// ln of the desirabilities of room for the bow, dB.
+fn ln_room(room: Four) -> Four {
+    let (none, whole) = d::ROOM_ENDS;
+    ln_four(((room - all(none)) * all(1.0 / (whole - none))).min(all(1.0)))
+}
+
+/// The largest modulus over density of metals in each draw.
+fn stiffest(moduli: &[Drawn; METALS], metals: impl Iterator<Item = usize>) -> Drawn {
+    metals.fold([all(0.0); HALVES], |most, m| {
+        let density = all(material::METALS[m].density.value);
+        core::array::from_fn(|h| most[h].max(moduli[m][h] / density))
+    })
+}
+
 fn mean(values: &Drawn) -> f64 {
     values.iter().map(|half| half.to_array().iter().sum::<f64>()).sum::<f64>() / DRAWS as f64
 }
@@ -82,6 +100,13 @@ pub struct Judge<'a> {
     tuning: OneSided,
     response: OneSided,
     ring: OneSided,
+    /// Wave impedance over tension, and mass at pitch over it.
+    impedance: f64,
+    mass: f64,
+    /// What the place gives under the bow in each draw.
+    footing: [Footing<Four>; HALVES],
+    /// The largest modulus over density of any winding metal in each draw.
+    stiffest: Drawn,
     /// ln of the dark end, and one over the way to the bright end.
     shade: (f64, f64),
     /// Moduli of the winding metals in each draw.
@@ -160,8 +185,6 @@ pub struct Arrangement {
     /// ln of the stretch band and of the largest breaking share.
     ln_stretch: (f64, f64),
     ln_breaking: f64,
-    /// ln of attack times tension.
-    ln_attack: Drawn,
 }
 
 /// A core of one diameter, in every draw.
@@ -186,18 +209,19 @@ pub struct JudgedCore<'a> {
     beyond: Drawn,
     winding_loss: Drawn,
     limit: Drawn,
+    torsion: Drawn,
+    torsion_of_tube: Drawn,
+    stiff_of_one: Drawn,
+    inertia: f64,
     fast_slope: f64,
     area: f64,
 }
 
 /// Attributes that tension decides, draw by draw.
-const BY_DRAW: [Attribute; 5] = [
-    Attribute::Response,
-    Attribute::Elasticity,
-    Attribute::Drift,
-    Attribute::Durability,
-    Attribute::Tuning,
-];
+const BY_DRAW: [Attribute; 4] =
+    [Attribute::Elasticity, Attribute::Drift, Attribute::Durability, Attribute::Tuning];
+/// Attributes that the bow decides, draw by draw: by tension, stiffness and twist.
+const BY_BOW: [Attribute; 2] = [Attribute::Response, Attribute::BowRoom];
 
 /// What one tension makes of a core: logarithms of desirabilities.
 #[derive(Clone, Copy, Debug)]
@@ -227,6 +251,16 @@ impl<'a> Judge<'a> {
         let (dark, bright) = string.position.brilliance;
         let (dark, bright) = (libm::log(dark), libm::log(bright));
         let falling = |ends: (f64, f64)| OneSided::new(ends.1, ends.0);
+        let moduli: [Drawn; METALS] = core::array::from_fn(|m| {
+            let modulus =
+                |k| Draw::weighed(first + k as u64).metal(&material::METALS[m], Which::Modulus);
+            drawn(modulus)
+        });
+        let resists = drawn(|k| {
+            let draw = Draw::weighed(first + k as u64);
+            draw.general(Which::BridgeResistance, &constant::BRIDGE_RESISTANCE)
+        });
+        let footing = answer_to_bow::footing(&string.setting);
         Self {
             problem,
             string,
@@ -236,16 +270,28 @@ impl<'a> Judge<'a> {
             drift: falling(d::DRIFT_ENDS),
             breaking: falling(d::BREAKING_ENDS),
             tuning: falling(d::TUNING_ENDS),
-            response: OneSided::new(string.ends.attack.0, string.ends.attack.1),
+            response: OneSided::new(string.ends.speaks.0, string.ends.speaks.1),
             ring: OneSided::new(d::RING_ENDS.0, d::RING_ENDS.1),
             shade: (dark, 1.0 / (bright - dark)),
-            moduli: core::array::from_fn(|m| {
-                let modulus =
-                    |k| Draw::weighed(first + k as u64).metal(&material::METALS[m], Which::Modulus);
-                drawn(modulus)
-            }),
+            impedance: string.ends.impedance_per_tension,
+            mass: string.ends.impedance_per_tension * string.ends.impedance_per_tension,
+            footing: resists.map(|times| footing.resisting(times.ln(), times)),
+            stiffest: stiffest(&moduli, 0..METALS),
+            moduli,
             first,
         }
+    }
+
+    /// The largest modulus over density of these winding metals in each draw, by their places.
+    #[must_use]
+    pub fn stiffest(&self, metals: impl Iterator<Item = usize>) -> Drawn {
+        stiffest(&self.moduli, metals)
+    }
+
+    /// The same of every winding metal.
+    #[must_use]
+    pub fn stiffest_of_all(&self) -> &Drawn {
+        &self.stiffest
     }
 
     fn weight(&self, attribute: Attribute) -> f64 {
@@ -280,8 +326,6 @@ impl<'a> Judge<'a> {
             settling,
             ln_stretch: (libm::log(bands.stretch.0), libm::log(bands.stretch.1)),
             ln_breaking: libm::log(bands.breaking_share),
-            // At one pitch and length the sounding mass goes with tension.
-            ln_attack: drawn(|k| libm::log(kinds[k].at(Metre::new(1e-3)).pulled(1.0).attack)),
         }
     }
 
@@ -295,6 +339,8 @@ impl<'a> Judge<'a> {
         let axial = drawn(|k| draws[k].axial.get());
         let bending = draws.map(|core| core.bending());
         let drift = draws.map(|core| core.drift_parts());
+        let twisting = draws.map(|core| core.twisting());
+        let wound = !arrangement.family.is_plain();
         JudgedCore {
             judge: self,
             arrangement,
@@ -310,6 +356,12 @@ impl<'a> Judge<'a> {
             beyond: drawn(|k| bending[k].beyond),
             winding_loss: drawn(|k| bending[k].winding_loss),
             limit: drawn(|k| bending[k].limit),
+            torsion: drawn(|k| twisting[k].stiffness),
+            torsion_of_tube: drawn(|k| twisting[k].of_tube),
+            stiff_of_one: drawn(|k| {
+                twisting[k].stiff_of_one * if wound { twisting[k].stiffening } else { 1.0 }
+            }),
+            inertia: central.twisting().inertia,
             fast_slope: bending[0].fast_slope,
             area: bending[0].area,
             axial,
@@ -374,7 +426,7 @@ impl JudgedCore<'_> {
     pub fn row(&self, tension: f64) -> Row {
         let judge = self.judge;
         let ends = &judge.string.ends;
-        let Arrangement { ln_stretch, ln_breaking, ln_attack, .. } = *self.arrangement;
+        let Arrangement { ln_stretch, ln_breaking, .. } = *self.arrangement;
         let none = [all(0.0); HALVES];
         let mut row = Row {
             tension,
@@ -396,7 +448,7 @@ impl JudgedCore<'_> {
             drift: none,
         };
         let ln_tension = all(libm::log(tension));
-        for (h, attack) in ln_attack.iter().enumerate() {
+        for h in 0..HALVES {
             let stiff = self.axial[h] / all(tension);
             let warmth = self.warmth.0[h] * stiff + self.warmth.1[h];
             let body = self.body_drift[h] * (stiff - all(1.0)).abs();
@@ -405,14 +457,13 @@ impl JudgedCore<'_> {
             let breaking = ln_tension - self.ln_breaking[h];
             row.warmth[h] = warmth;
             row.drift[h] = drift;
-            row.by_draw[0][h] = ln_of(&judge.response, *attack - ln_tension);
-            row.by_draw[1][h] = ln_of(&judge.elasticity, stretch);
-            row.by_draw[2][h] = ln_of(&judge.drift, drift.ln());
-            row.by_draw[3][h] = ln_of(&judge.breaking, breaking);
+            row.by_draw[0][h] = ln_of(&judge.elasticity, stretch);
+            row.by_draw[1][h] = ln_of(&judge.drift, drift.ln());
+            row.by_draw[2][h] = ln_of(&judge.breaking, breaking);
             if !judge.string.fine_tuner {
                 // Cents a degree of peg go with 1 + EA/T.
                 let of_one = all(self.central.peg_of_stiffness());
-                row.by_draw[4][h] = ln_of(&judge.tuning, (of_one * (stiff + all(1.0))).ln());
+                row.by_draw[3][h] = ln_of(&judge.tuning, (of_one * (stiff + all(1.0))).ln());
             }
             row.outside[0][h] = beyond(stretch, ln_stretch);
             row.outside[1][h] = (breaking - all(ln_breaking)).max(all(0.0));
@@ -474,18 +525,100 @@ impl JudgedCore<'_> {
         sum - OUTSIDE * mean(&outside)
     }
 
+    /// Modulus of sounding at that tension, in every draw.
+    fn fast(&self, tension: f64) -> Drawn {
+        let stress = tension / self.area;
+        let held = stress.clamp(FAST_SLOPE_STRESS.0, FAST_SLOPE_STRESS.1);
+        core::array::from_fn(|h| {
+            let sloped = all(held) + self.beyond[h] * all(stress - held);
+            self.fast_modulus[h] + all(self.fast_slope) * sloped
+        })
+    }
+
+    /// ln of the worth of [`BY_BOW`]; exact.
+    fn under_the_bow(
+        &self,
+        tension: f64,
+        gauge: f64,
+        inertia: f64,
+        tubes: &[(usize, f64)],
+    ) -> [Drawn; BY_BOW.len()] {
+        let judge = self.judge;
+        let z = tension * judge.impedance;
+        let (ln_z, z) = (all(libm::log(z)), all(z));
+        let inertia = all(self.inertia + inertia);
+        let square = all(4.0 / (gauge * gauge));
+        let fast = self.fast(tension);
+        let mut worth = [[all(0.0); HALVES]; BY_BOW.len()];
+        for h in 0..HALVES {
+            let mut tube = all(0.0);
+            for (metal, of_one) in tubes {
+                tube += judge.moduli[*metal][h] * all(*of_one);
+            }
+            let stiffness = self.torsion[h] + self.torsion_of_tube[h] * tube;
+            let surface = (stiffness * inertia).sqrt() * square;
+            let left = surface / (z + surface);
+            let stiff = self.stiff_of_one[h] * fast[h] / all(tension);
+            let answer = Answer::new(&judge.footing[h], (ln_z, z), left.ln(), stiff.ln());
+            worth[0][h] = ln_of(&judge.response, answer.response());
+            worth[1][h] = ln_room(answer.room());
+        }
+        worth
+    }
+
+    fn weighed_by_bow(&self, worth: &[Drawn; BY_BOW.len()]) -> f64 {
+        BY_BOW.iter().zip(worth).map(|(a, logs)| self.judge.weight(*a) * mean(logs)).sum()
+    }
+
+    /// Weighted worth of how it answers the bow: exact.
+    ///
+    /// `inertia` is the polar one of the windings; `tubes` gives each winding's metal, and the stiffness it would have
+    /// as a tube for a modulus of one.
+    #[must_use]
+    pub fn bowed(&self, tension: f64, gauge: f64, inertia: f64, tubes: &[(usize, f64)]) -> f64 {
+        self.weighed_by_bow(&self.under_the_bow(tension, gauge, inertia, tubes))
+    }
+
+    /// The most that [`Self::bowed`] can be for tensions between two, at a gauge of at least `gauge`, under windings
+    /// whose moduli over their densities are at most those in each draw.
+    ///
+    /// A layer of mass μ and mean diameter m has the inertia μ m²/4 and, for a modulus of one, a tube of at most
+    /// μ m²/(2πρ): of wire; of ribbon less. No m is above the gauge D, so the surface's impedance, 4 √(C J)/D², is at
+    /// most that of these bounds, which falls with D and rises with mass.
+    #[must_use]
+    pub fn most_bowed(&self, slack: f64, taut: f64, gauge: f64, stiffest: &Drawn) -> f64 {
+        let judge = self.judge;
+        let square = 4.0 / (gauge * gauge);
+        let whole = taut * judge.mass * (1.0 + taut / self.central.axial.get());
+        let winding = (whole - self.central.mass).max(0.0) * (1.0 + 1e-9);
+        let inertia = all(self.inertia * square + winding);
+        let [z, z_taut] = [slack, taut].map(|tension| {
+            let z = tension * judge.impedance;
+            (all(libm::log(z)), all(z))
+        });
+        let mut worth = [[all(0.0); HALVES]; BY_BOW.len()];
+        for h in 0..HALVES {
+            let tubes = self.torsion_of_tube[h] * stiffest[h] * all(winding * 2.0 / PI);
+            let surface = ((self.torsion[h] * all(square) + tubes) * inertia).sqrt();
+            let left = (surface / (z.1 + surface)).ln();
+            let answer = |z| Answer::new(&judge.footing[h], z, left, all(0.0));
+            let (a, b) = (answer(z), answer(z_taut));
+            worth[0][h] = ln_of(&judge.response, a.response());
+            worth[1][h] = ln_room(Answer::most_room(&a, &b));
+        }
+        self.weighed_by_bow(&worth)
+    }
+
     /// ln of the worth of brightness where the brilliance ends at most: at a tension up to `taut` and from `slack` on,
     /// under windings of at least these tubes. Held at the target where `at_most` says that it is a bound.
     fn brightness(&self, slack: f64, taut: f64, tubes: &[(usize, f64)], at_most: bool) -> Drawn {
         let judge = self.judge;
         let (dark, over) = judge.shade;
         let ln_pitch = libm::log(judge.string.setting.pitch.get());
-        let stress = slack / self.area;
-        let held = stress.clamp(FAST_SLOPE_STRESS.0, FAST_SLOPE_STRESS.1);
         let target = all(judge.string.brightness_target());
+        let fast = self.fast(slack);
         core::array::from_fn(|h| {
-            let sloped = all(held) + self.beyond[h] * all(stress - held);
-            let fast = self.fast_modulus[h] + all(self.fast_slope) * sloped;
+            let fast = fast[h];
             let mut tube = all(0.0);
             for (metal, of_one) in tubes {
                 tube += judge.moduli[*metal][h] * all(*of_one);
@@ -514,7 +647,7 @@ impl JudgedCore<'_> {
         let swings = drawn(|k| {
             let modulus = |metal: usize| judge.moduli[metal][k / LANES].to_array()[k % LANES];
             let tube = tubes.iter().map(|(metal, of_one)| modulus(*metal) * of_one).sum();
-            let wound = Wound { gauge, mass, tube };
+            let wound = Wound { gauge, mass, tube, inertia: 0.0 };
             self.draws[k].sounding(&wound, !tubes.is_empty()).ring * pitch
         });
         swings.map(|swings| ln_of(&judge.ring, swings.ln()))
@@ -547,8 +680,8 @@ impl JudgedCore<'_> {
     #[must_use]
     pub fn logs(&self, construction: &Construction, grade: Grade) -> Logs {
         let layers: Vec<&'static Metal> = construction.windings().map(|w| w.metal).collect();
-        let (gauge, mass, tubes) = self.windings(construction);
-        let wound = Wound { gauge, mass, tube: 0.0 };
+        let (wound, tubes) = self.windings(construction);
+        let Wound { gauge, mass, inertia, .. } = wound;
         let row = self.row(self.central.sounding(&wound, !tubes.is_empty()).tension);
         let mut of = [Log::Same(0.0); COUNT];
         let mut put = |attribute: Attribute, log: Log| of[attribute as usize] = log;
@@ -556,6 +689,10 @@ impl JudgedCore<'_> {
         put(Attribute::Power, Log::Same(row.power));
         for (a, attribute) in BY_DRAW.iter().enumerate() {
             put(*attribute, Log::Drawn(row.by_draw[a]));
+        }
+        let bowed = self.under_the_bow(row.tension, gauge, inertia, &tubes);
+        for (attribute, logs) in BY_BOW.iter().zip(bowed) {
+            put(*attribute, Log::Drawn(logs));
         }
         put(Attribute::Settling, Log::Drawn(self.arrangement.settling));
         let judgement = ln(self.core.material.climate_judgement);
@@ -569,8 +706,8 @@ impl JudgedCore<'_> {
         Logs { of, outside: row.is_outside() }
     }
 
-    /// Gauge and mass under windings, and their tubes for a modulus of one.
-    fn windings(&self, construction: &Construction) -> (f64, f64, Vec<(usize, f64)>) {
+    /// The core under its windings as they are for a modulus of one, and their tubes.
+    fn windings(&self, construction: &Construction) -> (Wound<f64>, Vec<(usize, f64)>) {
         let mut wound = self.central.bare();
         let mut tubes = Vec::new();
         for w in construction.windings() {
@@ -579,7 +716,7 @@ impl JudgedCore<'_> {
             let metal = material::METALS.iter().position(|m| m.key == w.metal.key).unwrap_or(0);
             tubes.push((metal, wound.tube - before));
         }
-        (wound.gauge, wound.mass, tubes)
+        (wound, tubes)
     }
 }
 

@@ -114,7 +114,7 @@ struct Bounded {
     making: usize,
     diameter: Metre,
     tension: (f64, f64),
-    /// The most that it can be worth, whatever is wound round it.
+    /// The most that it can be worth, whatever is wound round it and however it answers the bow.
     top: f64,
 }
 
@@ -183,6 +183,12 @@ impl<'a> Space<'a> {
                 continue;
             }
             let judged = self.judged(core);
+            let (slack, taut) = core.tension;
+            let gauge = thinnest(&judged, making.family.is_plain());
+            let bowed = judged.most_bowed(slack, taut, gauge, self.judge.stiffest_of_all());
+            if core.top + bowed - price * slack < standing.least(making.family) {
+                continue;
+            }
             let mut winder = Winder {
                 judge: &self.judge,
                 core: &judged,
@@ -364,6 +370,17 @@ fn tensions(judge: &Judge, core: &JudgedCore, plain: bool) -> Option<(f64, f64)>
     (low < high).then_some((low, high))
 }
 
+/// No string of this core inside its bands is thinner.
+fn thinnest(core: &JudgedCore, plain: bool) -> f64 {
+    let diameter = core.central.diameter;
+    if plain {
+        return diameter;
+    }
+    let ribbon = diameter + 2.0 * space::ribbon(0);
+    // The bands allow a nanometre for rounding.
+    ribbon.max(core.arrangement.bands.gauge.0 - 1e-9).max(diameter / makeable::CORE_SHARE.1)
+}
+
 /// Stiffness of a layer as a tube for a modulus of one: π m³ t/8, m its mean diameter.
 fn tube_of_one(under: f64, thickness: f64) -> f64 {
     let mean = under + thickness;
@@ -404,6 +421,14 @@ struct Winder<'a> {
     standing: &'a mut Standing,
 }
 
+/// The most that a core can be worth in each cell of its tensions, by what its pull and by what the bow decides.
+struct Cells {
+    pull: [f64; CELLS],
+    bowed: [f64; CELLS],
+    /// The most of any cell, less its price: of both together, and of the pull alone.
+    most: (f64, f64),
+}
+
 /// Tubes of up to three layers for a modulus of one, each with its metal's place.
 type Tubes = [(usize, f64); 3];
 
@@ -427,6 +452,7 @@ impl Winder<'_> {
         let score = self.core.fixed()
             + covering.worth
             + self.core.pull(&self.core.row(tension))
+            + self.core.bowed(tension, gauge, 0.0, &[])
             + self.core.bright(tension, &[])
             + self.core.rings(gauge, 0.0, &[]);
         let recipe = Recipe { core: self.index, covering: 0, ribbon: PLAIN };
@@ -439,27 +465,35 @@ impl Winder<'_> {
     fn wound(&mut self, making: &Making) {
         let (low, high) = self.bounded.tension;
         let width = (high - low) / CELLS as f64;
-        let mut cells = [0.0; CELLS];
+        let gauge = thinnest(self.core, false);
+        let mut cells = Cells { pull: [0.0; CELLS], bowed: [0.0; CELLS], most: (0.0, 0.0) };
+        let none = f64::NEG_INFINITY;
+        let (mut most, mut most_pull) = (none, none);
         let mut slack = self.core.row(low);
-        for (cell, most) in cells.iter_mut().enumerate() {
-            let taut = self.core.row(low + width * (cell + 1) as f64);
-            *most = self.core.fixed() + self.core.most(&slack, &taut)
-                - self.standing.price * (low + width * cell as f64);
+        for cell in 0..CELLS {
+            let ends = (low + width * cell as f64, low + width * (cell + 1) as f64);
+            let taut = self.core.row(ends.1);
+            let pull = self.core.fixed() + self.core.most(&slack, &taut);
+            let bowed = self.core.most_bowed(ends.0, ends.1, gauge, self.judge.stiffest_of_all());
+            (cells.pull[cell], cells.bowed[cell]) = (pull, bowed);
+            let price = self.standing.price * ends.0;
+            most = most.max(pull + bowed - price);
+            most_pull = most_pull.max(pull - price);
             slack = taut;
         }
-        let most = cells.iter().fold(f64::NEG_INFINITY, |a, b| a.max(*b));
+        cells.most = (most, most_pull);
         let bright = self.core.most_bright(low, high, &[]);
         for (index, covering) in making.coverings.iter().enumerate() {
             if most + bright + covering.worth < self.standing.least(self.family()) {
                 break;
             }
             // There are a few hundred coverings.
-            self.thicknesses(covering, index as u32, &cells, most);
+            self.thicknesses(covering, index as u32, &cells);
         }
     }
 
     /// Every thickness of the outermost ribbon that keeps to the bands, four at a time.
-    fn thicknesses(&mut self, covering: &Covering, index: u32, cells: &[f64; CELLS], most: f64) {
+    fn thicknesses(&mut self, covering: &Covering, index: u32, cells: &Cells) {
         let lean = &self.core.central;
         let outer = &material::METALS[covering.stack.outer];
         let (under, mut tubes, layers) = self.under(covering);
@@ -468,7 +502,15 @@ impl Winder<'_> {
         // The thinnest ribbon leaves the most brightness.
         tubes[layers] = (covering.stack.outer, tube_of_one(under.gauge, space::ribbon(first)));
         let bright = self.core.most_bright(low, high, &tubes[..=layers]);
-        if most + bright + covering.worth < self.standing.least(self.family()) {
+        let (most, most_pull) = cells.most;
+        let least = self.standing.least(self.family());
+        if most + bright + covering.worth < least {
+            return;
+        }
+        let metals = tubes[..=layers].iter().map(|(metal, _)| *metal);
+        let gauge = under.gauge + 2.0 * space::ribbon(first);
+        let bowed = self.core.most_bowed(low, high, gauge, &self.judge.stiffest(metals));
+        if most_pull + bowed + bright + covering.worth < least {
             return;
         }
         let (density, modulus) = (outer.density.value, outer.modulus.value);
@@ -481,7 +523,7 @@ impl Winder<'_> {
             let sound = lean.sounding(&wound, true);
             let (tensions, gauges, masses) =
                 (sound.tension.to_array(), wound.gauge.to_array(), wound.mass.to_array());
-            let brilliances = sound.brilliance.to_array();
+            let (brilliances, inertias) = (sound.brilliance.to_array(), wound.inertia.to_array());
             for lane in 0..LANES.min((last - from + 1) as usize) {
                 self.counts.wound += 1;
                 let (tension, gauge, mass) = (tensions[lane], gauges[lane], masses[lane]);
@@ -494,18 +536,23 @@ impl Winder<'_> {
                 let least = self.standing.least(self.family()) + self.standing.price * tension;
                 // A whole number from 0 on.
                 let cell = ((tension - low) / (high - low) * CELLS as f64) as usize;
-                let cell_most = cells[cell.min(CELLS - 1)] + self.standing.price * tension;
-                if cell_most + bright + covering.worth < least {
+                let cell = cell.min(CELLS - 1);
+                let pull = cells.pull[cell] + covering.worth;
+                if pull + cells.bowed[cell].min(bowed) + bright < least {
                     continue;
                 }
                 tubes[layers] = (covering.stack.outer, tube_of_one(under.gauge, thick[lane]));
                 let tubes = &tubes[..=layers];
                 let bright = self.core.bright(tension, tubes);
-                if cell_most + bright + covering.worth < least {
+                if pull + cells.bowed[cell].min(bowed) + bright < least {
+                    continue;
+                }
+                let bowed = self.core.bowed(tension, gauge, inertias[lane], tubes);
+                if pull + bowed + bright < least {
                     continue;
                 }
                 self.counts.judged += 1;
-                let rest = self.core.fixed() + covering.worth + bright;
+                let rest = self.core.fixed() + covering.worth + bowed + bright;
                 let score = rest + self.core.pull(&self.core.row(tension));
                 if score < least {
                     continue;

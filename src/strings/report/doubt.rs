@@ -12,7 +12,19 @@ use crate::setting::Setting;
 pub fn sampled(construction: &Construction, setting: &Setting, seed: u64, count: usize) -> Report {
     let count = count.max(20);
     let draws: Vec<Values> = (0..count as u64)
-        .map(|i| values(construction, setting, &Draw::sampled(seed.wrapping_add(i))))
+        .map(|i| {
+            let seed = seed.wrapping_add(i);
+            let mut drawn = values(construction, setting, &Draw::sampled(seed));
+            for property in Property::ALL {
+                let Some(error) = property.error() else { continue };
+                let miss = error.anywhere * draw::miss(seed, property.key());
+                let value = drawn.get(*property);
+                let missed =
+                    if property.is_level() { value + miss } else { value * libm::exp(miss) };
+                drawn.put(*property, missed);
+            }
+            drawn
+        })
         .collect();
     let quantile =
         |sorted: &[f64], share: f64| sorted[((sorted.len() - 1) as f64 * share).round() as usize];

@@ -7,65 +7,17 @@
 //! for every draw that leaves mass and length as designed.
 
 use core::f64::consts::PI;
-use core::ops::{Add, Div, Mul, Sub};
 
-use super::at_pitch::{core_bending, core_state, seating};
+use super::at_pitch::{core_bending, core_state, core_torsion, seating};
 use crate::constant::{self, SETTLED_WITHIN};
 use crate::construction::{Build, Construction, Core, Form, Winding};
 use crate::draw::{Draw, Which};
+use crate::lanes::{Four, LANES, Lanes};
 use crate::material::{Class, CoreMaterial, FAST_SLOPE_STRESS};
-use crate::physics::{bowing, climate, settling, strength, tension};
+use crate::physics::{climate, settling, strength, tension};
 use crate::pitch::CENTS_PER_NEPER;
-use crate::quantity::{Cent, Day, Kilogram, Metre, Newton, Pascal, Ratio};
+use crate::quantity::{Cent, Day, Metre, Newton, Pascal, Ratio};
 use crate::setting::Setting;
-
-/// How many strings stand side by side.
-pub const LANES: usize = 4;
-
-/// Four numbers in vector registers.
-pub type Four = wide::f64x4;
-
-/// One number, or several side by side that go through the same formula.
-pub trait Lanes:
-    Copy + Add<Output = Self> + Sub<Output = Self> + Mul<Output = Self> + Div<Output = Self>
-{
-    /// The same number in every lane.
-    fn all(x: f64) -> Self;
-    /// The square root, correctly rounded as the standard wants it.
-    #[must_use]
-    fn root(self) -> Self;
-    /// Held between two ends.
-    #[must_use]
-    fn held(self, low: f64, high: f64) -> Self;
-}
-
-impl Lanes for f64 {
-    fn all(x: f64) -> Self {
-        x
-    }
-
-    fn root(self) -> Self {
-        self.sqrt()
-    }
-
-    fn held(self, low: f64, high: f64) -> Self {
-        self.clamp(low, high)
-    }
-}
-
-impl Lanes for Four {
-    fn all(x: f64) -> Self {
-        Self::splat(x)
-    }
-
-    fn root(self) -> Self {
-        self.sqrt()
-    }
-
-    fn held(self, low: f64, high: f64) -> Self {
-        self.max(Self::splat(low)).min(Self::splat(high))
-    }
-}
 
 /// What a draw says of all that belongs to no core, at one place.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -78,6 +30,7 @@ struct Around {
     air_viscosity: f64,
     string_loss: f64,
     resistance: f64,
+    winding_torsion: f64,
     /// How much of the fast modulus' slope goes on beyond the measured stress.
     beyond: f64,
 }
@@ -99,7 +52,8 @@ pub struct LeanKind {
     loss: f64,
     /// Bending stiffness for a modulus of one, by the fourth power of the diameter and by the second.
     bending: (f64, f64),
-    attack: f64,
+    /// Torsional stiffness, by the fourth power of the diameter and by the second.
+    torsion: (f64, f64),
     settling: (f64, f64),
     drift: (f64, f64, f64),
     movement: f64,
@@ -122,8 +76,8 @@ pub struct LeanCore {
     pub axial: Newton,
     /// Mass a length, unstretched, kg/m.
     pub mass: f64,
-    /// Bow acceleration for each newton of force, times the mass of the sounding string.
-    attack: f64,
+    /// Torsional stiffness of the core, N m².
+    torsion: f64,
     /// Days to settle, bare and wound.
     settling: (f64, f64),
     /// Rates of drift that belong to the core: warmth by EA/T, warmth alone, and what does not depend on tension.
@@ -141,6 +95,8 @@ pub struct Wound<N> {
     pub mass: N,
     /// Bending stiffness the windings would have as solid tubes, N m².
     pub tube: N,
+    /// Polar inertia of the windings, kg m.
+    pub inertia: N,
 }
 
 /// What the brilliance of a core rests on: f √(limit T/(lossy E + winding loss W)), E the fast modulus at that tension.
@@ -162,6 +118,21 @@ pub struct Bending {
     pub limit: f64,
 }
 
+/// What a core's answer to the bow rests on: how it twists and how stiff it is.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Twisting {
+    /// Torsional stiffness of the core, N m².
+    pub stiffness: f64,
+    /// Polar inertia of the core, kg m.
+    pub inertia: f64,
+    /// Torsional stiffness of windings for each unit of their bending stiffness as solid tubes.
+    pub of_tube: f64,
+    /// Inharmonicity of the bare core for a fast modulus of one and a tension of one.
+    pub stiff_of_one: f64,
+    /// By what windings multiply that.
+    pub stiffening: f64,
+}
+
 /// What tension alone decides once the core is known.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Pulled {
@@ -171,8 +142,6 @@ pub struct Pulled {
     pub breaking_share: f64,
     /// Wave impedance, kg/s.
     pub impedance: f64,
-    /// Highest clean bow acceleration for each newton, m/s² N.
-    pub attack: f64,
     /// Drift, cents.
     pub drift: f64,
     /// Cents a degree of peg.
@@ -207,8 +176,6 @@ pub struct Lean {
     pub breaking_share: f64,
     /// Wave impedance, kg/s.
     pub impedance: f64,
-    /// Highest clean bow acceleration for each newton, m/s² N.
-    pub attack: f64,
     /// Days to settle.
     pub settling: f64,
     /// Drift, cents.
@@ -239,14 +206,17 @@ impl LeanKind {
             let bare = Construction::of(core, &[]);
             let state = core_state(&bare, setting, draw);
             let bending = core_bending(&bare, &state, Pascal::new(1.0), draw);
-            (state, bending)
+            let torsion = core_torsion(&bare, &state, draw);
+            (state, bending, torsion)
         };
-        let (core, once) = met(MET_AT);
-        let (_, twice) = met(2.0 * MET_AT);
+        let (core, bent_once, twisted_once) = met(MET_AT);
+        let (_, bent_twice, twisted_twice) = met(2.0 * MET_AT);
         let square = MET_AT * MET_AT;
+        // Once = a d⁴ + b d², twice = 16 a d⁴ + 4 b d².
+        let by_powers = |once: f64, twice: f64| {
+            ((twice - 4.0 * once) / 12.0 / (square * square), (16.0 * once - twice) / 12.0 / square)
+        };
         let general = |which, constant| draw.general(which, constant);
-        let slide = constant::SLIDING_FRICTION;
-        let rest = slide + general(Which::FrictionDrop, &constant::FRICTION_DROP);
         let loss_per_decade = settling::loss_per_decade(Ratio::new(draw.core(m, Which::Creep)));
         let of_diameter = Core { material, build, diameter: Metre::new(MET_AT) };
         let settled = |wound| {
@@ -282,6 +252,7 @@ impl LeanKind {
                 string_loss: general(Which::StringLoss, &constant::STRING_LOSS),
                 resistance: setting.bridge_resistance.get()
                     * general(Which::BridgeResistance, &constant::BRIDGE_RESISTANCE),
+                winding_torsion: general(Which::WindingTorsion, &constant::WINDING_TORSION),
                 beyond: general(Which::BeyondMeasured, &constant::BEYOND_MEASURED),
             },
             steel_wire: steel.then_some(wire),
@@ -292,12 +263,8 @@ impl LeanKind {
             fast_slope: m.fast_slope,
             strength: if steel { draw.core(m, Which::Strength) } else { core.strength.get() },
             loss: draw.core(m, Which::Loss),
-            // once = a d⁴ + b d², twice = 16 a d⁴ + 4 b d².
-            bending: (
-                (twice - 4.0 * once) / 12.0 / (square * square),
-                (16.0 * once - twice) / 12.0 / square,
-            ),
-            attack: bowing::attack(Kilogram::new(1.0), constant::BOWING_PLACE, rest, slide),
+            bending: by_powers(bent_once, bent_twice),
+            torsion: by_powers(twisted_once, twisted_twice),
             settling: (settled(false), settled(true)),
             drift: (
                 draw.core(m, Which::Expansion)
@@ -347,7 +314,7 @@ impl LeanKind {
             bending_of_one: self.bending.0 * square * square + self.bending.1 * square,
             axial: Newton::new(self.modulus * area),
             mass: self.mass * square,
-            attack: self.attack,
+            torsion: self.torsion.0 * square * square + self.torsion.1 * square,
             settling: self.settling,
             drift: self.drift,
             movement: self.movement,
@@ -363,6 +330,7 @@ impl Wound<f64> {
             gauge: Four::splat(self.gauge),
             mass: Four::splat(self.mass),
             tube: Four::splat(self.tube),
+            inertia: Four::splat(self.inertia),
         }
     }
 }
@@ -392,9 +360,11 @@ impl<N: Lanes> Wound<N> {
             }
         };
         let cube = mean * mean * mean;
+        let mass = N::all(density) * volume;
         Self {
             gauge: self.gauge + N::all(2.0 * (1.0 - bedding)) * t,
-            mass: self.mass + N::all(density) * volume,
+            mass: self.mass + mass,
+            inertia: self.inertia + mass * mean * mean / N::all(4.0),
             tube: self.tube + N::all(modulus / (1.0 + gap) * PI) * cube * t / N::all(8.0),
         }
     }
@@ -411,7 +381,7 @@ impl LeanCore {
     /// The core with nothing round it.
     #[must_use]
     pub fn bare(&self) -> Wound<f64> {
-        Wound { gauge: self.diameter, mass: 0.0, tube: 0.0 }
+        Wound { gauge: self.diameter, mass: 0.0, tube: 0.0, inertia: 0.0 }
     }
 
     /// Mass of winding, a length, that brings this core to that tension.
@@ -434,6 +404,21 @@ impl LeanCore {
             area: self.area,
             winding_loss: a.winding_loss,
             limit: a.brilliance_loss * l * l / (PI * PI),
+        }
+    }
+
+    /// What its answer to the bow rests on.
+    #[must_use]
+    pub fn twisting(&self) -> Twisting {
+        let a = &self.around;
+        let l = a.setting.sounding_length.get();
+        Twisting {
+            stiffness: self.torsion,
+            inertia: self.mass * self.diameter * self.diameter / 8.0,
+            // Torsion of a tube is twice its bending, and shear is 3/8 of pull.
+            of_tube: 0.75 * a.winding_torsion,
+            stiff_of_one: PI * PI / (l * l) * self.bending_of_one,
+            stiffening: a.stiffening,
         }
     }
 
@@ -474,13 +459,10 @@ impl LeanCore {
         let lf2 = 2.0 * l * s.pitch.get();
         let stiff = ea / t;
         let ((slope, constant), fixed, body) = self.drift_parts();
-        // At pitch μ = T/(2 L f)².
-        let mu = t / (lf2 * lf2);
         Pulled {
             stretch: t / ea,
             breaking_share: t / self.area / self.strength,
             impedance: t / lf2,
-            attack: self.attack / (mu * l),
             drift: (slope * stiff + constant).abs() + fixed + body * (stiff - 1.0).abs(),
             peg: self.peg_of_stiffness() * (stiff + 1.0),
         }
@@ -543,7 +525,6 @@ impl LeanCore {
             winding_share: sound.winding_share,
             breaking_share: pulled.breaking_share,
             impedance: pulled.impedance,
-            attack: pulled.attack,
             settling: self.settling(is_wound),
             drift: pulled.drift,
             brilliance: sound.brilliance,

@@ -12,15 +12,17 @@ mod nights;
 mod partials;
 mod values;
 
+pub use crate::lanes::{Four, LANES, Lanes};
 pub use caveat::{Caveat, caveats};
 pub use doubt::{Doubt, sampled};
 pub use lean::{
-    Bending, Four, LANES, Lanes, Lean, LeanCore, LeanKind, Pulled, Sounding, Wound, sweep, swept,
+    Bending, Lean, LeanCore, LeanKind, Pulled, Sounding, Twisting, Wound, sweep, swept,
 };
 pub use nights::{Night, chance_settled, nights};
 pub use partials::{Partial, partials};
-pub use values::values;
+pub use values::{values, values_like};
 
+use crate::answer_to_bow::{self, Error};
 use crate::construction::Construction;
 use crate::draw::{self, Draw, Which};
 use crate::setting::Setting;
@@ -128,6 +130,14 @@ properties! {
     LeastForceMeasured = "bow_force_least_measured_n", Judged, SCHOONDERWALDT_2008;
     /// Room between them, by theory, in decibels.
     BowWindow = "bow_window_db", Judged, SCHELLENG_1973;
+    /// Seconds until it speaks, by the simulation.
+    Speaks = "speaks_s", Computed, WOODHOUSE_2003;
+    /// Room between the least and the greatest force of the bow, by the simulation, in decibels.
+    BowRoom = "bow_room_db", Computed, MSW_1983;
+    /// Sharpness of its steady sound, by the simulation, in acum.
+    Sharpness = "sharpness_acum", Computed, DIN_45692;
+    /// Seconds in which it falls by 60 dB when plucked, as the simulation hears it at the bridge.
+    RingsOn = "rings_on_s", Computed, EUPHONICS;
     /// Least over greatest force at the body's strongest note.
     Wolf = "wolf", Guessed, SCHELLENG_1973;
     /// Loss factor of the first partial, on ends that do not give.
@@ -157,10 +167,22 @@ properties! {
 }
 
 impl Property {
+    /// By how much the number fitted to the simulation misses it; none for what is no such number.
+    #[must_use]
+    pub const fn error(self) -> Option<Error> {
+        match self {
+            Self::Speaks => Some(answer_to_bow::RESPONSE_ERROR),
+            Self::BowRoom => Some(answer_to_bow::ROOM_ERROR),
+            Self::Sharpness => Some(answer_to_bow::SHARPNESS_ERROR),
+            Self::RingsOn => Some(answer_to_bow::RING_ERROR),
+            _ => None,
+        }
+    }
+
     /// Whether it is a level in decibels, which may fall below zero.
     #[must_use]
     pub const fn is_level(self) -> bool {
-        matches!(self, Self::BowWindow)
+        matches!(self, Self::BowWindow | Self::BowRoom)
     }
 }
 
@@ -251,18 +273,16 @@ impl Moves {
     /// Works the string out with each constant at its value, at its low end and at its high end.
     #[must_use]
     pub fn of(construction: &Construction, setting: &Setting) -> Self {
+        let central = values(construction, setting, &Draw::CENTRAL);
+        let shifted = |owner, which, t| {
+            let draw = Draw::shifted(owner, which, t);
+            values_like(construction, setting, &draw, Some(&central))
+        };
         let ends = uncertain(construction)
             .into_iter()
-            .map(|(owner, which)| {
-                (
-                    owner,
-                    which,
-                    [-1.0, 1.0]
-                        .map(|t| values(construction, setting, &Draw::shifted(owner, which, t))),
-                )
-            })
+            .map(|(owner, which)| (owner, which, [-1.0, 1.0].map(|t| shifted(owner, which, t))))
             .collect();
-        Self { central: values(construction, setting, &Draw::CENTRAL), ends }
+        Self { central, ends }
     }
 
     /// Every property with the range that the moves make.
@@ -277,6 +297,18 @@ impl Moves {
                 down[i] += low * low;
                 up[i] += high * high;
             }
+        }
+        for (i, property) in Property::ALL.iter().enumerate() {
+            let Some(error) = property.error() else { continue };
+            let reach = DEVIATIONS * error.anywhere;
+            let (low, high) = if property.is_level() {
+                (reach, reach)
+            } else {
+                let value = self.central.0[i];
+                (value * (1.0 - libm::exp(-reach)), value * (libm::exp(reach) - 1.0))
+            };
+            down[i] += low * low;
+            up[i] += high * high;
         }
         let estimate = |i: usize| {
             let value = self.central.0[i];

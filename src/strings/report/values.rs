@@ -3,6 +3,8 @@
 use super::at_pitch::{AtPitch, at_pitch, core_torsion, seating};
 use super::partials::partial;
 use super::{COUNT, Property, Values};
+use crate::answer_to_bow::{self, Answer, Footing};
+use crate::body::Body;
 use crate::constant::{self, SETTLED_WITHIN};
 use crate::construction::{Build, Construction};
 use crate::draw::{Draw, Which};
@@ -17,10 +19,22 @@ use crate::setting::Setting;
 /// Every property of a string in a setting, in one draw.
 #[must_use]
 pub fn values(construction: &Construction, setting: &Setting, draw: &Draw) -> Values {
+    values_like(construction, setting, draw, None)
+}
+
+/// The same, where the string was worked out in another draw: most draws leave how it rings as it is.
+#[must_use]
+pub fn values_like(
+    construction: &Construction,
+    setting: &Setting,
+    draw: &Draw,
+    like: Option<&Values>,
+) -> Values {
     let s = at_pitch(construction, setting, draw);
     let mut out = Values([0.0; COUNT]);
     put_pull(&mut out, construction, setting, draw, &s);
     put_sound(&mut out, construction, setting, draw, &s);
+    put_answer(&mut out, setting, draw, &s, like);
     put_time(&mut out, construction, setting, draw, &s);
     out
 }
@@ -138,6 +152,42 @@ fn put_sound(
     out.put(Property::TorsionSpeed, torsional);
     out.put(Property::TorsionRatio, torsional / (2.0 * s.length.get() * setting.pitch.get()));
     out.put(Property::TorsionImpedance, impedance.get() / s.impedance.get());
+}
+
+/// What the simulation says of it: speech, room for the bow, brightness, ring.
+fn put_answer(
+    out: &mut Values,
+    setting: &Setting,
+    draw: &Draw,
+    s: &AtPitch,
+    like: Option<&Values>,
+) {
+    let peak = setting.peak_resistance.get()
+        * draw.general(Which::BridgeResistance, &constant::BRIDGE_RESISTANCE);
+    let body = Body::on(setting.body, s.resistance.get(), peak);
+    let footing = Footing::of(&body, setting.body, setting.pitch.get());
+    let z = s.impedance.get();
+    let twist = out.get(Property::TorsionImpedance);
+    let ln_twist = libm::log(twist / (1.0 + twist));
+    let ln_stiff = libm::log(s.inharmonicity.get().max(1e-12));
+    let answer = Answer::new(&footing, (libm::log(z), z), ln_twist, ln_stiff);
+    out.put(Property::Speaks, libm::exp(answer.response()));
+    out.put(Property::BowRoom, answer.room());
+    out.put(Property::Sharpness, libm::exp(answer.sharpness()));
+    // What the first partial loses, and to what, changes with everything that changes how the string rings.
+    const RINGS_BY: [Property; 4] =
+        [Property::Impedance, Property::Inharmonicity, Property::Loss, Property::Ring];
+    let same =
+        |other: &&Values| RINGS_BY.iter().all(|p| other.get(*p).to_bits() == out.get(*p).to_bits());
+    let rings = like.filter(same).map(|other| other.get(Property::RingsOn));
+    let rings = rings.unwrap_or_else(|| {
+        let partials = (1..=answer_to_bow::RINGING).map(|n| {
+            let partial = partial(s, setting, draw, n);
+            (partial.frequency.get(), partial.on_rigid_ends.get())
+        });
+        answer_to_bow::ring(z, partials, &body)
+    });
+    out.put(Property::RingsOn, rings);
 }
 
 /// Settling and drift: what time and the room do to it.

@@ -9,6 +9,7 @@ use super::gesture::Gesture;
 use super::judge::{Judgement, Watch};
 use super::strung::Strung;
 use super::thermal::Thermal;
+use crate::answer_to_bow::RING_ENDS;
 
 /// Notes that are stepped side by side.
 pub const LANES: usize = 4;
@@ -137,9 +138,6 @@ fn few<const L: usize, F: Friction<L>>(
     let judged = watches.into_iter().zip(places).map(|(watch, place)| watch.judge(place));
     judged.take(gestures.len()).collect()
 }
-
-/// Shares of the energy to come between which ring time is read: −5 and −15 dB.
-pub const RING_ENDS: (f64, f64) = (0.316_227_766_016_837_94, 0.031_622_776_601_683_79);
 
 /// Seconds in which a sound that dies away falls by 60 dB: six times what it takes from −5 to −15 dB.
 ///
