@@ -349,6 +349,7 @@ pub(crate) const FIXED: &[&str] = &[
     "from 14 to 0.10 days until it has settled",
     "from 80 to 4.0 cents of drift in your room",
     "from 60 to 1200 swings until a plucked note has faded",
+    "from 0 to 40 dB between the lightest and the hardest clean stroke",
     "from 75 to 25 % of its strength used",
     "from 30 to 2.0 cents for a degree of peg",
 ];
