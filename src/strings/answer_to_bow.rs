@@ -55,12 +55,12 @@ pub struct Error {
 }
 
 /// Of how soon a string speaks.
-pub const RESPONSE_ERROR: Error = Error { ranks: (0.99, 0.84), anywhere: 0.20, at_one_place: 0.16 };
+pub const RESPONSE_ERROR: Error = Error { ranks: (0.99, 0.83), anywhere: 0.20, at_one_place: 0.16 };
 /// Of the room between the forces, dB.
-pub const ROOM_ERROR: Error = Error { ranks: (0.92, 0.86), anywhere: 1.7, at_one_place: 1.6 };
+pub const ROOM_ERROR: Error = Error { ranks: (0.92, 0.85), anywhere: 1.7, at_one_place: 1.6 };
 /// Of sharpness.
 pub const SHARPNESS_ERROR: Error =
-    Error { ranks: (0.98, 0.82), anywhere: 0.056, at_one_place: 0.048 };
+    Error { ranks: (0.98, 0.81), anywhere: 0.056, at_one_place: 0.048 };
 /// Of the ring.
 pub const RING_ERROR: Error = Error { ranks: (0.99, 0.99), anywhere: 0.14, at_one_place: 0.011 };
 

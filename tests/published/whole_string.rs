@@ -148,6 +148,77 @@ fn every_number_of_a_wound_strand() {
     let attack =
         b * (1.0 - b) * ((3.0 - 4.0 * b) * s - d - 2.0 * root) / ((1.0 - 2.0 * b) * 2.0 * mu * l);
 
+    // What a violin's generic bridge gives, from 25 kg/s and 8 at the strongest: real and imaginary part.
+    let gives = |hz: f64| {
+        let strongest = 1.0 / 8.0 - 1.0 / 25.0;
+        [
+            (272.0, 18.0, 0.25 * strongest),
+            (407.0, 30.0, 0.15 * strongest),
+            (462.0, 35.0, 0.8 * strongest),
+            (551.0, 35.0, strongest),
+            (900.0, 0.3, 1.0 / 25.0),
+            (2300.0, 1.5, 1.5 / 25.0),
+        ]
+        .iter()
+        .fold((0.0, 0.0), |(re, im), (at, q, top): &(f64, f64, f64)| {
+            let turn = (q * (hz / at - at / hz)).atan();
+            (re + top * turn.cos().powi(2), im - top * turn.cos() * turn.sin())
+        })
+    };
+    let surface = (twist * inertia).sqrt() / (outer / 2.0).powi(2);
+    let left = -(z / surface).ln_1p();
+    let (re, im) = gives(f);
+    let over_nine: f64 = (1..10).map(|n| gives(f * f64::from(n)).0 / f64::from(n)).sum();
+    let springs = 100.0 * z * im;
+    let stiff = (inharmonic / 6e-5).ln();
+    let of_room = [
+        (-0.3699, 1.0),
+        (0.0009, z.ln()),
+        (-0.9697, (z * re).ln()),
+        (2.9023, springs),
+        (3.9972, left),
+        (0.0897, stiff),
+        (-0.0345, stiff * stiff),
+        (-0.1577, springs * springs),
+        (2.6762, left * left),
+        (0.9994, springs * (z * over_nine).ln()),
+    ];
+    let room: f64 = of_room.iter().map(|(a, b)| a * b).sum();
+    let speaks =
+        (-1.9739_f64).exp() * (f / 220.0).powf(-0.9912) * z.powf(0.4645) * left.exp().powf(-0.7884);
+    let sharpness = 0.2919_f64.exp()
+        * (f / 220.0).powf(0.1793)
+        * (2300.0_f64 / 1500.0).powf(0.3537)
+        * (inharmonic / 6e-5).powf(-0.0421)
+        * left.exp().powf(0.0895);
+    // Energy still to come of twelve partials, by the time it takes to fall to a share of the whole.
+    let partials: Vec<(f64, f64)> = (1..13)
+        .map(|n| {
+            let n = f64::from(n);
+            let hz = n * f * ((1.0 + inharmonic * n * n) / (1.0 + inharmonic)).sqrt();
+            let m = outer / 4.0 * (2.0 * PI * hz / AIR_VISCOSITY.value).sqrt();
+            let air = AIR_DENSITY.value * PI * outer * outer / 4.0 / mu
+                * (8.0_f64.sqrt() * m + 1.0)
+                / (2.0 * m * m);
+            let eta = (air + STRING_LOSS.value + bent * n * n) / (1.0 + inharmonic * n * n);
+            let (re, im) = gives(hz);
+            let rate = 2.0 * PI * hz * (eta + 2.0 * z * re / PI / n);
+            (((n * PI * 0.23).sin() / n).powi(2) * (re * re + im * im) / rate, rate)
+        })
+        .collect();
+    let left_after =
+        |t: f64| partials.iter().map(|(energy, rate)| energy * (-rate * t).exp()).sum::<f64>();
+    let when = |decibels: f64| {
+        let (mut early, mut late) = (0.0, 100.0);
+        for _ in 0..80 {
+            let t = (early + late) / 2.0;
+            let fallen = -10.0 * (left_after(t) / left_after(0.0)).log10();
+            if fallen < decibels { early = t } else { late = t }
+        }
+        early
+    };
+    let rings_on = 6.0 * (when(15.0) - when(5.0));
+
     let values = report::values(&strand(), &setting, &Draw::CENTRAL);
     let expected = [
         (Property::MassUnstretched, mu0),
@@ -185,6 +256,10 @@ fn every_number_of_a_wound_strand() {
         (Property::LeastForce, z * z * 0.1 / (2.0 * 0.01 * 25.0 * (s - d))),
         (Property::LeastForceMeasured, LEAST_FORCE.value * z * z / 0.01),
         (Property::BowWindow, 20.0 * (4.0 * 0.1 * 25.0 / z).log10()),
+        (Property::Speaks, speaks),
+        (Property::BowRoom, 20.0 / 10.0_f64.ln() * room),
+        (Property::Sharpness, sharpness),
+        (Property::RingsOn, rings_on),
         (Property::Wolf, z / (4.0 * 0.1 * 8.0)),
         (Property::Loss, loss),
         (Property::Ring, 1000.0_f64.ln() / (PI * f * (loss + bridge))),

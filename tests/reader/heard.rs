@@ -381,12 +381,11 @@ impl<'a> Heard<'a> {
         self.word(&small(self.hole(word)), comparison, key)?;
         self.better(reason, !self.cost)?;
         let chance = real(&comparison["chance_above"])?.max(real(&comparison["chance_below"])?);
-        match self.rests {
-            Some(rests) => match rests.strip_prefix("computed, ") {
+        if let Some(rests) = self.rests {
+            match rests.strip_prefix("computed, ") {
                 Some(said) => self.likely(said, chance)?,
                 None => return Err(format!("it is computed, not {rests}")),
-            },
-            None => {}
+            }
         }
         Ok(reason)
     }
