@@ -38,7 +38,8 @@ const ALIKE_WORDS: [(&str, &str); 12] = [
 ];
 
 /// Messages that are not about the same words, and why.
-const OTHER_WORDS: [(&str, &str); 4] = [
+const OTHER_WORDS: [(&str, &str); 5] = [
+    ("findings-unlikely", "German sentences keep their capitals, so they stand apart"),
     ("gauges-part", "only English has an article there"),
     ("card-bands", "German has a plural of its own for each family, English the family's name"),
     ("a-letter", "only English has an article that goes by the sound of a letter"),

@@ -39,18 +39,20 @@ pub fn Findings(props: &FindingsProps) -> Html {
 }
 
 fn one(finding: &Finding, fit: &Fit) -> Html {
-    let unlikely: Vec<String> = finding
+    let unlikely: Vec<&str> = finding
         .causes
         .iter()
         .filter(|cause| cause.likely == "unlikely")
-        .map(|cause| within(words::cause(&cause.cause).0.trim_end_matches('.')))
+        .map(|cause| words::cause(&cause.cause).0.trim_end_matches('.'))
         .collect();
+    let causes: Vec<String> = unlikely.iter().map(|cause| within(cause)).collect();
+    let causes = list(&causes);
     html! {
         <section class="finding">
             <h3>{ words::complaint(finding, fit) }</h3>
             <ol>{ for finding.causes.iter().filter(|c| c.likely != "unlikely").map(|c| cause(c, finding, fit)) }</ol>
             if !unlikely.is_empty() {
-                <p class="aside">{ say!("findings-unlikely", causes = list(&unlikely)) }</p>
+                <p class="aside">{ say!("findings-unlikely", causes = causes, sentences = unlikely.join("; ")) }</p>
             }
         </section>
     }

@@ -328,7 +328,7 @@ fn weights_field(store: &Store) -> Html {
             <legend>{ text.ask }</legend>
             <p class="why" id="weights-why">{ text.why }</p>
             <details open={any}>
-                <summary>{ say!("weights-summary") }</summary>
+                <summary>{ say!("weights-summary", count = desirability::COUNT) }</summary>
                 <div class="weights">{ for (0..desirability::COUNT).map(weight) }</div>
             </details>
         </fieldset>

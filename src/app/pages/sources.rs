@@ -178,17 +178,18 @@ fn missed(key: &str, by: f64) -> String {
     }
 }
 
+/// A work, as the model names it: in English, and marked as such.
 fn source(s: &Source) -> Html {
     html! {
         <div class="work" id={format!("source-{}", s.key)}>
             <dt>{ &s.key }</dt>
             <dd>
                 if s.authors != "-" {
-                    { &s.authors }{ ": " }
+                    <span lang="en">{ &s.authors }</span>{ ": " }
                 }
                 <cite lang="en">{ &s.title }</cite>{ ". " }
                 if s.place != "-" {
-                    { &s.place }{ ". " }
+                    <span lang="en">{ &s.place }</span>{ ". " }
                 }
                 if !s.remark.is_empty() {
                     <span class="remark">{ say!("sources-remark") }{ " " }<span lang="en">{ &s.remark }{ "." }</span></span>

@@ -2,7 +2,7 @@
 
 use protocol::reply::Doubt;
 
-use super::naming::{capital, core_material, list, metal};
+use super::naming::{capital, list, metal};
 use super::{say, speech};
 use crate::units;
 
@@ -20,10 +20,7 @@ pub fn caveat(key: &str) -> &str {
 pub fn cause(doubt: &Doubt) -> String {
     let of = match doubt.owner.as_str() {
         "" => return general(&doubt.which).to_owned(),
-        owner => match core_material(owner) {
-            same if same == owner => metal(owner),
-            name => name,
-        },
+        owner => speech::of("material", &format!("{owner}.of")).unwrap_or_else(|| metal(owner)),
     };
     speech::of_filled("doubt", &doubt.which, &[("material", of.into())])
         .unwrap_or_else(|| format!("{} {of}", doubt.which))

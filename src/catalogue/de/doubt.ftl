@@ -26,24 +26,24 @@ general-body_expansion = die Wärmedehnung des Instruments
 general-body_movement = die Bewegung des Instruments mit der Feuchte
 general-bonding = der Halt der Drähte oder Fasern aneinander beim Biegen
 general-bridge_resistance = das Nachgeben des Stegs
-general-brilliance_loss = die Stelle, an der man den Glanz enden lässt
+general-brilliance_loss = das angenommene Ende des Glanzes
 general-constructional = das Engerrücken eines neuen Seils
 general-core_gauge = der Durchmesser des Kerns
-general-endurance = das, was ein Kern für immer trägt
-general-friction_drop = das Sinken der Reibung, wenn das Haar gleitet
+general-endurance = die Dauerfestigkeit des Kerns
+general-friction_drop = das Sinken der Reibung beim Gleiten
 general-least_force = die eine Messung des kleinsten Bogendrucks
-general-ratchet = das, was Darm an neue Feuchte verliert
+general-ratchet = der Verlust von Darm an neue Feuchte
 general-seat_drift = das Nachgeben von Wirbeln und Knoten
-general-seating = die Zeit, die die Saite zum Anliegen braucht
+general-seating = die Zeit bis zum Anliegen der Saite
 general-sounding_length = die Mensur
 general-string_loss = der Verlust der Saite in ihrem Zug
 general-torsion_q = der Nachklang einer Drehung
 general-beyond_measured = das Steiferwerden eines Kunststoffs über die gemessene Spannung hinaus
-general-transient = das, was in den ersten Stunden vergeht
+general-transient = das Vergängliche der ersten Stunden
 general-winding_gauge = die Dicke der Umspinnung
 general-winding_loss = die Reibung zwischen den Umspinnungen
-general-winding_stiffening = die Steifheit, die Umspinnungen geben
-general-winding_torsion = die Steifheit gegen Drehen, die Umspinnungen geben
+general-winding_stiffening = die Versteifung durch Umspinnungen
+general-winding_torsion = die Versteifung gegen Drehen durch Umspinnungen
 
 ## Wie man es besser wissen könnte
 

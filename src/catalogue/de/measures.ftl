@@ -16,7 +16,7 @@ month-11 = November
 month-12 = Dezember
 
 not-known = nicht bekannt
-unknown-within = unbekannt innerhalb von { $range }
+unknown-within = unbekannt, Spanne { $range }
 unit-cents-mm = Cent/mm
 unit-cents-degree = Cent/Grad
 unit-millionths = Millionstel

@@ -90,15 +90,22 @@ word-families =
        *[other] { $family }
     }
 
-## Woraus Saiten gemacht sind
+## Woraus Saiten gemacht sind, und wie es nach „von“ heißt
 
 material-gut = Darm
+    .of = Darm
 material-spring-steel = Federstahl
+    .of = Federstahl
 material-stainless-steel = rostfreier Stahl
+    .of = rostfreiem Stahl
 material-polyamide = Polyamid (Nylon)
+    .of = Polyamid (Nylon)
 material-polyester = Polyester
+    .of = Polyester
 material-high-modulus-polymer = steife Verbundfaser
+    .of = steifer Verbundfaser
 material-aramid = Aramid
+    .of = Aramid
 kind-outside = { $kind }, außen { $metal }
 core-strand =
     { $layout ->

@@ -11,7 +11,7 @@ group-hand = Hand und Kante
 
 property-tension_n = Zug
     .means = wie stark die Saite zieht, wenn sie gestimmt ist
-    .formula = T = 2 T₀ / (1 + √(1 + 4 T₀ / EA)), with T₀ = 4 (L f)² μ₀
+    .formula = T = 2 T₀ / (1 + √(1 + 4 T₀ / EA)), mit T₀ = 4 (L f)² μ₀
     .more = mehr Zug
     .less = weniger Zug
 property-stretch = Dehnung, gestimmt
@@ -165,7 +165,7 @@ property-torsion_speed_m_s = Tempo einer Drehung
     .more = Drehungen laufen schneller
     .less = Drehungen laufen langsamer
 property-torsion_ratio = Drehung gegen Schwingung
-    .means = wievielmal höher der erste Drehton der Saite liegt als ihre Tonhöhe
+    .means = wie viele Male höher der erste Drehton der Saite liegt als ihre Tonhöhe
     .formula = √(C/J) / 2 L f
     .more = Drehton liegt höher
     .less = Drehton liegt tiefer
@@ -175,7 +175,7 @@ property-torsion_q = Nachklang einer Drehung
     .more = Drehungen dauern länger
     .less = Drehungen vergehen früher
 property-torsion_impedance_ratio = Widerstand gegen Drehen
-    .means = wieviel schwerer es ist, die Saite unter dem Bogen zu rollen, als sie zur Seite zu schieben
+    .means = wie viel schwerer es ist, die Saite unter dem Bogen zu rollen, als sie zur Seite zu schieben
     .formula = √(C J) / (D/2)² / Z
     .more = rollt weniger unter dem Bogen
     .less = rollt mehr unter dem Bogen

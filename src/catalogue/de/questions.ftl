@@ -267,6 +267,7 @@ weight-settling = setzt sich schnell
 weight-drift = berechnetes Wandern
 weight-fitters-judgement = Ruhe, wie Geigenbauer sie beurteilen
 weight-response = schnelle Ansprache
+weight-bow-room = Spielraum für den Bogen
 weight-power = Kraft
 weight-brightness = Helligkeit wie gewünscht
 weight-ring = Nachklang eines gezupften Tons
@@ -277,7 +278,7 @@ weight-availability = leicht zu bekommen
 weight-tuning = leicht zu stimmen
 weight-name = Gewicht: { $weight }
 weight-usual = Üblich: { $number }
-weights-summary = Zwölf Gewichte, jedes von 0 bis 10
+weights-summary = { $count } Gewichte, jedes von 0 bis 10
 
 ## Was ohne Antwort gilt
 

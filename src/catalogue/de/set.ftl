@@ -188,9 +188,9 @@ fact-drift = Wie weit ihre Tonhöhe wandert, wenn sich dieser Raum ändert: { $c
 
 ## Das Bild von Elastizität und Ruhe
 
-picture-nothing = Für { $name } gibt es nichts zu vergleichen
-picture-few = Für { $name } wären so wenige Bauarten gut, dass es wenig abzuwägen gibt
-picture-no-balance = Für { $name } gibt es nichts abzuwägen: Die elastischste Saite ist so ruhig wie jede andere
-picture-free = Für { $name } kostet Dehnung bis { $free } fast keine Ruhe; von dort bis { $loosest } kostet sie { $cost } von 100
-picture-costs = Für { $name } kostet mehr Dehnung Ruhe: Von { $steadiest } bis { $loosest } fällt sie um { $fall } von 100
+picture-nothing = Für die { $name }-Saite gibt es nichts zu vergleichen
+picture-few = Für die { $name }-Saite wären so wenige Bauarten gut, dass es wenig abzuwägen gibt
+picture-no-balance = Für die { $name }-Saite gibt es nichts abzuwägen: Die elastischste Saite ist so ruhig wie jede andere
+picture-free = Bei der { $name }-Saite kostet Dehnung bis { $free } fast keine Ruhe; von dort bis { $loosest } kostet sie { $cost } von 100
+picture-costs = Bei der { $name }-Saite kostet mehr Dehnung Ruhe: Von { $steadiest } bis { $loosest } fällt sie um { $fall } von 100
 picture-overlap = In der Ruhe überschneiden sich: { $kinds }. Die Bauart allein entscheidet nicht.

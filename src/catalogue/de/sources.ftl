@@ -5,7 +5,7 @@ sources-lead = Jede Zahl auf diesen Seiten hat eine Spanne und sagt, woher man s
 sources-fetching = Die Tafeln werden geholt …
 sources-broke = Die Tafeln waren nicht zu bekommen: { $reason }.
 sources-grades = Woher man eine Zahl weiß
-sources-range = Eine Spanne enthält die wahre Zahl 90 Mal von 100. Wo ihr oberes Ende mehr als das Dreifache des unteren ist, sagen wir „unbekannt innerhalb“ und ziehen keinen Grund daraus.
+sources-range = Eine Spanne enthält die wahre Zahl 90 Mal von 100. Wo ihr oberes Ende mehr als das Dreifache des unteren ist, sagen wir „unbekannt“ und ziehen keinen Grund daraus.
 sources-formulas = Wie jede Zahl berechnet wird
 sources-letters = L ist die Mensur, f die Tonhöhe, μ die Masse je Länge (μ₀ ungedehnt), EA die Steifheit des Kerns längs der Saite, T der Zug, D und d der äußere und der Kerndurchmesser, K die Biegesteifheit, κ/2 = 865,6 Cent. Z = √(T μ) ist die Impedanz, R der Widerstand des Stegs, β = 0,1 die Stelle des Bogens, v = 0,1 m/s sein Tempo, μs und μd die Reibung von haftendem und gleitendem Haar, η ein Verlust, C die Steifheit gegen Drehen, J die Trägheit dabei.
 sources-table = Tafel der Formeln

@@ -10,6 +10,6 @@ disputed-means = wie stark der Bogen beim selben Strich drücken muss. Nach der 
 disputed-within = irgendwo innerhalb von { $range }
 disputed-theory = Nach der Theorie
 disputed-measured = Wie gemessen
-table-unknown = unbekannt innerhalb
+table-unknown = unbekannt, Spanne
 table-none = keine
 doubts-title = Was Sie messen können, um mehr zu wissen

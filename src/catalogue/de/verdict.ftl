@@ -38,7 +38,7 @@ complaint-line = { $complaint }: { $cause } { $advice }
 stays = bleibt
 not-judged = nicht beurteilt
 findings-title = Was dahinter stecken kann
-findings-unlikely = Weniger wahrscheinlich: { $causes }.
+findings-unlikely = Weniger wahrscheinlich: { $sentences }.
 
 ## Tatsachen, die zur Antwort führten
 
@@ -70,7 +70,7 @@ cause-kind-too-bright = Diese Bauart ist hell.
 cause-kind-too-dark = Diese Bauart ist dunkel.
     .advice = Ein hellerer Kern oder ein anderes Metall hilft.
 cause-tension-too-high = Sie zieht zu stark.
-    .advice = Eine dünnere Stärke lässt sie atmen.
+    .advice = Eine geringere Stärke lässt sie atmen.
 cause-tension-too-low = Sie zieht zu wenig.
     .advice = Eine größere Stärke gibt ihr Körper.
 cause-too-heavy-to-start = Sie ist schwer für den Bogen.

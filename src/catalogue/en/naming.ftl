@@ -78,15 +78,22 @@ word-family =
        *[other] { $family }
     }
 
-## What strings are made of
+## What strings are made of, and how it is called after “of”
 
 material-gut = gut
+    .of = gut
 material-spring-steel = spring steel
+    .of = spring steel
 material-stainless-steel = stainless steel
+    .of = stainless steel
 material-polyamide = polyamide (nylon)
+    .of = polyamide (nylon)
 material-polyester = polyester
+    .of = polyester
 material-high-modulus-polymer = stiff composite fibre
+    .of = stiff composite fibre
 material-aramid = aramid
+    .of = aramid
 kind-outside = { $kind }, { $metal } outside
 core-strand =
     { $layout ->

@@ -267,6 +267,7 @@ weight-settling = settling fast
 weight-drift = computed drift
 weight-fitters-judgement = steadiness, as fitters judge it
 weight-response = quick response
+weight-bow-room = room for the bow
 weight-power = power
 weight-brightness = brightness as wished
 weight-ring = ring of a plucked note
@@ -277,7 +278,7 @@ weight-availability = easy to get
 weight-tuning = easy to tune
 weight-name = Weight of { $weight }
 weight-usual = Usually { $number }
-weights-summary = Twelve weights, each from 0 to 10
+weights-summary = { $count } weights, each from 0 to 10
 
 ## What is taken without an answer
 
