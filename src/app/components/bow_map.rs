@@ -60,6 +60,9 @@ pub fn BowMaps(props: &BowMapsProps) -> Html {
     };
     let (owed, all) = maps.owed;
     let done = all - owed;
+    // Both maps on one axis of force, or the eye would compare what is not alike.
+    let ends = maps.found.iter().flatten().filter_map(|map| edges(&map.forces_n));
+    let forces = ends.reduce(|a, b| (a.0.min(b.0), a.1.max(b.1)));
     html! {
         <div class="bow-maps">
             <p class="how-to-read">{ say!("map-lead") }</p>
@@ -87,7 +90,7 @@ pub fn BowMaps(props: &BowMapsProps) -> Html {
                 <div class="maps">
                     { for props.strings.iter().enumerate().filter_map(|(i, string)| {
                         let map = maps.found.get(i)?.clone()?;
-                        Some(html! { <BowMapFigure key={i} {map} name={string.name.clone()} length_m={string.string.setting.sounding_length_m} /> })
+                        Some(html! { <BowMapFigure key={i} {map} forces={forces} name={string.name.clone()} length_m={string.string.setting.sounding_length_m} /> })
                     }) }
                 </div>
             }
@@ -117,6 +120,9 @@ fn takeaway(maps: &Maps, props: &BowMapsProps) -> String {
 pub struct BowMapFigureProps {
     /// The map, as far as it has come.
     pub map: Rc<BowMap>,
+    /// The least and the greatest force on the axis, which several maps share; those of the map if left out.
+    #[prop_or_default]
+    pub forces: Option<(f64, f64)>,
     /// What the string is called within a sentence.
     pub name: AttrValue,
     /// Its sounding length, for places in millimetres.
@@ -133,6 +139,19 @@ const TOP: f64 = 22.0;
 const NAMED: f64 = 0.04;
 /// Nearer marks than this would run into each other, in the drawing's own unit.
 const APART: (f64, f64) = (36.0, 18.0);
+
+/// Where the lowest field of equal ratios begins and the highest ends.
+fn edges(values: &[f64]) -> Option<(f64, f64)> {
+    let (first, last) = (values.first()?, values.last()?);
+    let half = libm::pow(last / first, 0.5 / (values.len() as f64 - 1.0).max(1.0));
+    Some((first / half, last * half))
+}
+
+/// Middles of as many fields of equal ratios as `count` between two edges.
+fn middles((low, high): (f64, f64), count: usize) -> Vec<f64> {
+    let step = libm::log(high / low) / count as f64;
+    (0..count).map(|i| low * libm::exp(step * (i as f64 + 0.5))).collect()
+}
 
 fn number(x: f64) -> String {
     format!("{x:.1}")
@@ -192,7 +211,16 @@ pub fn BowMapFigure(props: &BowMapFigureProps) -> Html {
     let map = &props.map;
     let place = map.map == "place";
     let across = Side { values: &map.at, from: LEFT, to: WIDE - 4.0 };
-    let up = Side { values: &map.forces_n, from: HIGH - FOOT, to: TOP };
+    let own = edges(&map.forces_n).unwrap_or((1.0, 2.0));
+    let shared = props.forces.unwrap_or(own);
+    let on_axis = middles(shared, map.forces_n.len().max(2));
+    let axis = Side { values: &on_axis, from: HIGH - FOOT, to: TOP };
+    // The map's own forces, where they lie on the axis.
+    let along = |force: f64| {
+        let share = libm::log(force / shared.0) / libm::log(shared.1 / shared.0);
+        axis.from + (axis.to - axis.from) * share
+    };
+    let up = Side { values: &map.forces_n, from: along(own.0), to: along(own.1) };
     let (scale, unit) = if place {
         (props.length_m * 1e3, say!("map-across-place"))
     } else {
@@ -203,7 +231,7 @@ pub fn BowMapFigure(props: &BowMapFigureProps) -> Html {
         rows.sort_by_key(|row| row.row);
         let points = rows.into_iter().map(|row| {
             let x = across.at(row.row) + across.step() / 2.0;
-            format!("{},{}", number(x), number(up.held(force(row))))
+            format!("{},{}", number(x), number(axis.held(force(row))))
         });
         points.collect::<Vec<_>>().join(" ")
     };
@@ -224,7 +252,7 @@ pub fn BowMapFigure(props: &BowMapFigureProps) -> Html {
                             <text x={number(x)} y={number(HIGH - FOOT + 17.0)} text-anchor="middle">{ units::significant(value, 1) }</text>
                         </>
                     }) }
-                    { for up.marks(1.0, APART.1).into_iter().map(|(value, y)| html! {
+                    { for axis.marks(1.0, APART.1).into_iter().map(|(value, y)| html! {
                         <>
                             <line class="tick" x1={number(LEFT - 4.0)} x2={number(LEFT)} y1={number(y)} y2={number(y)} />
                             <text x={number(LEFT - 7.0)} y={number(y + 4.0)} text-anchor="end">{ units::significant(value, 1) }</text>
