@@ -35,9 +35,18 @@ fn lean() -> [f64; 2] {
     })
 }
 
+/// Microseconds that a report of one string takes: every number in every constant's two ends.
+fn told() -> f64 {
+    let fitting = fit::fit(&Answers::default());
+    let choose::Outcome::Set { best, .. } = &fitting.outcome else { return f64::NAN };
+    let (string, setting) = (&best.strings[1].construction, &fitting.problem.strings[1].setting);
+    1e6 * median(99, || drop(black_box(report::report(black_box(string), setting))))
+}
+
 fn main() {
     let [alone, lanes] = lean();
     println!("lean path {alone:.4} us a construction alone, {lanes:.4} us in lanes");
+    println!("a report {:.0} us", told());
     // A name after the command measures that instrument alone.
     let only = std::env::args().skip(1).find(|a| !a.starts_with('-'));
     for kind in instrument::ALL.iter().filter(|k| only.as_ref().is_none_or(|o| o == k.key)) {
