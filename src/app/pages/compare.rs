@@ -217,6 +217,8 @@ fn Side(props: &SideProps) -> Html {
             if let Some(px_per_mm) = px_per_mm {
                 <ScaleBar px_per_mm={px_per_mm} />
             }
+            // Not before the first answer, above which it would have to make room.
+            if *said != Said::default() {
             <div class="makers">
                 { for (0..2).map(|side| html! {
                     <div>
@@ -231,6 +233,7 @@ fn Side(props: &SideProps) -> Html {
                     </div>
                 }) }
             </div>
+            }
             if let Some(broke) = &said.broke {
                 <p class="amiss" role="alert">{ say!("compare-broke", reason = broke) }</p>
             }

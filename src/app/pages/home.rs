@@ -74,10 +74,8 @@ pub fn HomePage() -> Html {
                 </label>
             </p>
             <Kept />
-            <p class="private">
-                { say!("home-private") }{ " " }
-                <State />
-            </p>
+            <p class="private">{ say!("home-private") }</p>
+            <p class="kept-here"><State /></p>
         </div>
     }
 }
