@@ -1,8 +1,10 @@
-//! How a person likes to read: in which language, and in which units. It changes what is shown, never what is kept.
+//! How a person likes to read: in which language and units, and how deep. It changes what is shown, never what is kept.
 
 use std::cell::Cell;
 
 use catalogue::Language;
+
+use crate::depth::Depth;
 
 /// In which unit lengths are shown.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -36,7 +38,7 @@ pub enum Warmth {
     Fahrenheit,
 }
 
-/// Language and units.
+/// Language, units and depth.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Habits {
     /// The language; none was chosen until now: the browser's own.
@@ -47,6 +49,8 @@ pub struct Habits {
     pub force: Force,
     /// Warmth.
     pub warmth: Warmth,
+    /// How deep the page goes.
+    pub depth: Depth,
 }
 
 impl Length {
@@ -97,7 +101,8 @@ impl Habits {
     #[must_use]
     pub fn written(self) -> String {
         let language = self.language.map_or("-", Language::tag);
-        [language, self.length.key(), self.force.key(), self.warmth.key()].join(" ")
+        let Self { length, force, warmth, depth, .. } = self;
+        [language, length.key(), force.key(), warmth.key(), depth.key()].join(" ")
     }
 
     /// What was kept; what cannot be read of it is as for anybody.
@@ -125,6 +130,9 @@ impl Habits {
         if let Some(warmth) = Warmth::ALL.into_iter().find(|one| one.key() == word) {
             self.warmth = warmth;
         }
+        if let Some(depth) = Depth::ALL.into_iter().find(|one| one.key() == word) {
+            self.depth = depth;
+        }
         self
     }
 }
@@ -136,6 +144,7 @@ thread_local! {
             length: Length::Millimetre,
             force: Force::Newton,
             warmth: Warmth::Celsius,
+            depth: Depth::Numbers,
         })
     };
 }
@@ -162,6 +171,7 @@ mod tests {
             length: Length::Inch,
             force: Force::Pound,
             warmth: Warmth::Fahrenheit,
+            depth: Depth::Bench,
         };
         assert_eq!(Habits::read(&habits.written()), habits);
         assert_eq!(Habits::read(&Habits::default().written()), Habits::default());

@@ -6,6 +6,7 @@ pub mod api;
 pub mod app;
 pub mod components;
 pub mod day;
+pub mod depth;
 pub mod fields;
 pub mod habits;
 pub mod hooks;

@@ -5,20 +5,26 @@
 use std::rc::Rc;
 
 use protocol::reply::{Fit, FittedString, Problem, Set};
+use protocol::request::Answers;
 use yew::prelude::*;
 
 use crate::components::portrait::{Portrait, ScaleBar, magnification};
+use crate::hooks::Sureness;
 use crate::platform::print::on_paper;
 use crate::units;
 use crate::words::naming::{after_colon, capital, letter, portrait};
 use crate::words::questions::{instrument_name, size_name, tuning_name};
-use crate::words::{plan, reasons, say, set as words, speech, verdict};
+use crate::words::{certainty, plan, reasons, say, set as words, speech, verdict};
 
 /// Properties of [`Sheet`].
 #[derive(Clone, PartialEq, Properties)]
 pub struct SheetProps {
     /// The answer.
     pub fit: Rc<Fit>,
+    /// What was said.
+    pub answers: Rc<Answers>,
+    /// How sure it is, as far as that is known.
+    pub sureness: Sureness,
     /// What the fitting is called.
     pub label: AttrValue,
 }
@@ -31,7 +37,7 @@ const WIDEST_PX: f64 = 44.0;
 pub fn Sheet(props: &SheetProps) -> Html {
     match &props.fit.set {
         Some(set) => {
-            let sheet = html! { <SheetPaper fit={props.fit.clone()} set={Rc::new(set.clone())} label={props.label.clone()} /> };
+            let sheet = html! { <SheetPaper fit={props.fit.clone()} set={Rc::new(set.clone())} answers={props.answers.clone()} sureness={props.sureness.clone()} label={props.label.clone()} /> };
             on_paper(sheet)
         }
         None => Html::default(),
@@ -45,6 +51,10 @@ pub struct SheetPaperProps {
     pub fit: Rc<Fit>,
     /// Its set.
     pub set: Rc<Set>,
+    /// What was said.
+    pub answers: Rc<Answers>,
+    /// How sure it is, as far as that is known.
+    pub sureness: Sureness,
     /// What the fitting is called.
     pub label: AttrValue,
 }
@@ -100,6 +110,9 @@ pub fn SheetPaper(props: &SheetPaperProps) -> Html {
                     { format!(" {}", say!("sheet-close", strings = words::families(&words::other_families(set), &names))) }
                 }
             </p>
+            if let Sureness::Known(sure) = &props.sureness {
+                { for certainty::on_paper(set, sure, &props.answers).into_iter().map(|line| html! { <p class="sheet-sure">{ line }</p> }) }
+            }
             if !fit.verdict.findings.is_empty() {
                 <p class="sheet-looks">
                     <strong>{ say!("sheet-look") }{ " " }</strong>

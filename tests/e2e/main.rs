@@ -11,3 +11,4 @@ mod ground;
 mod path;
 mod situations;
 mod support;
+mod sure;

@@ -8,7 +8,9 @@ use std::rc::Rc;
 use std::sync::Mutex;
 use std::sync::atomic::{AtomicUsize, Ordering};
 
-use protocol::reply::{Compare, Fit, Reply};
+use app::depth::Depth;
+use app::hooks::Sureness;
+use protocol::reply::{Certainty, Compare, Fit, Reply};
 use protocol::request::{CompareRequest, Construction, FitRequest, Request, Setting};
 use serde_json::Value;
 use support::Seeded;
@@ -25,6 +27,9 @@ const MORE: &str = "ROPEWALK_CASES";
 /// Of a hundred cases, how many are pairs.
 const PAIRS: usize = 40;
 
+/// Of so many sets, of one it is read how sure it is.
+const SURE_EACH: usize = 12;
+
 /// The reply as JSON, and as what the page draws.
 pub(crate) fn reply(request: &Request) -> (Value, Reply) {
     let reply = protocol::handle(request);
@@ -35,6 +40,14 @@ pub(crate) fn reply(request: &Request) -> (Value, Reply) {
 pub(crate) fn fit(request: FitRequest) -> (Value, Rc<Fit>) {
     match reply(&Request::Fit(Box::new(request))) {
         (value, Reply::Fit(fit)) => (value, Rc::new(*fit)),
+        (value, _) => panic!("{value}"),
+    }
+}
+
+/// How sure the set for somebody is.
+pub(crate) fn sure(request: FitRequest) -> (Value, Rc<Certainty>) {
+    match reply(&Request::Certainty(Box::new(request))) {
+        (value, Reply::Certainty(certainty)) => (value, Rc::new(*certainty)),
         (value, _) => panic!("{value}"),
     }
 }
@@ -89,6 +102,7 @@ fn pair(seeded: &mut Seeded, pool: &[Placed]) -> CompareRequest {
 struct Found {
     cases: usize,
     sets: usize,
+    sure: usize,
     pairs: usize,
     tally: Tally,
     objections: Vec<String>,
@@ -109,10 +123,24 @@ impl Found {
 
     fn read_fit(&mut self, easel: &Easel, request: FitRequest) -> Rc<Fit> {
         let asked = || serde_json::to_string(&request).unwrap();
-        let (value, fit) = fit(request.clone());
+        let (mut value, fit) = fit(request.clone());
+        // How sure a set is takes as long as several sets to find out.
+        let sureness = if self.sets.is_multiple_of(SURE_EACH) && fit.set.is_some() {
+            let (sure, known) = sure(request.clone());
+            value["certainty"] = sure;
+            self.sure += 1;
+            Sureness::Known(known)
+        } else {
+            Sureness::Asked
+        };
+        let depth = Depth::ALL[self.sets / SURE_EACH % Depth::ALL.len()];
         let strings = fit.set.as_ref().map_or(0, |set| set.strings.len());
         // Every string has its card on the page and its row on the sheet.
-        self.take((2 * strings).max(1), read_page(&value, &easel.set(&fit), None), asked);
+        self.take(
+            (2 * strings).max(1),
+            read_page(&value, &easel.set(&fit, sureness, depth), None),
+            asked,
+        );
         for i in 0..strings {
             self.take(1, read_page(&value, &easel.report(&fit, i), Some(i)), asked);
         }
@@ -158,13 +186,14 @@ fn the_text_never_contradicts_its_numbers() {
                 let mut all = all.lock().unwrap();
                 all.cases += found.cases;
                 all.sets += found.sets;
+                all.sure += found.sure;
                 all.pairs += found.pairs;
                 all.tally.add(found.tally);
                 all.objections.append(&mut found.objections);
             });
         }
     });
-    let Found { cases, sets, pairs, tally, objections } = all.into_inner().unwrap();
+    let Found { cases, sets, sure, pairs, tally, objections } = all.into_inner().unwrap();
     assert!(
         objections.is_empty(),
         "{} objections; the first:\n{}",
@@ -172,7 +201,7 @@ fn the_text_never_contradicts_its_numbers() {
         objections[..objections.len().min(10)].join("\n")
     );
     support::tell(&format!(
-        "{cases} cases read, from {sets} answers and {pairs} pairs: {} figures, {} comparatives and {} other words on scales agree",
+        "{cases} cases read, from {sets} answers ({sure} of them with how sure the set is) and {pairs} pairs: {} figures, {} comparatives and {} other words on scales agree",
         tally.figures, tally.comparatives, tally.words
     ));
     // A reader that finds nothing to read would object to nothing.

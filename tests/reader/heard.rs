@@ -339,7 +339,7 @@ impl<'a> Heard<'a> {
     }
 
     /// The reasons or costs of the string.
-    fn weighed(&self) -> Result<&'a [Value], String> {
+    pub(crate) fn weighed(&self) -> Result<&'a [Value], String> {
         Ok(list(&self.of_string()?[if self.cost { "costs" } else { "reasons" }]))
     }
 
@@ -380,6 +380,11 @@ impl<'a> Heard<'a> {
         }
         self.word(&small(self.hole(word)), comparison, key)?;
         self.better(reason, !self.cost)?;
+        self.computed(comparison)
+    }
+
+    /// What a comparison is said to rest on, where that is said: how likely the draws make it.
+    pub(crate) fn computed(&mut self, comparison: &Value) -> Agrees {
         let chance = real(&comparison["chance_above"])?.max(real(&comparison["chance_below"])?);
         if let Some(rests) = self.rests {
             match rests.strip_prefix("computed, ") {
@@ -401,7 +406,7 @@ impl<'a> Heard<'a> {
         Ok(reason)
     }
 
-    fn better(&self, reason: &Value, better: bool) -> Agrees {
+    pub(crate) fn better(&self, reason: &Value, better: bool) -> Agrees {
         let (worth, rival) = (real(&reason["worth"])?, real(&reason["rival_worth"])?);
         if (worth > rival) == better && (worth < rival) != better {
             Ok(())

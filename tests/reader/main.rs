@@ -16,6 +16,7 @@ mod phrases;
 mod reader;
 mod rendered;
 mod rows;
+mod sure;
 mod text;
 mod verdict;
 mod vocabulary;

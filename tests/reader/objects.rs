@@ -1,11 +1,13 @@
 //! Does the reader object when a page says something else than its reply?
 
+use app::depth::Depth;
+use app::hooks::Sureness;
 use protocol::reply::Reply;
 use protocol::request::{Answers, CompareRequest, FitRequest, Request};
 use serde_json::Value;
 use std::rc::Rc;
 
-use crate::cases::{fit, reply};
+use crate::cases::{fit, reply, sure};
 use crate::reader::read_page;
 use crate::rendered::Easel;
 use crate::vocabulary::PROPERTIES;
@@ -15,7 +17,7 @@ fn pages() -> Vec<(Value, String)> {
     let easel = Easel::new();
     let mut pages = Vec::new();
     let text = |word: &str| Some(word.to_owned());
-    for answers in [
+    let people = [
         Answers { now: text("gut"), concert_days: Some(9.0), ..Answers::default() },
         Answers {
             instrument: text("cello"),
@@ -23,8 +25,11 @@ fn pages() -> Vec<(Value, String)> {
             room: text("damp"),
             ..Answers::default()
         },
-    ] {
-        let (value, set) = fit(FitRequest { answers });
+    ];
+    for (answers, depth) in people.into_iter().zip([Depth::Bench, Depth::Words]) {
+        let (mut value, set) = fit(FitRequest { answers: answers.clone() });
+        let (certainty, known) = sure(FitRequest { answers });
+        value["certainty"] = certainty;
         let string = &set.set.as_ref().unwrap().strings[1];
         let request = CompareRequest {
             this: string.report.construction.clone(),
@@ -33,7 +38,7 @@ fn pages() -> Vec<(Value, String)> {
         };
         let (pair, found) = reply(&Request::Compare(Box::new(request)));
         let Reply::Compare(found) = found else { panic!("{pair}") };
-        pages.push((value, easel.set(&set)));
+        pages.push((value, easel.set(&set, Sureness::Known(known), depth)));
         pages.push((pair, easel.pair(&Rc::new(*found))));
     }
     pages
@@ -93,6 +98,16 @@ fn a_word_on_another_rung_meets_one() {
             ("unlikely</td>", "likely</td>"),
             ("in the middle of what is usual", "above what is usual"),
             ("in the lower part of what is usual", "in the upper part of what is usual"),
+            ("very likely the best", "likely the best"),
+            ("It is a close call.", "These kinds of string are likely the best for you."),
+            ("nearly always stays ahead", "mostly stays ahead"),
+            ("counted for more", "counted for less"),
+            ("counted for less", "counted for more"),
+            ("would be of heavy gauge", "would be of light gauge"),
+            ("would be of light gauge", "would be of heavy gauge"),
+            ("would be of medium gauge", "would be of heavy gauge"),
+            ("One step softer", "One step firmer"),
+            ("One step firmer", "One step softer"),
             ("Steadier by", "Less steady by"),
             ("Less steady by", "Steadier by"),
         ] {

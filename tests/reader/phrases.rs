@@ -50,7 +50,7 @@ pub(crate) const OF_FIT: &[Phrase] = &[
         h.is_number(0, real(&h.set()["lead"]).map(|lead| (lead - 1.0) * 100.0))
     }),
     ("On the scale below neither set leads the other.", |h| holds((real(&h.set()["lead"])? - 1.0).abs() < 0.0005)),
-    ("A close call: another set, {~}, comes out about level.", |h| {
+    ("Another set, {~}, comes out about level.", |h| {
         h.tally.words += 1;
         families(h.hole(0), &h.set()["runner_up"]["strings"], false)?;
         holds(h.set()["close_call"] == true)

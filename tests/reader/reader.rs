@@ -5,6 +5,7 @@ use serde_json::Value;
 use crate::heard::{Agrees, Heard, Tally, names};
 use crate::phrases::{LINES, OF_FIT, OF_PAIR, Phrase, UNKNOWN};
 use crate::rows::TABLES;
+use crate::sure::OF_SURE;
 use crate::text::{Passage, Says, passages, sentences};
 use crate::verdict::{self, OF_VERDICT};
 use crate::vocabulary::{CLAIMS, FIXED, NO_COMPARATIVES, PICTURES};
@@ -136,8 +137,11 @@ pub(crate) fn judge(heard: &mut Heard, sentence: &str) -> Agrees {
         heard.tally.fixed += 1;
         return Ok(());
     }
-    let phrases: [&[Phrase]; 2] =
-        if heard.reply["reply"] == "compare" { [OF_PAIR, &[]] } else { [OF_VERDICT, OF_FIT] };
+    let phrases: [&[Phrase]; 3] = if heard.reply["reply"] == "compare" {
+        [OF_PAIR, &[], &[]]
+    } else {
+        [OF_VERDICT, OF_SURE, OF_FIT]
+    };
     for (phrase, check) in phrases.into_iter().flatten() {
         let Some(holes) = fit(phrase, sentence) else { continue };
         heard.holes = holes;

@@ -2,6 +2,9 @@
 
 use std::rc::Rc;
 
+use app::depth::Depth;
+use app::habits::{self, Habits};
+use app::hooks::Sureness;
 use app::pages::compare::Compared;
 use app::pages::set::SetPage;
 use app::report_sheet::ReportPaper;
@@ -17,13 +20,14 @@ pub(crate) struct Easel(tokio::runtime::Runtime, tokio::task::LocalSet);
 #[derive(Clone, PartialEq, Properties)]
 struct WholeProps {
     fit: Rc<Fit>,
+    sureness: Sureness,
 }
 
 /// The set page with its sheet.
 #[component]
 fn Whole(props: &WholeProps) -> Html {
     html! {
-        <SetPage fit={props.fit.clone()} answers={Rc::new(Answers::default())} label=""
+        <SetPage fit={props.fit.clone()} answers={Rc::new(Answers::default())} sureness={props.sureness.clone()} label=""
             on_change={Callback::noop()} on_compare={Callback::noop()} on_keep={Callback::noop()} on_download={Callback::noop()} />
     }
 }
@@ -70,8 +74,9 @@ impl Easel {
     }
 
     /// The set page, and the sheet after it.
-    pub(crate) fn set(&self, fit: &Rc<Fit>) -> String {
-        self.draw::<Whole>(WholeProps { fit: fit.clone() })
+    pub(crate) fn set(&self, fit: &Rc<Fit>, sureness: Sureness, depth: Depth) -> String {
+        habits::take(Habits { depth, ..Habits::default() });
+        self.draw::<Whole>(WholeProps { fit: fit.clone(), sureness })
     }
 
     /// The printed report of one string.

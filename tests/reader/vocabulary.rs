@@ -278,8 +278,9 @@ pub(crate) const NO_COMPARATIVES: &[&str] = &[
     "wander",
 ];
 
-/// Parts of pictures: marks on an axis, the bar of a scale. What they mark is drawn, not said.
-pub(crate) const PICTURES: &[&str] = &["axes", "scale-bar"];
+/// Parts of pictures: marks on an axis, the bar of a scale. What they mark is drawn, not said;
+/// and formulas with their sources, which say the same to everybody.
+pub(crate) const PICTURES: &[&str] = &["axes", "scale-bar", "formula"];
 
 /// Sentences that say the same to everybody.
 pub(crate) const FIXED: &[&str] = &[
@@ -342,6 +343,11 @@ pub(crate) const FIXED: &[&str] = &[
     "the trade hears more colour in an elastic core; that is its judgement",
     "“Likely” and “very likely” come from the two strings in the same draws of all that is uncertain, so that what they share cancels out: from 80 and from 85 of 100.",
     "how far the pitch may wander as the room gets warmer, cooler, damper and drier",
+    "Nine times in ten a wish lies within half a step of where you put it, a weight within 0.75 to 1.33 of itself, the humidity of a room within 8 of 100 of its word, the swings within 0.6 to 1.6 of theirs.",
+    "Very likely: 85 of 100 and over.",
+    "Likely: 65 and over.",
+    "Under that: a close call.",
+    "Three are told at most, the nearest first: a step of a wish counts 0.5, a doubling of a weight 1, five hertz 1, another word 1.",
     "Below the dashed line a day costs no more than five cents.",
     "The ribbons of gut are drawn by eye, not counted.",
     "From steady (−2) to colour (2), as a number",

@@ -11,9 +11,11 @@ use super::later::Later;
 use super::nights::Nights;
 use super::partials::Partials;
 use super::portrait::{Portrait, ScaleBar};
-use super::table::{Doubts, Numbers, Scroll};
+use super::table::{Doubts, Numbers, Scroll, source_link};
+use crate::depth::Depth;
 use crate::under_bow;
 use crate::units;
+use crate::words::depths::{self, Bench};
 use crate::words::naming::{
     a_letter, capital, core, family, family_is, picture_note, portrait, the_string, windings,
 };
@@ -30,6 +32,9 @@ pub struct StringCardProps {
     pub name: AttrValue,
     /// Pixels to a millimetre, the same for the whole set.
     pub px_per_mm: f64,
+    /// How deep its reasons go.
+    #[prop_or_default]
+    pub depth: Depth,
     /// What to beware of with this string.
     pub cautions: Vec<Caution>,
     /// Which answer it is of, and when what lies under the summaries is drawn. See [`Later`].
@@ -77,7 +82,7 @@ pub fn StringCard(props: &StringCardProps) -> Html {
                     { for props.cautions.iter().map(|c| html! {
                         <p class="caution">{ plan::caution(&c.caution) }</p>
                     }) }
-                    { case(string, name) }
+                    { case(string, name, props.depth) }
                     <div class="counter">
                         <h4>{ say!("card-counter") }</h4>
                         <p class="say">{ say!("card-say", string = set::counter(&string.shopping, name, &props.problem, report)) }</p>
@@ -169,14 +174,20 @@ fn stays(string: &FittedString, name: &str, id: &str) -> Html {
 }
 
 /// Reasons and costs, against the rival.
-fn case(string: &FittedString, name: &str) -> Html {
+fn case(string: &FittedString, name: &str, depth: Depth) -> Html {
     let item = |reason: &Reason, is_cost: bool| {
-        let sentence = reasons::sentence(reason, is_cost, string);
+        let (sentence, sticks) = depths::sentence(reason, is_cost, string, depth);
         html! {
             <li>
                 { sentence.text }
                 { " " }
                 <span class="rests-on">{ sentence.rests_on }</span>
+                if let Some(sticks) = sticks {
+                    <p class="deeper">{ sticks }</p>
+                }
+                if depth == Depth::Bench {
+                    { bench(depths::bench(reason, string)) }
+                }
             </li>
         }
     };
@@ -201,6 +212,23 @@ fn case(string: &FittedString, name: &str) -> Html {
                 <ul>{ for string.costs.iter().map(|r| item(r, true)) }</ul>
             </div>
         </div>
+    }
+}
+
+/// What stands under a reason at the bench.
+fn bench(bench: Bench) -> Html {
+    html! {
+        <>
+            <p class="deeper">{ bench.carries }</p>
+            if let Some(formula) = bench.formula {
+                <p class="deeper formula">
+                    { formula }
+                    if let Some(source) = bench.source {
+                        { " · " }{ source_link(&source) }
+                    }
+                </p>
+            }
+        </>
     }
 }
 

@@ -1,6 +1,8 @@
 //! What components share: the model to ask, the state of the page, and where the page is.
 
 mod bowed;
+mod certainty;
+mod depth;
 pub mod habits;
 mod model;
 mod offline;
@@ -8,6 +10,8 @@ mod route;
 mod store;
 
 pub use bowed::{Hearing, Listener, Made, MapStep, Mapper, Maps, factors, use_mapper, use_sounds};
+pub use certainty::{Sureness, use_certainty};
+pub use depth::use_depth;
 pub use model::{AskError, Finder, Model, use_finder, use_model, use_warm_model};
 pub use offline::use_offline;
 pub use route::{Place, use_route};

@@ -6,7 +6,7 @@ use yew::prelude::*;
 
 use crate::components::faults::Faults;
 use crate::components::later::Later;
-use crate::hooks::{use_finder, use_store};
+use crate::hooks::{use_certainty, use_finder, use_store};
 use crate::pages::set::SetPage;
 use crate::platform::{address, clock, files};
 use crate::route::Route;
@@ -22,6 +22,7 @@ pub fn FindingPage() -> Html {
     let store = use_store();
     let finder = use_finder(&store);
     let slips = store.slips();
+    let sureness = use_certainty(store.found.as_ref());
     {
         let (find, wanted) = (
             finder.find.clone(),
@@ -127,7 +128,7 @@ pub fn FindingPage() -> Html {
             if !store.is_found() && !matches!(store.asking, Asking::Idle | Asking::Busy(_)) {
                 { earlier }
             }
-            <SetPage fit={Rc::clone(&found.fit)} answers={Rc::clone(&found.answers)} label={store.document.label.clone()}
+            <SetPage fit={Rc::clone(&found.fit)} answers={Rc::clone(&found.answers)} {sureness} label={store.document.label.clone()}
                 on_change={change} on_compare={compare} on_keep={keep} on_download={download} />
         </div>
     }

@@ -8,13 +8,16 @@ use yew::prelude::*;
 
 use crate::components::along::Along;
 use crate::components::bar::RangeBar;
+use crate::components::depths::Depths;
 use crate::components::findings::Findings;
 use crate::components::later::Later;
 use crate::components::listening::Listening;
 use crate::components::portrait::{Portrait, ScaleBar, magnification};
 use crate::components::string_card::StringCard;
+use crate::components::sureness::{SureLine, SureSection};
 use crate::components::swings::Swings;
 use crate::components::table::Scroll;
+use crate::hooks::{Sureness, use_depth};
 use crate::platform::print;
 use crate::report_sheet::ReportSheet;
 use crate::sheet::Sheet;
@@ -33,6 +36,9 @@ pub struct SetPageProps {
     pub answers: Rc<Answers>,
     /// What the fitting is called.
     pub label: AttrValue,
+    /// How sure it is, which is known later.
+    #[prop_or_default]
+    pub sureness: Sureness,
     /// The person wants to change what was said.
     pub on_change: Callback<()>,
     /// The person wants a string beside its rival.
@@ -113,6 +119,7 @@ fn Chosen(props: &ChosenProps) -> Html {
             }
         });
     }
+    let (depth, on_depth) = use_depth();
     let names = words::names(set);
     // Another answer lies at another address.
     let of = Rc::as_ptr(&props.fit) as usize;
@@ -143,6 +150,8 @@ fn Chosen(props: &ChosenProps) -> Html {
                 { row(set, &names, px_per_mm) }
                 <p class="lede">{ words::lead(set) }</p>
             }
+            <SureLine set={set.clone()} sureness={props.page.sureness.clone()} />
+            <Depths {depth} on_change={on_depth} />
             <section class="along" aria-labelledby="along">
                 <h2 id="along">{ say!("along-title") }</h2>
                 <p>{ say!("along-how") }</p>
@@ -157,7 +166,7 @@ fn Chosen(props: &ChosenProps) -> Html {
                     let cautions = set.plan.cautions.iter().filter(|c| c.string == Some(i)).cloned().collect::<Vec<_>>();
                     html! {
                         <StringCard key={i} string={Rc::new(s.clone())} problem={problem.clone()} name={names[i].clone()}
-                            later={(of, i as u32 + 1)} px_per_mm={px_per_mm} cautions={cautions} on_compare={props.page.on_compare.reform(move |()| i)} on_print={on_print(i)} />
+                            later={(of, i as u32 + 1)} px_per_mm={px_per_mm} {depth} cautions={cautions} on_compare={props.page.on_compare.reform(move |()| i)} on_print={on_print(i)} />
                     }
                 }) }
             </section>
@@ -169,6 +178,7 @@ fn Chosen(props: &ChosenProps) -> Html {
             </section>
             <Later {of} turn={turn(2)}>{ the_plan(set, &problem, &names) }</Later>
             <Later {of} turn={turn(3)}>{ counted(&problem, set, &names) }</Later>
+            <SureSection set={set.clone()} answers={props.page.answers.clone()} sureness={props.page.sureness.clone()} {depth} />
             <Actions page={props.page.clone()} />
             if *printless {
                 <p class="amiss" role="alert">{ say!("no-printing") }</p>
@@ -176,7 +186,9 @@ fn Chosen(props: &ChosenProps) -> Html {
             if let Some((string, name)) = printed {
                 <ReportSheet string={Rc::new(string.clone())} problem={problem} name={name.clone()} label={props.page.label.clone()} />
             } else {
-                <Later {of} turn={turn(4)}><Sheet fit={props.fit.clone()} label={props.page.label.clone()} /></Later>
+                <Later {of} turn={turn(4)}>
+                    <Sheet fit={props.fit.clone()} answers={props.page.answers.clone()} sureness={props.page.sureness.clone()} label={props.page.label.clone()} />
+                </Later>
             }
         </>
     }

@@ -167,6 +167,15 @@ pub fn of_sounds() -> Bridge {
     BRIDGE.with(Clone::clone)
 }
 
+/// One more for how sure a set is: it takes as long as several sets, and the next set should not wait for it.
+#[must_use]
+pub fn of_certainty() -> Bridge {
+    thread_local! {
+        static BRIDGE: Bridge = to_worker();
+    }
+    BRIDGE.with(Clone::clone)
+}
+
 impl Bridge {
     /// A bridge to the worker at `url`, which must hold the model of this id. Nothing is loaded yet.
     #[must_use]

@@ -1,7 +1,9 @@
 //! What the page says, apart from how it is laid out.
 
 pub mod bowed;
+pub mod certainty;
 pub mod days;
+pub mod depths;
 pub mod doubt;
 pub mod naming;
 pub mod partials;

@@ -279,6 +279,13 @@ pub fn wish_word(wish: Wish, value: f64) -> String {
     }
 }
 
+/// A step of a wish: towards its upper end, or its lower one.
+#[must_use]
+pub fn wish_more(wish: Wish, up: bool) -> &'static str {
+    let words = wish_words(wish);
+    if up { words.high_more } else { words.low_more }
+}
+
 /// The middle of every wish.
 #[must_use]
 pub fn like_now() -> &'static str {

@@ -1,0 +1,116 @@
+//! A reason at three depths: in plain words, with what makes its numbers stick, and with formula, weight and source.
+
+use protocol::reply::{Comparison, FittedString, Reason};
+use strings::fit::compare;
+use strings::report::Property;
+
+use super::naming::capital;
+use super::{property, reasons, say};
+use crate::depth::Depth;
+use crate::units;
+
+/// What stands under a reason at the bench.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Bench {
+    /// What it moves in the score.
+    pub carries: String,
+    /// The formula of the property under it; none for a judgement.
+    pub formula: Option<&'static str>,
+    /// The key of its source.
+    pub source: Option<String>,
+}
+
+/// A reason or a cost as a sentence at a depth, and what makes its numbers stick, where there is such a thing.
+#[must_use]
+pub fn sentence(
+    reason: &Reason,
+    is_cost: bool,
+    string: &FittedString,
+    depth: Depth,
+) -> (reasons::Sentence, Option<String>) {
+    let numbers = reasons::sentence(reason, is_cost, string);
+    if depth == Depth::Words {
+        let text = plain(reason, is_cost).unwrap_or(numbers.text);
+        return (reasons::Sentence { text, rests_on: numbers.rests_on }, None);
+    }
+    let sticks = reason.comparison.as_ref().filter(|_| !reason.judged).and_then(sticks);
+    (numbers, sticks)
+}
+
+/// A reason without a number; none where it has none anyway.
+fn plain(reason: &Reason, is_cost: bool) -> Option<String> {
+    match (reason.attribute.as_str(), &reason.comparison) {
+        // No core has full marks from fitters: then there is no other string behind the number.
+        ("fitters-judgement", _) if reason.rival_worth >= 0.999 => {
+            Some(say!("reason-plain-fitters-alone").to_owned())
+        }
+        ("fitters-judgement", _) => {
+            let side = if is_cost { "against" } else { "for" };
+            Some(say!("reason-plain-fitters", side = side))
+        }
+        _ if reason.judged => None,
+        (key, Some(comparison)) => {
+            let word = capital(reasons::verdict(comparison));
+            Some(match key {
+                "feel" | "power" | "brightness" if is_cost => {
+                    say!("reason-plain-unwanted", word = word)
+                }
+                "feel" | "power" | "brightness" => say!("reason-plain-wanted", word = word),
+                _ => say!("reason-plain", word = word),
+            })
+        }
+        (key, None) => Some(say!("reason-plain-weakest", what = reasons::attribute(key))),
+    }
+}
+
+/// From this ratio on one says so many times as much.
+const TIMES: f64 = 1.95;
+
+/// By how much two strings differ, beside what is noticed at all.
+fn sticks(comparison: &Comparison) -> Option<String> {
+    let property = Property::ALL.iter().find(|p| p.key() == comparison.property)?;
+    let least = compare::just_noticeable(*property);
+    let (this, other) = (comparison.this, comparison.other);
+    if *property == Property::Drift {
+        let cents = units::fixed((this - other).abs(), 0);
+        let by = if this > other {
+            say!("reason-cents-more", cents = cents)
+        } else {
+            say!("reason-cents-less", cents = cents)
+        };
+        return Some(say!("reason-noticed-cents", by = by, least = units::fixed(least, 0)));
+    }
+    if property.is_level() || this <= 0.0 || other <= 0.0 {
+        return None;
+    }
+    let ratio = this / other;
+    let percent = || units::fixed((ratio - 1.0).abs() * 100.0, 0);
+    let by = if ratio >= TIMES {
+        say!("reason-times", times = units::significant(ratio, 2))
+    } else if ratio <= 1.0 / TIMES {
+        say!("reason-times-other", times = units::significant(1.0 / ratio, 2))
+    } else if ratio > 1.0 {
+        say!("reason-more", percent = percent())
+    } else {
+        say!("reason-less", percent = percent())
+    };
+    let least = units::significant((least - 1.0) * 100.0, 2);
+    Some(say!("reason-noticed", by = by, least = least))
+}
+
+/// What stands under a reason at the bench.
+#[must_use]
+pub fn bench(reason: &Reason, string: &FittedString) -> Bench {
+    let of = string.attributes.iter().find(|a| a.attribute == reason.attribute);
+    let key = of.and_then(|a| a.property.as_deref());
+    Bench {
+        carries: say!(
+            "reason-carries",
+            what = reasons::attribute(&reason.attribute),
+            gain = units::fixed(reason.gain, 4),
+            weight = units::fixed(of.map_or(0.0, |a| a.weight), 2)
+        ),
+        formula: key.and_then(property::of).map(|p| p.formula()),
+        source: key.and_then(|key| string.report.numbers.get(key)).map(|q| q.source.clone()),
+    }
+}
