@@ -92,7 +92,8 @@ pub struct Turning {
     pub points: Vec<TurningPoint>,
     /// How many answers and weights were changed.
     pub tried: usize,
-    /// How many of these turn something among the finalists.
+    /// How many of these turn something among the finalists; where none does, how many of the ends of the wishes turn
+    /// it in a whole fit all the same.
     pub turned: usize,
     /// How many whole fits were spent.
     pub fits: u64,
@@ -137,7 +138,7 @@ pub fn of(answers: &Answers, finalists: &Finalists, best: &Choice) -> Turning {
     let mut met: Vec<&str> = guesses.iter().map(|(_, along, _)| along.input.as_str()).collect();
     met.sort_unstable();
     met.dedup();
-    let turned = met.len();
+    let mut turned = met.len();
     let load: f64 = best.strings.iter().map(|c| c.tension).sum();
     let under_load = load > NEAR_THE_LIMIT * posed.most_load;
     let judged: u64 = finalists.fitting.counts.iter().map(|c| c.judged).sum();
@@ -156,6 +157,13 @@ pub fn of(answers: &Answers, finalists: &Finalists, best: &Choice) -> Turning {
         points.extend(search.confirmed(along, at, &mut left));
     }
     points.sort_by(|a, b| a.far.total_cmp(&b.far));
+    if turned == 0 {
+        // Nothing is said to turn it only after whole fits at the far ends of the wishes have agreed.
+        let ends = all.iter().filter(|along| along.ordered).filter_map(|along| along.others.last());
+        // As many as may be spent.
+        turned +=
+            ends.take(left as usize).filter(|end| search.fitted(end, &mut left).is_some()).count();
+    }
     Turning { points, tried, turned, fits: allowed - left }
 }
 
