@@ -168,7 +168,7 @@ fn change(point: &TurningPointTold, answers: &Answers, depth: Depth) -> String {
 
 /// A number on a scale of wishes.
 fn scaled(value: f64) -> String {
-    units::significant(value, 2)
+    units::fixed(value, 1)
 }
 
 fn wish(key: &str, from: f64, to: f64, holds: Option<&AnswerValue>, depth: Depth) -> String {
