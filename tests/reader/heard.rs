@@ -380,7 +380,8 @@ impl<'a> Heard<'a> {
         }
         self.word(&small(self.hole(word)), comparison, key)?;
         self.better(reason, !self.cost)?;
-        self.computed(comparison)
+        self.computed(comparison)?;
+        Ok(reason)
     }
 
     /// What a comparison is said to rest on, where that is said: how likely the draws make it.
@@ -392,7 +393,7 @@ impl<'a> Heard<'a> {
                 None => return Err(format!("it is computed, not {rests}")),
             }
         }
-        Ok(reason)
+        Ok(())
     }
 
     /// A judgement: worth more to this string, or to its rival.

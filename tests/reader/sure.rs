@@ -269,13 +269,14 @@ fn wish(h: &mut Heard, steps: Option<usize>, more: usize, told: Figures, then: u
 }
 
 /// What the weights are called where they are set.
-const WEIGHTS: [(&str, &str); 14] = [
+const WEIGHTS: [(&str, &str); 15] = [
     ("weights.feel", "feel under the hand"),
     ("weights.elasticity", "elastic core"),
     ("weights.settling", "settling fast"),
     ("weights.drift", "computed drift"),
     ("weights.fitters-judgement", "steadiness, as fitters judge it"),
     ("weights.response", "quick response"),
+    ("weights.bow-room", "room for the bow"),
     ("weights.power", "power"),
     ("weights.brightness", "brightness as wished"),
     ("weights.ring", "ring of a plucked note"),
@@ -307,9 +308,9 @@ const LEAST: [(&str, f64); 9] = [
     ("brilliance_hz", 7.5),
     ("lateral_stiffness_n_m", 5.0),
     ("breaking_share", 5.0),
-    ("ring_s", 5.0),
+    ("rings_on_s", 5.0),
     ("stretch", 10.0),
-    ("attack_m_s2_n", 10.0),
+    ("speaks_s", 10.0),
     ("peg_cent_deg", 10.0),
     ("settling_d", 30.0),
 ];
