@@ -87,6 +87,7 @@ fn statements() -> Vec<Statement> {
 
 /// The slope, not below zero, at which the trade's saying so is likeliest for these differences: the odds that it
 /// says "more" go with e to the slope times the difference in just-noticeable ones.
+#[allow(clippy::disallowed_methods, reason = "a test's own sum may differ in the last bit")]
 fn slope(differences: &[f64]) -> f64 {
     // The likelihood of a logistic law has one top; its slope falls all the way, so halving finds it.
     let rises =
