@@ -22,8 +22,8 @@ pub const TOLD: usize = 3;
 /// How many whole fits may be spent on confirming them, at most and at least.
 const FITS: (u64, u64) = (1, 8);
 /// Effort that may be spent on them, counted in strings judged. There is no clock here, but a fit takes about as long
-/// as judging [`ALWAYS`] strings and those that it judges; this much is a third of a second.
-const EFFORT: u64 = 120_000;
+/// as judging [`ALWAYS`] strings and those that it judges; this much is about a third of a second.
+const EFFORT: u64 = 80_000;
 /// Effort of a fit that judges next to nothing.
 const ALWAYS: u64 = 8_000;
 /// Times as much that a fit takes where the limit of load decides.
