@@ -123,8 +123,8 @@ fn Chosen(props: &ChosenProps) -> Html {
     let names = words::names(set);
     // Another answer lies at another address.
     let of = Rc::as_ptr(&props.fit) as usize;
-    // The strings' depths come first, from the top down.
-    let turn = |behind: u32| set.strings.len() as u32 + behind;
+    // The strings come first, from the top down, then their depths.
+    let turn = |behind: u32| 2 * set.strings.len() as u32 + behind;
     let px_per_mm = magnification(set.strings.iter().map(|s| &s.report.construction), WIDEST_PX);
     let urgent: Vec<_> = set
         .plan
@@ -159,14 +159,16 @@ fn Chosen(props: &ChosenProps) -> Html {
             </section>
             <Actions page={props.page.clone()} />
             { assumed(&problem, &props.page.on_change) }
-            { load(set, &problem, &names) }
+            <Later {of} turn={1}>{ load(set, &problem, &names) }</Later>
             <section class="strings" aria-labelledby="strings">
                 <h2 id="strings">{ if set.close_call { say!("set-first-strings") } else { say!("part-strings") } }</h2>
                 { for set.strings.iter().enumerate().map(|(i, s)| {
                     let cautions = set.plan.cautions.iter().filter(|c| c.string == Some(i)).cloned().collect::<Vec<_>>();
                     html! {
-                        <StringCard key={i} string={Rc::new(s.clone())} problem={problem.clone()} name={names[i].clone()}
-                            later={(of, i as u32 + 1)} px_per_mm={px_per_mm} {depth} cautions={cautions} on_compare={props.page.on_compare.reform(move |()| i)} on_print={on_print(i)} />
+                        <Later key={i} {of} turn={i as u32 + 1}>
+                        <StringCard string={Rc::new(s.clone())} problem={problem.clone()} name={names[i].clone()}
+                            later={(of, set.strings.len() as u32)} px_per_mm={px_per_mm} {depth} cautions={cautions} on_compare={props.page.on_compare.reform(move |()| i)} on_print={on_print(i)} />
+                        </Later>
                     }
                 }) }
             </section>
