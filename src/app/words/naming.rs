@@ -104,7 +104,8 @@ pub fn core_material(key: &str) -> &str {
 /// A winding's metal.
 #[must_use]
 pub fn metal(key: &str) -> &str {
-    speech::of_or_key("metal", key)
+    // What is bought has its metal in words, a construction by its key.
+    speech::of("metal", &key.replace(' ', "-")).unwrap_or(key)
 }
 
 /// The core as one would describe it to a maker.
