@@ -6,7 +6,7 @@ depth-numbers = Mit Zahlen
 depth-bench = An der Werkbank
 
 sure-title = Wie sicher ist das?
-sure-waits = Wie sicher ist das? Einen Augenblick: wir fragen immer wieder.
+sure-waits = Wie sicher ist das? Einen Augenblick: Wir fragen immer wieder.
 sure-failed = Wie sicher das ist, ließ sich nicht errechnen: { $reason }.
 sure-very-likely = Diese Bauarten sind sehr wahrscheinlich die besten für Sie.
 sure-likely = Diese Bauarten sind wahrscheinlich die besten für Sie.
@@ -16,10 +16,10 @@ sure-level-very-likely = Die beiden Sätze liegen nah beieinander, aber der erst
 sure-level-likely = Die beiden Sätze liegen nah beieinander, aber der erste bleibt meist vorn.
 sure-leads = So wie Sie geantwortet haben, liegt er vorn; ein wenig anders gemeint, vielleicht ein anderer.
 sure-more = Woher wir das wissen, und was es ändern würde
-sure-how = Niemand meint eine Antwort aufs Haar, und keine unserer Zahlen ist aufs Haar bekannt. Wir haben alle ein wenig verschoben, immer wieder, und jedes Mal den besten Satz gesucht.
+sure-how = Niemand meint eine Antwort aufs Haar genau, und keine unserer Zahlen ist aufs Haar genau bekannt. Wir haben alle ein wenig verschoben, immer wieder, und jedes Mal den besten Satz gesucht.
 sure-chosen = In { $share } von 100 Ziehungen sind diese Bauarten die besten, auf { $error } genau.
 sure-second = Der zweite Satz ist in { $share } von 100 der beste.
-sure-next = Danach sind am häufigsten die besten: { $families }, in { $share } von 100.
+sure-next = Danach liegt am häufigsten vorn: { $families }, in { $share } von 100.
 sure-string = { $name }: { $family }, { $word }; Stärke { $gauge }, { $gauge_word }.
 sure-string-share = { $name }: { $family } in { $share } von 100, Stärke { $gauge } in { $gauge_share } von 100.
 sure-string-other = { $name }: { $family } in { $share } von 100, sonst { $other } in { $other_share }; Stärke { $gauge } in { $gauge_share } von 100.
@@ -27,7 +27,7 @@ sure-word-very-likely = sehr wahrscheinlich
 sure-word-likely = wahrscheinlich
 sure-word-close-call = knapp
 sure-bench-worlds = { $worlds } Welten, jede eine Ziehung aller Konstanten und eine Weise, die Antworten zu meinen; in jeder wird der beste Satz der Endauswahl neu gefunden, exakt.
-sure-bench-spreads = In neun von zehn Fällen liegt ein Wunsch höchstens einen halben Schritt neben der gewählten Stelle, ein Gewicht zwischen 0,75 und 1,33 seines Werts, die Feuchte eines Raums höchstens 8 von 100 neben seinem Wort, die Schwankungen zwischen 0,6 und 1,6 der ihren. Was Sie nicht beantwortet haben, wird danach gezogen, wie Menschen antworten. All das ist Ermessen.
+sure-bench-spreads = In neun von zehn Fällen liegt ein Wunsch höchstens einen halben Schritt neben der gewählten Stelle, ein Gewicht zwischen dem 0,75- und dem 1,33-Fachen seines Werts, die Feuchte eines Raums höchstens 8 von 100 neben dem gewählten Wort, und die Schwankungen liegen zwischen dem 0,6- und dem 1,6-Fachen der angenommenen. Was Sie nicht beantwortet haben, wird so gezogen, wie Menschen antworten. All das ist Ermessen.
 sure-bench-error = Die Genauigkeit ist ein Standardfehler, von Weise zu Weise. Sehr wahrscheinlich: ab 85 von 100. Wahrscheinlich: ab 65. Darunter: knapp.
 sure-sheet = Wie sicher: { $sure }
 sure-sources = Woher die Zahlen und ihre Spannen kommen
@@ -50,7 +50,7 @@ turn-answer = { $name }: „{ $to }“ statt „{ $from }“
 turn-answer-new = { $name }: „{ $to }“
 turn-so = Träfe das zu: { $fact }
 turn-not-so = Träfe das nicht zu: { $fact }
-turn-days = Käme es in { $days } darauf an
+turn-days = Wäre bis zum Termin noch so viel Zeit: { $days }
 turn-then = { $change } – { $then }.
 turn-kind = für { $names }: { $family }
 turn-gauge = für { $names }: Stärke { $gauge }
@@ -64,10 +64,10 @@ reason-plain = { $word } als die andere Saite.
 reason-plain-wanted = { $word } als die andere Saite, und näher an dem, was Sie möchten.
 reason-plain-unwanted = { $word } als die andere Saite, und weiter von dem, was Sie möchten.
 reason-plain-fitters = { $side ->
-    [for] Wer Saiten aufzieht, findet solche Kerne ruhiger als die der anderen Saite.
-   *[against] Wer Saiten aufzieht, findet solche Kerne weniger ruhig als die der anderen Saite.
+    [for] Geigenbauer finden, dass solche Kerne die Stimmung besser halten als die der anderen Saite.
+   *[against] Geigenbauer finden, dass solche Kerne die Stimmung weniger gut halten als die der anderen Saite.
 }
-reason-plain-fitters-alone = Wer Saiten aufzieht, kennt Kerne, die ihre Stimmung besser halten.
+reason-plain-fitters-alone = Geigenbauer kennen Kerne, die die Stimmung besser halten.
 reason-plain-weakest = Ihr schwächster Punkt: { $what }.
 reason-more = Das sind { $percent } % mehr
 reason-less = Das sind { $percent } % weniger
@@ -77,4 +77,4 @@ reason-cents-more = Das sind { $cents } Cent mehr
 reason-cents-less = Das sind { $cents } Cent weniger
 reason-noticed = { $by }; bemerkt wird etwa ab { $least } %.
 reason-noticed-cents = { $by }; bemerkt wird etwa ab { $least } Cent.
-reason-carries = Zur Wertung trägt { $what } hier { $gain } bei, mit einem Gewicht von { $weight }.
+reason-carries = Zur Wertung trägt „{ $what }“ hier { $gain } bei, mit einem Gewicht von { $weight }.

@@ -15,7 +15,7 @@ value-within = { $value }, Spanne { $range }
 on-day =
     { $day ->
         [1] am ersten Tag
-       *[other] am Tag { $day }
+       *[other] am { $day }. Tag
     }
 days-very = die { $name }-Saite hat sich { $day } sehr wahrscheinlich gesetzt
 days-both = die { $name }-Saite hat sich { $day } wahrscheinlich gesetzt, { $later } sehr wahrscheinlich
@@ -23,12 +23,12 @@ days-likely = die { $name }-Saite hat sich { $day } wahrscheinlich gesetzt, aber
 days-unlikely = ob sich die { $name }-Saite in { $days } Tagen gesetzt hat: { $likely }
 days-unknown = unbekannt
 nights-how = Jeder Block ist ein Tag, an dem abends nachgestimmt wird: Er reicht von den wenigsten bis zu den meisten Cent, die der Tag kosten kann, 90 Mal von 100. Ein Punkt ist der Wert; wo keiner ist, ist er innerhalb des Blocks unbekannt. Unter der gestrichelten Linie kostet ein Tag nicht mehr als fünf Cent.
-nights-picture = { $title }. Die Tafel darunter hat jeden Tag.
+nights-picture = { $title }. In der Tabelle darunter steht jeder Tag.
 nights-axis = Cent Verlust am Tag
 nights-day = Tag
 nights-enough = fünf Cent
 nights-settled-is = gesetzt ist sie
-nights-table = Die Tage als Tafel
+nights-table = Die Tage als Tabelle
 nights-caption = Cent Verlust je Tag: { $name }-Saite
 nights-column-day = Tag
 nights-column-lost = Cent Verlust

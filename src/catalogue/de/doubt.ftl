@@ -3,7 +3,7 @@
 ## Vorbehalte
 
 caveat-stress-not-measured = Ihr Kern wird stärker oder schwächer gezogen als in den Messungen, die zeigen, wie steif er klingt; diese Steifheit bleibt am Ende dessen, was gemessen wurde.
-caveat-wire-not-tabled = Ein Draht ihres Kerns ist dünner oder dicker, als die Tafel der Drahtfestigkeiten reicht; die Festigkeit bleibt am Ende der Tafel.
+caveat-wire-not-tabled = Ein Draht ihres Kerns ist dünner oder dicker, als die Tabelle der Drahtfestigkeiten reicht; die Festigkeit bleibt am Ende der Tabelle.
 caveat-breaks = Sie würde reißen, bevor sie gestimmt ist.
 
 ## Woher ein Zweifel kommt
@@ -65,7 +65,7 @@ about-brilliance_hz = Wo der Glanz endet
 about-settling_d = Tage, bis sie sich setzt
 about-drift_cent = Wandern
 about-bow_window_db = Spielraum für den Bogen, nach der Theorie
-nearly-all = fast allem
-doubt-share = { $cause } von { $share }
-doubt-in-short = Am Zweifel über „{ $about }“ hat { $cause } einen Anteil von { $share }.
-doubt-sentence = Am Zweifel über „{ $about }“ hat { $cause } einen Anteil von { $share }{ $more }.{ $remedy }
+nearly-all = fast alles
+doubt-share = { $cause } { $share }
+doubt-in-short = Zum Zweifel über „{ $about }“ trägt { $cause } { $share } bei.
+doubt-sentence = Zum Zweifel über „{ $about }“ trägt { $cause } { $share } bei{ $more }.{ $remedy }

@@ -126,8 +126,8 @@ core-single =
     }, { $material }, { $across } im Durchmesser
 winding =
     { $metal }, { $form ->
-        [round] runder Draht
-       *[flat] flaches Band
+        [round] Runddraht
+       *[flat] Flachband
     }, { $thickness } dick
 winding-then = { $inner }, dann { $outer }
 winding-none = nichts

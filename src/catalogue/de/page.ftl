@@ -3,7 +3,7 @@
 name = Ropewalk
 window-title = { $room } · Ropewalk
 skip = Zum Inhalt
-rooms = Räume
+rooms = Bereiche
 room-fit = Anpassen
 room-compare = Vergleichen
 room-questions = Fragen
@@ -17,7 +17,7 @@ foot-version = Version { $version }, Modell { $model }
 lost = Unter dieser Adresse gibt es keine Seite. Dies ist die erste.
 undo = Rückgängig
 close = Schließen
-elsewhere = Ein anderer Tab hat diese Antworten inzwischen geändert. Was Sie als Nächstes tippen, ersetzt die Antworten des anderen.
+elsewhere = Ein anderer Tab hat diese Antworten inzwischen geändert. Was Sie als Nächstes in einem der beiden tippen, ersetzt, was im anderen steht.
 elsewhere-take = Die des anderen nehmen
 elsewhere-keep = Diese behalten
 
@@ -61,7 +61,7 @@ everything-title = Alles auf einer Seite
 everything-lead = Lassen Sie aus, was Sie nicht wissen: Die Spanne wird breiter, und nichts hält Sie auf.
 check-title = Ihre Antworten prüfen
 check-nothing = Noch ist nichts gesagt. Ein Satz lässt sich trotzdem finden.
-check-unsaid = Nicht gesagt: wir nehmen das Übliche
+check-unsaid = Nicht gesagt: Wir nehmen das Übliche
 check-sharpen = Jede dieser Antworten macht das Ergebnis genauer.
 
 ## Während ein Satz gesucht wird
@@ -84,7 +84,7 @@ told-half-open = { $name } ist geöffnet, aber nicht alles war lesbar: { $notes 
 told-not-open = { $name } wurde nicht geöffnet: { $reason }. Nichts hat sich geändert.
 told-taken = Ein anderer Tab hat die Antworten geändert, und dieser hat sie übernommen.
 told-kept = Auf diesem Gerät aufbewahrt. Zu finden auf der ersten Seite.
-told-kept-full = Auf diesem Gerät aufbewahrt. Platz ist für { $room }, darum ist die älteste fort.
+told-kept-full = Auf diesem Gerät aufbewahrt. Platz ist für { $room }, darum ist die älteste Anpassung fort.
 summary-line = { $note }: { $family }, { $gauge }, { $low } bis { $high } N
 
 ## Sprache

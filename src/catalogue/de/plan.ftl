@@ -2,19 +2,19 @@
 
 ## Vorsicht
 
-caution-eyes = Eine gespannte Saite kann reißen und schneiden. Halten Sie die Augen fern und tragen Sie eine Brille.
-caution-one-at-a-time = Wechseln Sie eine Saite nach der anderen. Der Steg neigt sich beim Stimmen, also richten Sie ihn immer wieder auf; ohne den Druck der Saiten fällt der Stimmstock.
+caution-eyes = Eine gespannte Saite kann reißen und schneiden. Halten Sie die Augen davon fern, und tragen Sie eine Brille.
+caution-one-at-a-time = Wechseln Sie eine Saite nach der anderen. Der Steg neigt sich beim Stimmen, also richten Sie ihn immer wieder auf. Ohne den Druck der Saiten fällt der Stimmstock um.
 caution-not-above-pitch = Stimmen Sie nie über die geplante Tonhöhe hinaus.
-caution-do-not-tension = Spannen Sie kein Instrument mit einem Riss, einer offenen Naht, einem losen Griffbrett oder einem gefallenen Stimmstock. Bringen Sie es zum Geigenbauer.
+caution-do-not-tension = Spannen Sie kein Instrument mit einem Riss, einer offenen Naht, einem losen Griffbrett oder einem umgefallenen Stimmstock. Bringen Sie es zum Geigenbauer.
 caution-adult-fits = Die Saiten eines Kindes zieht ein Erwachsener auf.
 caution-luthier-first = Das Instrument ist alt, zart oder wertvoll: Fragen Sie einen Geigenbauer, bevor Sie etwas aufziehen.
 caution-steel-for-gut = Dieser Satz bringt Stahl, wo Darm war. Instrument und Saitenhalter sind vielleicht nicht dafür gemacht: Fragen Sie zuerst einen Geigenbauer.
-caution-load-near-top = Der Satz zieht fast so stark, wie für ein solches Instrument üblich ist. Fragen Sie einen Geigenbauer, ob Ihres das trägt.
+caution-load-near-top = Der Satz zieht nahe am oberen Ende dessen, was für ein solches Instrument üblich ist. Fragen Sie einen Geigenbauer, ob Ihres das trägt.
 caution-gut-near-limit = Dieser Darm arbeitet nahe an seiner Grenze und wird ab und zu reißen. Halten Sie Ersatz bereit.
-caution-tuned-up = In der höheren Stimmung zieht der Satz stärker: ein Viertel mehr für einen Ganzton. Fragen Sie einen Geigenbauer und stimmen Sie danach wieder herunter.
+caution-tuned-up = In der höheren Stimmung zieht der Satz stärker: ein Viertel mehr für einen Ganzton. Fragen Sie einen Geigenbauer, und stimmen Sie danach wieder herunter.
 caution-kept-near-breaking = In der höchsten Stimmung ist diese Saite näher am Reißen, als sie sollte. Wechseln Sie auch sie, oder stimmen Sie nicht hinauf.
 caution-far-from-usual-note = Sie ist weit von dem Ton gestimmt, für den solche Saiten gemacht werden; darum weiß man weniger über sie.
-caution-not-settled-in-time = Bis zu dem Tag hat sie sich nicht gesetzt. Ziehen Sie später auf, oder nehmen Sie einen anderen Satz.
+caution-not-settled-in-time = Bis zu dem Tag wird sie sich nicht gesetzt haben. Ziehen Sie später auf, oder nehmen Sie einen anderen Satz.
 caution-may-not-settle-in-time = Vielleicht hat sie sich bis zu dem Tag nicht gesetzt. Planen Sie Zeit zum Stimmen ein.
 caution-luthier-decides = Das Programm rät; ein Geigenbauer, der das Instrument sieht, entscheidet.
 
@@ -22,13 +22,13 @@ caution-luthier-decides = Das Programm rät; ein Geigenbauer, der das Instrument
 
 check-grooves = Kerben in Sattel und Steg: Die neue Saite soll darin liegen, weder geklemmt noch lose.
 check-graphite = Weicher Bleistift in den Kerben lässt die Saite gleiten.
-check-protector = Ein Häutchen oder ein Schlauch unter der dünnen obersten Saite schützt den Steg.
-check-fine-tuner = Der Wirbel ist für diese Saiten grob: Es braucht einen Feinstimmer oder Geduld.
+check-protector = Ein Häutchen oder Schläuchlein unter der dünnen obersten Saite verhindert, dass sie in den Steg einschneidet.
+check-fine-tuner = Der Wirbel stimmt diese Saiten nur grob: Es braucht einen Feinstimmer oder Geduld.
 check-height = Die Art des Kerns ändert sich, also schwingen die Saiten vielleicht weiter oder enger: Prüfen Sie ihre Höhe über dem Griffbrett.
-check-bridge-and-post = Der Steg gerade, der Stimmstock an seinem Platz, vorher, währenddessen und nachher.
+check-bridge-and-post = Der Steg steht gerade, der Stimmstock an seinem Platz: vorher, währenddessen und nachher.
 check-pegbox-wall = Die Umspinnung soll nicht an die Wand des Wirbelkastens gepresst werden.
 check-keep-old-set = Bewahren Sie den alten Satz auf: Er ist der Weg zurück und ein Ersatz.
-check-long-string = Die tiefste Saite läuft über die Verlängerung: Sie muss von der längeren Art sein.
+check-long-string = Die tiefste Saite läuft über die Verlängerung: Sie muss die längere Ausführung sein.
 
 ## Warum etwas ausgelassen wurde: ausgelassen, weil sie …
 
@@ -39,10 +39,10 @@ limit-same-fault = auf dieselbe Weise stören würden
 limit-pickup = keinen Stahl für den Tonabnehmer haben
 limit-other-family = von anderer Art sind, als Sie wollten
 limit-nobody-makes-it = unseres Wissens niemand macht
-limit-tension = anders ziehen würden, als es hier gemacht wird
-limit-gauge = dünner oder dicker sind, als es hier gemacht wird
-limit-stretch = sich mehr oder weniger dehnen, als es hier gemacht wird
-limit-winding-share = mehr oder weniger Umspinnung tragen, als es hier gemacht wird
+limit-tension = stärker oder schwächer ziehen würden als alles, was hier gemacht wird
+limit-gauge = dünner oder dicker sind als alles, was hier gemacht wird
+limit-stretch = sich mehr oder weniger dehnen als alles, was hier gemacht wird
+limit-winding-share = mehr oder weniger Umspinnung tragen als alles, was hier gemacht wird
 limit-breaking = dem Reißen zu nahe sind
 limit-not-settled = sich bis zu dem Tag kaum setzen würden
 limit-needs-fine-tuner = sich mit dem Wirbel allein nicht stimmen lassen, und es gibt keinen Feinstimmer
@@ -55,4 +55,4 @@ relax-magnetic_pickup = Stahl für den magnetischen Tonabnehmer
 relax-strings = die Bauart oder der Ton, den Sie für einzelne Saiten wollten
 relax-gut_to_its_limit = kein blanker Darm nahe am Reißen
 relax-must_settle = dass sich der Satz bis zu dem Tag gesetzt haben muss
-relax-also_tuned = die andere Tonhöhe, in der es gespielt wird
+relax-also_tuned = die andere Tonhöhe, auf die das Instrument gestimmt wird

@@ -8,9 +8,9 @@ attribute-elasticity = Elastizität
     .means = die Fachleute hören in einem elastischen Kern mehr Farbe; das ist ihr Urteil
 attribute-settling = schnelles Setzen
     .means = wenige Tage, bis eine Nacht nicht mehr als fünf Cent kostet
-attribute-drift = Ruhe gegen den Raum
+attribute-drift = Stimmhaltung in diesem Raum
     .means = wenig berechnetes Wandern, wenn sich der Raum ändert
-attribute-fitters-judgement = Ruhe, nach dem Urteil der Geigenbauer
+attribute-fitters-judgement = Stimmhaltung nach dem Urteil der Geigenbauer
     .means = wie sich solche Kerne in wechselnden Räumen verhalten, aus Erfahrung
 attribute-response = Ansprache unter dem Bogen
     .means = ein sauberer Ton steht bald, bei vielen Strichen
@@ -24,18 +24,18 @@ attribute-ring = Nachklang
     .means = wie lange ein gezupfter Ton nachklingt
 attribute-durability = Reserve bis zum Reißen
     .means = Reserve bis zum Reißen
-attribute-care = Halt gegen Hände und Schweiß
+attribute-care = Beständigkeit gegen Hände und Schweiß
     .means = eine Außenseite, die sich unter den Fingern langsam abnutzt
 attribute-price = Preis
-    .means = in dem, was ausgegeben werden darf
-attribute-availability = leicht zu kaufen
+    .means = nicht mehr, als ausgegeben werden darf
+attribute-availability = Erhältlichkeit
     .means = jedes Geschäft hat sie
 attribute-tuning = feines Stimmen
     .means = der Wirbel oder ein Feinstimmer ändert die Tonhöhe in kleinen Schritten
 
 ## Die Antwort, die ein Gewicht änderte
 
-because-wishes-colour = was Sie über Farbe und Ruhe sagten
+because-wishes-colour = was Sie über Farbe und Stimmhaltung sagten
 because-wishes-brightness = was Sie über Helligkeit sagten
 because-wishes-power = was Sie über Kraft sagten
 because-wishes-feel = was Sie über das Gefühl sagten
@@ -45,7 +45,7 @@ because-level = wie weit der Spieler ist
 because-who_tunes = niemand stimmt zwischen den Stunden
 because-room = wo es lebt
 because-concert_days = der Tag ist nah
-because-budget = das Geld
+because-budget = der Preis
 because-music = die Musik
 because-bothers = Saiten reißen
 because-bothers-chokes = sie erstickt, wenn man drückt
@@ -75,9 +75,9 @@ judged-price =
 judged-fitters-alone = Geigenbauer geben solchen Kernen { $own } von 100 dafür, dass sie die Stimmung halten.
 judged-fitters =
     { $cost ->
-        [yes] Weniger ruhig
-       *[no] Ruhiger
-    } nach dem, was Geigenbauer von solchen Kernen sagen: { $own } von 100, die andere { $other }.
+        [yes] Hält die Stimmung weniger gut
+       *[no] Hält die Stimmung besser
+    }, nach dem, was Geigenbauer von solchen Kernen sagen: { $own } von 100, die andere { $other }.
 judged-other =
     { $cost ->
         [yes] Weniger gut
@@ -88,7 +88,7 @@ further-from-wanted = weiter weg vom Gewünschten
 nearer-to-wanted = näher am Gewünschten
 compared = { $word }: { $this }, die andere { $other }.
 compared-elasticity = { $word }: Gestimmt dehnt sie sich um { $this }, die andere um { $other }.
-compared-settling = { $word }: Bis dahin vergehen { $this }, bei der anderen { $other }.
+compared-settling = { $word }: { $this }, die andere { $other }.
 compared-drift = { $word }, in diesem Raum: { $this }, die andere { $other }.
 compared-feel = { $word } unter der Hand und { $wanted }: { $this }, die andere { $other }.
 compared-power = { $word } und { $wanted }: { $this } am Steg, die andere { $other }.

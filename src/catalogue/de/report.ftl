@@ -17,11 +17,11 @@ report-bending = Biegen
 report-pull = Zug
 report-sources = Quellen: { $works }. Spannen enthalten die wahre Zahl 90 Mal von 100; „unbekannt“ steht, wo das obere Ende einer Spanne mehr als das Dreifache des unteren ist. Die Werke und Formeln stehen in Ropewalk unter Quellen.
 report-title = { $Kind } als { $name }, { $gauge }, für { $instrument ->
-        [viola] eine { $size }-Bratsche
+        [viola] eine Bratsche der Größe { $size }
         [cello] ein { $size }-Cello
         [double-bass] einen { $size }-Kontrabass
        *[violin] eine { $size }-Geige
     }
 setting-doubt = , auf { $doubt } genau
 setting-behind = { $length } hinter dem Steg,{ " " }
-setting = Mensur { $length }{ $doubt }, { $behind }{ $nut } vom Sattel zum Wirbel; { $pitch }; { $angle }° über dem Steg; Wirbel { $peg } dick, Übersetzung { $gear } zu 1; { $height } hoch an der Oktave, Kante des Sattels { $edge } rund; der Steg widersteht { $peak } bis { $bridge }; Raum { $warmth } ± { $swing }, { $damp } ± { $change } feucht.
+setting = Mensur { $length }{ $doubt }, { $behind }{ $nut } vom Sattel zum Wirbel; { $pitch }; { $angle }° über dem Steg; Wirbel { $peg } dick, Übersetzung { $gear } zu 1; { $height } hoch an der Oktave, Kante des Sattels mit { $edge } gerundet; der Steg widersteht { $peak } bis { $bridge }; Raum { $warmth } ± { $swing }, { $damp } ± { $change } feucht.

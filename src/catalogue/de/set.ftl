@@ -32,10 +32,10 @@ one-string = eine { word-family }
 either-string = als { $string } entweder { $one } oder { $other }
 list-of-lists = { $first } und { $last }
 gauges-one =
-    { $gauge ->
+    Stärke { $gauge ->
         [light] dünn
         [heavy] stark
-       *[medium] mittlere Stärke
+       *[medium] mittel
     }
 gauges-part =
     { $gauge ->
@@ -55,7 +55,7 @@ set-answer-two =
     }: { $first }; oder { $second }.
 nothing-load = Nichts passt: Jeder Satz für { word-this-instrument-for } zieht stärker, als er sollte.
 nothing-made = Nichts passt: Keine Saite, die gemacht wird, erfüllt jeden Wunsch für { $strings } { word-this-instrument-of }.
-searched = Für { $strings } ließen sich { $space } Saiten machen. Nach Grenzen und Schranken blieben { $wound } zum Umspinnen und Wiegen; { $inside } davon wären gut.
+searched = Für { $strings } ließen sich { $space } Saiten machen. Nach Grenzen und Schranken blieben { $wound } zum Umspinnen und Abwägen; { $inside } davon wären gut.
 lead-level = Diese beiden liegen etwa gleichauf. Nehmen Sie, welchen Sie wollen.
 lead-next = Der nächstbeste Satz, { $strings }, liegt { $by } zurück.
 lead-no-string = Keine andere Bauart wäre hier gut.
@@ -85,7 +85,7 @@ assumed-set-up =
 assumed-a4 = a′ bei { $pitch }
 assumed-length = eine Mensur von etwa { $number } mm
 assumed-room-steady = einen gleichmäßigen Raum
-assumed-room-seasonal = einen Raum, der mit den Jahreszeiten wechselt
+assumed-room-seasonal = einen mit den Jahreszeiten wechselnden Raum
 assumed-room-damp = einen feuchten Raum
 assumed-room-dry = einen trockenen Raum
 assumed-room-travelling = ein Leben auf Reisen
@@ -110,13 +110,13 @@ step-much-flatter = viel flacher als üblich
 step-flatter = etwas flacher als üblich
 step-usual = wie üblich
 steps-odd =
-    von { $upper } zu { $lower } fällt der Zug { $step ->
+    von { $upper } zu { $lower } { $step ->
         [much-steeper] viel steiler
         [steeper] etwas steiler
         [much-flatter] viel flacher
        *[flatter] etwas flacher
     }
-steps-title = { $steps } als üblich
+steps-title = der Zug fällt { $steps } als üblich
 steps-usual = Die Stufen von Saite zu Saite sind die üblichen
 
 ## Im Laden
@@ -142,7 +142,7 @@ counter =
            *[violin] Geige
         }
        *[no] { $instrument ->
-            [viola] eine { $size }-Bratsche
+            [viola] eine Bratsche der Größe { $size }
             [cello] ein { $size }-Cello
             [double-bass] einen { $size }-Kontrabass
            *[violin] eine { $size }-Geige
@@ -152,8 +152,8 @@ counter =
         [heavy] stark
        *[medium] mittel
     }{ $end ->
-        [loop-or-ball] , mit Schlinge oder Kugel, wie es Ihr Feinstimmer braucht
-        [knot] , zum Knoten am Saitenhalter
+        [loop-or-ball] , mit Schlinge oder Kugel, je nach Feinstimmer
+        [knot] , zum Anknoten am Saitenhalter
        *[ball] , mit Kugel
     }{ $long ->
         [yes] , lang genug für die Verlängerung
@@ -166,12 +166,12 @@ packet = etwa { $force } bei { $pitch } und { $length } Mensur
 fact-pull = Gestimmt zieht sie mit { $force }.
 fact-stretch =
     { $known ->
-        [no] Wie weit sie sich dehnt, ist { $stretch }.
+        [no] Wie weit sie sich dehnt: { $stretch }.
        *[yes] Gestimmt ist sie um { $stretch } länger als schlaff.
     }
 fact-breaking =
     { $known ->
-        [no] Wie nah sie am Reißen ist, ist { $share }.
+        [no] Wie nah sie am Reißen ist: { $share }.
        *[yes] Gestimmt nutzt sie { $share } der Festigkeit ihres Kerns.
     }
 fact-peg =
@@ -182,15 +182,15 @@ fact-peg =
 fact-settling =
     { $known ->
         [no] Tage, bis sie sich gesetzt hat: { $days }.
-       *[yes] Bis sie sich gesetzt hat, vergehen { $days }.
+       *[yes] Zeit, bis sie sich gesetzt hat: { $days }.
     }
 fact-drift = Wie weit ihre Tonhöhe wandert, wenn sich dieser Raum ändert: { $cents }.
 
-## Das Bild von Elastizität und Ruhe
+## Das Bild von Elastizität und Stimmhaltung
 
 picture-nothing = Für die { $name }-Saite gibt es nichts zu vergleichen
 picture-few = Für die { $name }-Saite wären so wenige Bauarten gut, dass es wenig abzuwägen gibt
-picture-no-balance = Für die { $name }-Saite gibt es nichts abzuwägen: Die elastischste Saite ist so ruhig wie jede andere
-picture-free = Bei der { $name }-Saite kostet Dehnung bis { $free } fast keine Ruhe; von dort bis { $loosest } kostet sie { $cost } von 100
-picture-costs = Bei der { $name }-Saite kostet mehr Dehnung Ruhe: Von { $steadiest } bis { $loosest } fällt sie um { $fall } von 100
-picture-overlap = In der Ruhe überschneiden sich: { $kinds }. Die Bauart allein entscheidet nicht.
+picture-no-balance = Für die { $name }-Saite gibt es nichts abzuwägen: Die elastischste Saite hält die Stimmung so gut wie jede andere
+picture-free = Bei der { $name }-Saite kostet Dehnung bis { $free } fast keine Stimmhaltung; von dort bis { $loosest } kostet sie { $cost } von 100
+picture-costs = Bei der { $name }-Saite kostet mehr Dehnung Stimmhaltung: Von { $steadiest } bis { $loosest } fällt sie um { $fall } von 100
+picture-overlap = In der Stimmhaltung überschneiden sich: { $kinds }. Die Bauart allein entscheidet nicht.

@@ -2,17 +2,17 @@
 
 sources-other-answer = das Modell schickte eine Antwort anderer Art
 sources-lead = Jede Zahl auf diesen Seiten hat eine Spanne und sagt, woher man sie weiß.
-sources-fetching = Die Tafeln werden geholt …
-sources-broke = Die Tafeln waren nicht zu bekommen: { $reason }.
+sources-fetching = Die Tabellen werden geholt …
+sources-broke = Die Tabellen waren nicht zu bekommen: { $reason }.
 sources-grades = Woher man eine Zahl weiß
 sources-range = Eine Spanne enthält die wahre Zahl 90 Mal von 100. Wo ihr oberes Ende mehr als das Dreifache des unteren ist, sagen wir „unbekannt“ und ziehen keinen Grund daraus.
 sources-formulas = Wie jede Zahl berechnet wird
 sources-letters = L ist die Mensur, f die Tonhöhe, μ die Masse je Länge (μ₀ ungedehnt), EA die Steifheit des Kerns längs der Saite, T der Zug, D und d der äußere und der Kerndurchmesser, K die Biegesteifheit, κ/2 = 865,6 Cent. Z = √(T μ) ist die Impedanz, R der Widerstand des Stegs, β = 0,1 die Stelle des Bogens, v = 0,1 m/s sein Tempo, μs und μd die Reibung von haftendem und gleitendem Haar, η ein Verlust, C die Steifheit gegen Drehen, J die Trägheit dabei.
-sources-table = Tafel der Formeln
+sources-table = Tabelle der Formeln
 sources-formula = Formel
 sources-best = Bestenfalls
-sources-fitted = Zahlen, die an die gestrichene Saite in der Zeit angepasst sind
-sources-fitted-how = Eine Saite durch die Zeit zu führen dauert eine Sekunde. Diese Zahlen folgen aus einer Formel, die daran angepasst ist, damit sich Tausende von Saiten vergleichen lassen. Bei 300 Saiten, die nicht zum Anpassen dienten, kommen sie so nahe. Unter den Saiten einer Stelle sind sie weniger sicher als über alle, denn die Tonhöhe, die dort dieselbe ist, hilft ihnen am meisten. Wie weit sie fehlgehen, steckt in jeder Spanne und in jedem Vergleich.
+sources-fitted = Zahlen, die an die Simulation der gestrichenen Saite angepasst sind
+sources-fitted-how = Eine Saite Schritt für Schritt durch die Zeit zu rechnen dauert eine Sekunde. Diese Zahlen folgen aus einer Formel, die daran angepasst ist, damit sich Tausende von Saiten vergleichen lassen. Bei 300 Saiten, die nicht zum Anpassen dienten, kommen sie so nahe. Unter den Saiten einer Stelle sind sie weniger sicher als über alle, denn am meisten hilft ihnen die Tonhöhe, und die ist dort dieselbe. Wie weit sie fehlgehen, steckt in jeder Spanne und in jedem Vergleich.
 sources-fitted-table = Tabelle der angepassten Zahlen
 sources-ranks = Ordnet alle Saiten wie die Simulation (1: genau so)
 sources-ranks-place = Ordnet die einer Stelle
@@ -22,4 +22,4 @@ sources-unheld = Formeln, die noch nichts von außen stützt, und warum
 sources-all-held = Es gibt keine: Jede Formel wird von einem veröffentlichten Wert oder einer unabhängigen Lösung gestützt.
 sources-rest = Jede andere Formel wird an einem veröffentlichten Wert oder einer unabhängigen Lösung geprüft. Diese nicht; ihre Namen sind die im Modell.
 sources-works = Die Werke
-sources-remark = Zu wissen:
+sources-remark = Wissenswert:

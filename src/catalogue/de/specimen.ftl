@@ -35,5 +35,5 @@ specimen-table = Eine Tabelle
 specimen-column = Was
 specimen-figures = Größe, mm
 specimen-row = Dicke
-specimen-more = Mehr, wer es wissen will
+specimen-more = Mehr, für alle, die es wissen wollen
 specimen-depth = Tiefe liegt unter einer Zeile, die sagt, was dort steht.

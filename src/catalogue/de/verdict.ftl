@@ -7,7 +7,7 @@ word-your-instrument-of =
         [double-bass] Ihres Kontrabasses
        *[violin] Ihrer Geige
     }
-leave-nothing = { $answer } Lassen Sie es, wie es ist.
+leave-nothing = { $answer } Lassen Sie alles, wie es ist.
 leave-it = Lassen Sie die Saiten { word-your-instrument-of }, wie sie sind.
 fresh-one = Ziehen Sie eine frische { $name }-Saite derselben Art auf. Behalten Sie die anderen.
 fresh-set =
@@ -25,15 +25,15 @@ luthier-first =
        *[violin] Ihre Geige
     } zum Geigenbauer, bevor Sie Saiten kaufen.
 change-one =
-    Wechseln Sie eine Saite: Nehmen Sie als { $name } eine { word-family }, { $gauge ->
+    Wechseln Sie eine Saite: Nehmen Sie als { $name } eine { word-family }, Stärke { $gauge ->
         [light] dünn
         [heavy] stark
-       *[medium] mittlere Stärke
+       *[medium] mittel
     }.
-change-one-only = Wechseln Sie eine Saite: { $name }.
+change-one-only = Wechseln Sie eine Saite: die { $name }-Saite.
 all-the-same = Wenn Sie trotzdem wechseln wollen
 after-luthier = Was wir danach aufziehen würden
-complaint-of = { $complaint }: die { $name }-Saite
+complaint-of = { $complaint } ({ $name }-Saite)
 complaint-line = { $complaint }: { $cause } { $advice }
 stays = bleibt
 not-judged = nicht beurteilt
@@ -43,7 +43,7 @@ findings-unlikely = Weniger wahrscheinlich: { $sentences }.
 ## Tatsachen, die zur Antwort führten
 
 fact-because-old = Sie ist schon so lange darauf, wie solche Saiten halten.
-fact-because-not-old = Nichts darauf ist alt, soviel wir wissen.
+fact-because-not-old = Keine Saite darauf ist alt, soviel wir wissen.
 fact-because-nothing-bothers = Nichts stört Sie.
 fact-because-wishes = Sie wünschen einen anderen Klang oder ein anderes Gefühl.
 fact-because-animal = Darm ist darauf, und Sie wollen nichts vom Tier.
@@ -74,7 +74,7 @@ cause-tension-too-high = Sie zieht zu stark.
 cause-tension-too-low = Sie zieht zu wenig.
     .advice = Eine größere Stärke gibt ihr Körper.
 cause-too-heavy-to-start = Sie ist schwer für den Bogen.
-    .advice = Eine leichtere beginnt früher.
+    .advice = Eine leichtere spricht früher an.
 cause-torsion-whistle = Der Draht dreht sich unter dem Bogen.
     .advice = Eine umsponnene oberste Saite tut das kaum.
 cause-near-its-limit = Sie arbeitet nahe an ihrer Grenze.
@@ -83,23 +83,23 @@ cause-thin-under-the-finger = Sie ist dünn und schneidet.
     .advice = Eine dickere Bauart ist freundlicher.
 cause-one-stands-out = Eine Saite sticht heraus.
     .advice = Wechseln Sie diese, damit sie zu den Nachbarn passt.
-cause-core-drinks-humidity = Der Kern trinkt aus der Luft.
+cause-core-drinks-humidity = Der Kern trinkt Wasser aus der Luft.
     .advice = Ein Kern aus Kunststoff oder Stahl spürt es weniger.
 cause-body-moves-it = Der Korpus bewegt sich, und eine steife Saite folgt.
     .advice = Ein elastischerer Kern bewegt sich weniger.
 cause-peg-slips = Der Wirbel rutscht oder klemmt.
     .advice = Drücken Sie ihn beim Drehen hinein. Hilft das nicht, passt ihn ein Geigenbauer ein.
 cause-not-tuned = Zwischen den Stunden stimmt niemand.
-    .advice = Nehmen Sie eine ruhigere Bauart, oder bitten Sie jemanden zu stimmen.
+    .advice = Nehmen Sie eine stimmfestere Bauart, oder bitten Sie jemanden zu stimmen.
 cause-worn-groove = Eine Kerbe klemmt die Saite.
-    .advice = Reiben Sie weichen Bleistift hinein. Ein Geigenbauer kann sie neu schneiden.
+    .advice = Reiben Sie weichen Bleistift hinein. Ein Geigenbauer kann sie neu einfeilen.
 cause-sharp-edge = Eine Kante schneidet die Saite.
-    .advice = Fühlen Sie dort, wo die Saite riss. Ein Geigenbauer rundet sie.
+    .advice = Fühlen Sie dort nach, wo die Saite riss. Ein Geigenbauer rundet sie ab.
 cause-string-height = Die Saiten liegen zu hoch.
     .advice = Ein Geigenbauer kann sie tiefer legen.
 cause-soundpost-or-bridge = Stimmstock oder Steg ist nicht an seinem Platz.
     .advice = Ein Geigenbauer sieht es. Bewegen Sie ihn nicht selbst.
-cause-wolf-of-the-body = Der Wolf gehört dem Korpus.
+cause-wolf-of-the-body = Der Wolf kommt vom Korpus.
     .advice = Saiten ändern ihn wenig. Ein Geigenbauer kann ihn zähmen.
 cause-rosin-or-bow-hair = Bogenhaar oder Kolophonium ist schuld.
     .advice = Versuchen Sie zuerst einen anderen Bogen. Das kostet nichts.
@@ -125,17 +125,17 @@ months =
     }
 number-whose = Die { $name }-Saite:
 number-of = { $property }: { $value }.
-number-age = Darauf ist sie schon { $age }. So lange hält eine solche Saite etwa: { $limit }.
+number-age = Sie ist schon { $age } darauf. Eine solche Saite hält etwa { $limit }.
 number-settling = Tage, bis sie sich setzt: { $value }. Bisher darauf: { $days }.
-number-step = Ihre Stufe zur nächsten Saite ist { $times } mal die übliche.
-number-tension-low = Sie zieht mit { $value }. Unter { $limit } ist hier wenig.
-number-tension = Sie zieht mit { $value }. Über { $limit } ist hier viel.
-number-shine-low = Ihr Glanz endet bei { $value }. Unter { $limit } ist dunkel für Ihren Wunsch.
-number-shine = Ihr Glanz endet bei { $value }. Über { $limit } ist hell für Ihren Wunsch.
-number-breaking = Sie nutzt { $value } ihrer Festigkeit. Über { $limit } ist schwere Arbeit.
+number-step = Ihre Stufe zur nächsten Saite ist { $times }-mal so groß wie üblich.
+number-tension-low = Sie zieht mit { $value }. Unter { $limit } gilt hier als wenig.
+number-tension = Sie zieht mit { $value }. Über { $limit } gilt hier als viel.
+number-shine-low = Ihr Glanz endet bei { $value }. Unter { $limit } ist für Ihren Wunsch dunkel.
+number-shine = Ihr Glanz endet bei { $value }. Über { $limit } ist für Ihren Wunsch hell.
+number-breaking = Sie nutzt { $value } ihrer Festigkeit. Über { $limit } ist harte Arbeit.
 number-moisture = Feuchte und trockene Luft ändern sie: { $value }. Man hört { $limit }.
 number-body = Der Korpus ändert sie: { $value }. Man hört 3 bis 5.
-number-torsion = Wie steif sie gegen Drehen ist, gegen das Schwingen: { $value }. Umsponnene Saiten bleiben unter { $limit }.
-number-speaks = Sie spricht binnen { $value } an. Über { $limit } ist hier träge.
+number-torsion = Wie steif sie gegen Drehen ist, verglichen mit dem Schwingen: { $value }. Umsponnene Saiten bleiben unter { $limit }.
+number-speaks = Sie spricht binnen { $value } an. Über { $limit } gilt hier als träge.
 number-wolf = Kleinster Bogendruck am Wolf, als Anteil des größten: { $value }.
-number-thin = Sie ist { $value } dick. Unter { $limit } schneidet.
+number-thin = Sie ist { $value } dick. Unter { $limit } schneidet sie.

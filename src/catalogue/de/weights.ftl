@@ -1,6 +1,6 @@
 ### Die Gewichte, als Spannen gefragt, und der Wunsch, der einen Satz entlang der Waage bewegt.
 
-along-title = Zwischen ruhiger Stimmung und Farbe
+along-title = Zwischen Stimmhaltung und Farbe
 along-how = Bewegen Sie den Regler, und der ganze Satz folgt: Saiten, Zahlen und Gründe.
 along-picture = Bewegen Sie sich darauf: Der ganze Satz folgt.
 
@@ -12,14 +12,14 @@ swings-counts = zählt { $share } %
 swing-feel = von viel zu schlaff oder steif bis gerade richtig
 swing-elasticity = von { $from } bis { $to } % Dehnung
 swing-settling = von { $from } bis { $to } Tagen, bis sie sich gesetzt hat
-swing-drift = von { $from } bis { $to } Cent Verstimmung in Ihrem Raum
-swing-fitters-judgement = vom unruhigsten Kern bis zum ruhigsten
+swing-drift = von { $from } bis { $to } Cent Wandern in Ihrem Raum
+swing-fitters-judgement = vom Kern, der die Stimmung am schlechtesten hält, bis zum besten
 swing-response = von der langsamsten bis zur schnellsten Ansprache, die es an dieser Stelle gibt
 swing-bow-room = von { $from } bis { $to } dB zwischen dem leichtesten und dem härtesten sauberen Strich
 swing-power = von weit daneben bis genau wie gewünscht
 swing-brightness = von weit daneben bis genau wie gewünscht
 swing-ring = von { $from } bis { $to } Schwingungen, bis ein gezupfter Ton verklungen ist
-swing-durability = von { $from } bis { $to } % der Festigkeit verbraucht
+swing-durability = von { $from } bis { $to } % genutzter Festigkeit
 swing-care = von außen bald abgenutzt bis lange haltbar
 swing-price = von weit über dem Preis, den Sie zahlen möchten, bis innerhalb
 swing-availability = von selten gemacht bis überall zu haben
