@@ -156,6 +156,26 @@ fn taken<T>(read: Result<T, Vec<Fault>>, faults: &mut Vec<Fault>) -> Option<T> {
     read.map_err(|wrong| faults.extend(wrong)).ok()
 }
 
+/// Reads strings of one instrument, with every fault named.
+pub(crate) fn players(
+    players: &[Player],
+    faults: &mut Vec<Fault>,
+) -> Vec<(strings::construction::Construction, strings::setting::Setting)> {
+    if players.is_empty() || players.len() > MOST_STRINGS {
+        let allowed = format!("1 to {MOST_STRINGS} strings");
+        faults.push(Fault::new("strings", format!("{} strings", players.len()), allowed));
+    }
+    let mut strings = Vec::new();
+    for (i, player) in players.iter().enumerate() {
+        let at = |part: &str| format!("strings[{i}].{part}");
+        let construction = convert::construction(&player.construction, &at("construction"));
+        let construction = taken(construction, faults);
+        let setting = taken(convert::setting(&player.setting, &at("setting")), faults);
+        strings.extend(construction.zip(setting));
+    }
+    strings
+}
+
 /// Answers a request for a map.
 pub(crate) fn map(r: &BowMapRequest) -> Result<Reply, Vec<Fault>> {
     let mut faults = Vec::new();
@@ -236,21 +256,10 @@ pub(crate) fn sound(r: &SoundRequest, tell: &mut dyn FnMut(f64)) -> Result<Reply
         let allowed = format!("one of: {}", Piece::ALL.map(Piece::key).join(", "));
         faults.push(Fault::new("piece", format!("\"{}\"", r.piece), allowed));
     }
-    if r.strings.is_empty() || r.strings.len() > MOST_STRINGS {
-        let allowed = format!("1 to {MOST_STRINGS} strings");
-        faults.push(Fault::new("strings", format!("{} strings", r.strings.len()), allowed));
-    }
+    let strings = players(&r.strings, &mut faults);
     if !(LOUDNESSES.0..=LOUDNESSES.1).contains(&r.loudness_lufs) {
         let allowed = format!("{} to {} LUFS", LOUDNESSES.0, LOUDNESSES.1);
         faults.push(Fault::new("loudness_lufs", r.loudness_lufs.to_string(), allowed));
-    }
-    let mut strings = Vec::new();
-    for (i, player) in r.strings.iter().enumerate() {
-        let at = |part: &str| format!("strings[{i}].{part}");
-        let construction = convert::construction(&player.construction, &at("construction"));
-        let construction = taken(construction, &mut faults);
-        let setting = taken(convert::setting(&player.setting, &at("setting")), &mut faults);
-        strings.extend(construction.zip(setting));
     }
     let Some(piece) = piece.filter(|_| faults.is_empty()) else { return Err(faults) };
     let sound = sounds::play_telling(kind, &strings, piece, r.loudness_lufs, tell);

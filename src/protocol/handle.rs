@@ -21,6 +21,7 @@ use strings::source::Evidence;
 use crate::bowed;
 use crate::certainty::certainty;
 use crate::convert;
+use crate::lesson;
 use crate::reply::{self, Reply};
 use crate::request::Request;
 use crate::tables;
@@ -63,7 +64,8 @@ pub fn schema() -> serde_json::Value {
 
 /// Reads a request, naming the field where it goes wrong.
 fn read(text: &str) -> Result<Request, Fault> {
-    let asks = "one of: report, compare, fit, certainty, tables, bow-map, sound";
+    let asks =
+        "one of: report, compare, stretch, year, place, fit, certainty, tables, bow-map, sound";
     let value: serde_json::Value = serde_json::from_str(text)
         .map_err(|e| Fault::new("request", excerpt(text), format!("one JSON object ({e})")))?;
     let serde_json::Value::Object(mut members) = value else {
@@ -79,6 +81,9 @@ fn read(text: &str) -> Result<Request, Fault> {
     match ask.as_str() {
         Some("report") => part(rest).map(|r| Request::Report(Box::new(r))),
         Some("compare") => part(rest).map(|r| Request::Compare(Box::new(r))),
+        Some("stretch") => part(rest).map(|r| Request::Stretch(Box::new(r))),
+        Some("year") => part(rest).map(|r| Request::Year(Box::new(r))),
+        Some("place") => part(rest).map(|r| Request::Place(Box::new(r))),
         Some("fit") => part(rest).map(|r| Request::Fit(Box::new(r))),
         Some("certainty") => part(rest).map(|r| Request::Certainty(Box::new(r))),
         Some("tables") => part(rest).map(Request::Tables),
@@ -209,6 +214,9 @@ pub fn handle(request: &Request) -> Reply {
                 }
             }
         }
+        Request::Stretch(r) => lesson::stretch(r).unwrap_or_else(refused),
+        Request::Year(r) => lesson::year(r).unwrap_or_else(refused),
+        Request::Place(r) => lesson::place(r).unwrap_or_else(refused),
         Request::Fit(f) => match convert::answers(&f.answers) {
             Ok(answers) => Reply::Fit(Box::new(fit_of(&answers))),
             Err(faults) => refused(faults),
@@ -259,7 +267,10 @@ fn numbers(report: &report::Report) -> BTreeMap<String, reply::Quantity> {
         .collect()
 }
 
-fn report_of(construction: &Construction, setting: &strings::setting::Setting) -> reply::Report {
+pub(crate) fn report_of(
+    construction: &Construction,
+    setting: &strings::setting::Setting,
+) -> reply::Report {
     reply_report(construction, setting, &Moves::of(construction, setting))
 }
 

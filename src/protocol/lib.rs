@@ -8,6 +8,7 @@ mod certainty;
 mod convert;
 pub mod document;
 mod handle;
+mod lesson;
 pub mod reply;
 pub mod request;
 mod tables;

@@ -10,6 +10,7 @@ pub use crate::certainty::{
     AnswerValue, Certainty, KeyShare, NextFamilies, SureShare, SureString, TurnedString,
     TurningPointTold,
 };
+pub use crate::lesson::{Drifting, FamilyAtPlace, MonthDrift, Place, Stretch, Stretched, Year};
 use crate::request;
 
 /// An answer of the model.
@@ -22,6 +23,12 @@ pub enum Reply {
     Report(Box<Report>),
     /// Two strings at one place.
     Compare(Box<Compare>),
+    /// Strings of which more was wound over the nut.
+    Stretch(Box<Stretch>),
+    /// How strings wander through a year.
+    Year(Box<Year>),
+    /// What is made for a place.
+    Place(Box<Place>),
     /// A set, or why there is none.
     Fit(Box<Fit>),
     /// How sure the choice is, and what would turn it.
@@ -50,6 +57,9 @@ impl Reply {
         enum Name {
             Report,
             Compare,
+            Stretch,
+            Year,
+            Place,
             Fit,
             Certainty,
             Tables,
@@ -65,6 +75,9 @@ impl Reply {
         Ok(match reply {
             Name::Report => Self::Report(serde_json::from_str(text)?),
             Name::Compare => Self::Compare(serde_json::from_str(text)?),
+            Name::Stretch => Self::Stretch(serde_json::from_str(text)?),
+            Name::Year => Self::Year(serde_json::from_str(text)?),
+            Name::Place => Self::Place(serde_json::from_str(text)?),
             Name::Fit => Self::Fit(serde_json::from_str(text)?),
             Name::Certainty => Self::Certainty(serde_json::from_str(text)?),
             Name::Tables => Self::Tables(serde_json::from_str(text)?),

@@ -4,6 +4,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 pub use crate::bowed::{BowMapRequest, Player, SoundRequest};
+pub use crate::lesson::{PlaceRequest, StretchRequest, YearRequest};
 
 /// A question to the model.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
@@ -13,6 +14,12 @@ pub enum Request {
     Report(Box<ReportRequest>),
     /// Two strings at one place, and whether they differ noticeably.
     Compare(Box<CompareRequest>),
+    /// Strings at pitch, of which more is wound over the nut, or let back.
+    Stretch(Box<StretchRequest>),
+    /// How strings wander through a year in their room.
+    Year(Box<YearRequest>),
+    /// The most usual string of every family that is made for one place of an instrument.
+    Place(Box<PlaceRequest>),
     /// A set of strings for a person and an instrument.
     Fit(Box<FitRequest>),
     /// How sure the choice is that a fit of these answers makes, and what would turn it.

@@ -189,6 +189,7 @@ fn bounds() -> BTreeMap<String, reply::Bound> {
         ("sounding_length_m", error::SOUNDING_LENGTH),
         ("afterlength_m", error::AFTERLENGTH),
         ("nut_to_peg_m", error::NUT_TO_PEG),
+        ("pull_m", error::PULL),
         ("pitch_hz", error::PITCH),
         ("a4_hz", error::A4),
         ("temperature_c", error::TEMPERATURE),

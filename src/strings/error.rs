@@ -85,6 +85,13 @@ pub const TEMPERATURE: Bound =
     Bound { what: "room temperature", min: -10.0, max: 45.0, unit: "°C" };
 /// Relative humidity.
 pub const HUMIDITY: Bound = Bound { what: "relative humidity", min: 0.05, max: 0.95, unit: "1" };
+/// String wound over the nut, or let back.
+pub const PULL: Bound = Bound {
+    what: "string wound over the nut, or let back where it is negative",
+    min: -0.5,
+    max: 0.05,
+    unit: "m",
+};
 /// Peg shaft diameter.
 pub const PEG_DIAMETER: Bound =
     Bound { what: "diameter of the peg where the string winds", min: 0.003, max: 0.030, unit: "m" };

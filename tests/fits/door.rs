@@ -19,7 +19,7 @@ fn examples() -> Vec<Value> {
 #[test]
 fn the_examples_of_the_page_are_answered_as_it_says() {
     let examples = examples();
-    assert_eq!(examples.len(), 7);
+    assert_eq!(examples.len(), 9);
     assert_eq!(answer(&examples[0])["reply"], "report");
     let fit = answer(&examples[1]);
     assert_eq!(fit["reply"], "fit");
@@ -31,6 +31,92 @@ fn the_examples_of_the_page_are_answered_as_it_says() {
     assert_eq!(map["rows"][0]["cells"].as_array().unwrap().len(), 24);
     let sound = answer(&examples[6]);
     assert!(sound["samples"].as_array().unwrap().len() > 48_000);
+    assert_eq!(answer(&examples[7])["strings"].as_array().unwrap().len(), 1);
+    assert_eq!(answer(&examples[8])["strings"][0]["months"].as_array().unwrap().len(), 12);
+}
+
+#[test]
+fn a_pull_and_a_year_agree_with_the_report_of_the_same_string() {
+    let mut request = examples()[7].clone();
+    request["pull_m"] = json!(0);
+    let player = &request["strings"][0];
+    let ask = json!({ "ask": "report", "construction": player["construction"], "setting": player["setting"] });
+    let report = answer(&ask);
+    let still = answer(&request)["strings"][0].clone();
+    let near = |a: &Value, b: f64| (a.as_f64().unwrap() - b).abs() <= 1e-9 * b.abs().max(1e-6);
+    for name in ["stretch", "tension_n", "breaking_share"] {
+        assert!(
+            near(&still[name]["value"], report["numbers"][name]["value"].as_f64().unwrap()),
+            "{name}"
+        );
+    }
+    assert!(near(&still["above_cent"]["value"], 0.0), "{still}");
+    // Let back by what it is told, it is slack: no pitch, no tension.
+    request["pull_m"] = json!(-still["slack_m"]["value"].as_f64().unwrap());
+    let slack = answer(&request)["strings"][0].clone();
+    assert!(slack["above_cent"].is_null() && slack["pitch_hz"].is_null(), "{slack}");
+    assert!(slack["tension_n"]["value"].as_f64().unwrap().abs() < 1e-9, "{slack}");
+    // From January to July the parts of a year are those of the report, and July is January's opposite without gut.
+    request["ask"] = json!("year");
+    request.as_object_mut().unwrap().remove("pull_m");
+    let months = answer(&request)["strings"][0]["months"].clone();
+    let cent = |month: usize| months[month - 1]["above_cent"]["value"].as_f64().unwrap();
+    let part = |name: &str| report["numbers"][name]["value"].as_f64().unwrap();
+    // A wire gets flat in the warmth, and its ends part in the damp.
+    let expected = part("drift_body_cent") - part("drift_temperature_cent");
+    assert!((cent(7) - cent(1) - expected).abs() < 1e-9 * expected.abs(), "{months}");
+    assert!((cent(7) + cent(1)).abs() < 1e-9 && cent(4).abs() < 1e-9, "{months}");
+}
+
+#[test]
+fn a_place_has_the_most_usual_string_of_each_family_that_is_made_there() {
+    let place = |answers: Value, string: usize| {
+        let reply = answer(&json!({ "ask": "place", "answers": answers, "string": string }));
+        assert_eq!(reply["reply"], "place", "{reply}");
+        reply
+    };
+    let families = |reply: &Value| -> Vec<String> {
+        let all = reply["families"].as_array().unwrap();
+        all.iter().map(|f| f["report"]["family"].as_str().unwrap().to_owned()).collect()
+    };
+    let a = place(json!({ "instrument": "violin", "a4_hz": 442 }), 1);
+    assert_eq!(a["notes"], json!(["E5", "A4", "D4", "G3"]));
+    assert_eq!(a["setting"]["pitch_hz"], 442.0);
+    for family in ["plain-gut", "wound-gut", "wound-steel", "synthetic"] {
+        assert!(families(&a).contains(&family.to_owned()), "{family} is made for a violin's A");
+    }
+    for one in a["families"].as_array().unwrap() {
+        assert_eq!(one["report"]["setting"], a["setting"]);
+    }
+    // A family comes once.
+    let mut once = families(&a);
+    once.sort();
+    once.dedup();
+    assert_eq!(once.len(), families(&a).len());
+    assert!(families(&place(json!({}), 0)).contains(&"plain-steel".to_owned()), "a violin's E");
+    let wrong =
+        answer(&json!({ "ask": "place", "answers": { "instrument": "cello" }, "string": 4 }));
+    assert_eq!(wrong["faults"][0]["field"], "string");
+    assert_eq!(wrong["faults"][0]["allowed"], "0 to 3");
+}
+
+#[test]
+fn every_fault_of_a_lesson_is_named() {
+    let wrong = |i: usize, field: &str, value: Value| {
+        let mut request = examples()[i].clone();
+        request[field] = value;
+        let reply = answer(&request);
+        assert_eq!(reply["reply"], "refused", "{field}");
+        assert!(reply["faults"][0]["field"].as_str().unwrap().starts_with(field), "{reply}");
+    };
+    wrong(7, "pull_m", json!(0.06));
+    wrong(7, "pull_m", json!(-0.6));
+    for i in [7, 8] {
+        wrong(i, "strings", json!([]));
+        let mut string = examples()[i]["strings"].clone();
+        string[0]["setting"]["humidity"] = json!(2.0);
+        wrong(i, "strings", string);
+    }
 }
 
 #[test]

@@ -3,6 +3,7 @@
 A piece of string of natural length N is stretched over the whole length W between its ends. T = EA (W/N - 1),
 mass a length = mu0 N / W, f = sqrt(T/mu) / (2 L). N is sought so that f is the pitch. Then one thing changes a little -
 string is pulled over the nut, the body grows, the string warms - and the pitch is computed again.
+`wound` winds as much string over the nut as one sees in a lesson, and tells what it then is.
 `pull_cent_m` counts the string as it lies stretched, `body_cent` is for a growth of 1e-5, `warmth_cent_k` for a kelvin.
 Made with:  python3 elastic_string.py > elastic_string.json
 """
@@ -39,6 +40,17 @@ for name, axial, mass, sounding, whole, hertz, expansion, softening in (
         cents(pitch(natural - slack, whole, sounding, axial, mass), before)
         - cents(pitch(natural + slack, whole, sounding, axial, mass), before)
     ) / (2 * step)
+    wound = []
+    for x in (-0.002, 0.001, 0.003):
+        shorter = natural - x * natural / whole
+        wound.append(
+            {
+                "wound_m": x,
+                "stretch": whole / shorter - 1,
+                "tension_n": axial * (whole / shorter - 1),
+                "cent": cents(pitch(shorter, whole, sounding, axial, mass), before),
+            }
+        )
     grow = 1e-5
     body = (
         cents(pitch(natural, whole * (1 + grow), sounding * (1 + grow), axial, mass), before)
@@ -52,6 +64,8 @@ for name, axial, mass, sounding, whole, hertz, expansion, softening in (
         )
 
     warmth = (cents(warmed(0.1), before) - cents(warmed(-0.1), before)) / 0.2
+    # Water that was a twentieth of the dry mass becomes six hundredths; nothing else changes.
+    watered = cents(pitch(natural, whole, sounding, axial, mass * 1.06 / 1.05), before)
     stretch = whole / natural - 1
     rows.append(
         {
@@ -68,8 +82,10 @@ for name, axial, mass, sounding, whole, hertz, expansion, softening in (
             "stretch": stretch,
             "mass_at_pitch_kg_m": mass * natural / whole,
             "pull_cent_m": pull,
+            "wound": wound,
             "body_cent": body,
             "warmth_cent_k": warmth,
+            "water_cent": watered,
         }
     )
 

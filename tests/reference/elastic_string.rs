@@ -91,6 +91,54 @@ fn pulling_over_the_nut_and_a_growing_body() {
 }
 
 #[test]
+fn winding_string_over_the_nut() {
+    check(
+        &ROOTS,
+        rows(|string| {
+            let name = word(string, "name");
+            let ea = Newton::new(number(string, "axial_stiffness_n"));
+            let unstretched = KilogramPerMetre::new(number(string, "mass_unstretched_kg_m"));
+            let length = Metre::new(number(string, "sounding_m"));
+            let whole = Metre::new(number(string, "whole_m"));
+            let stretch = Ratio::new(number(string, "stretch"));
+            let turn = |wound: &Value| {
+                let x = number(wound, "wound_m");
+                let now = physics!(tuning::stretch_after)(stretch, Metre::new(x), whole);
+                let pull = physics!(tension::pull_of)(now, ea);
+                let mass = physics!(mass::stretched)(unstretched, now);
+                let pitch = physics!(tension::fundamental)(pull, mass, length).get();
+                let cent = 1200.0 * (pitch / number(string, "hz")).log2();
+                [
+                    ("stretch", now.get(), number(wound, "stretch")),
+                    ("tension, N", pull.get(), number(wound, "tension_n")),
+                    ("cents", cent, number(wound, "cent")),
+                ]
+                .map(|(what, found, expected)| {
+                    let what = format!("{name}: {what} after {x} m");
+                    row(what, found, expected, Within::Share(1e-9), SOLVED)
+                })
+            };
+            list(string, "wound").iter().flat_map(turn).collect()
+        }),
+    );
+}
+
+#[test]
+fn a_string_that_takes_up_water() {
+    check(
+        &ROOTS,
+        rows(|string| {
+            // Humidity stands for the water itself.
+            let (before, after) = (Ratio::new(0.05), Ratio::new(0.06));
+            let found = physics!(climate::by_water)(|water| water, before, after);
+            let why = "the formula takes the first power of the gain over what was there";
+            let what = format!("{}: cents for water", word(string, "name"));
+            vec![row(what, found.get(), number(string, "water_cent"), Within::Share(0.006), why)]
+        }),
+    );
+}
+
+#[test]
 fn a_warming_string() {
     check(
         &ROOTS,
@@ -106,17 +154,29 @@ fn a_warming_string() {
                 softening,
                 1.0,
             );
-            // The model tells how far pitch moves, not which way.
+            // A report tells how far pitch moves, not which way.
             let expected = number(string, "warmth_cent_k").abs();
             let within = Within::Amount(1.05 * 1_731.234_049 / 2.0 * (alpha.abs() + body.abs()));
             let why = "the formula leaves out expansion that is not multiplied by EA/T";
-            vec![row(
-                format!("{}: cents a kelvin", word(string, "name")),
-                found.get(),
-                expected,
-                within,
-                why,
-            )]
+            let name = word(string, "name");
+            let signed = physics!(climate::by_warmth)(
+                Newton::new(ea),
+                Newton::new(t),
+                alpha,
+                body,
+                softening,
+                1.0,
+            );
+            vec![
+                row(format!("{name}: cents a kelvin"), found.get(), expected, within, why),
+                row(
+                    format!("{name}: cents a kelvin, up or down"),
+                    signed.get(),
+                    number(string, "warmth_cent_k"),
+                    within,
+                    why,
+                ),
+            ]
         }),
     );
 }

@@ -3,7 +3,7 @@
 This program knows the model only from `src/strings/README.md` and `src/protocol/README.md`, and the constants only
 from the reply to `{"ask": "tables"}`. It reads from standard input one object
 
-    {"tables": <reply to tables>, "replies": [<replies to fit or report>, ...]}
+    {"tables": <reply to tables>, "replies": [<replies to fit, report, stretch or year>, ...]}
 
 and, for every report that it finds (a report reply; in a fit the chosen strings, their rivals, today's strings, the
 strings of the runner-up), computes each entry of `numbers`, `partials`, `nights` and `doubts` from `construction` and
@@ -559,6 +559,56 @@ class String:
         }
 
 
+    def after(self, wound):
+        """What the string does after so much of it was wound over the nut."""
+        share = wound / self.whole
+        signed = (self.stretch + share) / (1 - share)
+        taut = max(signed, 0.0)
+        tension = self.ea * taut
+        pitch = math.sqrt(tension * (1 + taut) / self.mu_0) / (2 * self.length)
+        thins = self.d * (1 - (1 + taut) ** -self.own("poisson"))
+        return {
+            "slack_m": self.stretch * self.whole,
+            "stretch": taut,
+            "tension_n": tension,
+            "above_cent": KAPPA * math.log(pitch / self.f) if pitch > 0 else -math.inf,
+            "core_diameter_m": self.d - thins,
+            "outer_diameter_m": self.gauge - thins,
+            "breaking_share": tension / self.a_e / self.strength,
+        }
+
+    def in_month(self, month):
+        """How far the pitch lies above that of the middle of the room's swing, in a month."""
+        season = -math.cos(2 * math.pi * (month - 1) / 12)
+        rise = self.setting["temperature_swing_k"] / 2 * season
+        damper = self.setting["humidity_swing"] / 2 * season
+        expansion = self.own("expansion") - self.general("body_expansion")
+        warmth = -KAPPA / 2 * (expansion / self.stretch + self.own("softening")) * rise
+        h = self.setting["humidity"]
+        x = water if self.kind == "gut" else lambda a: self.own("water") * a / 0.6
+        gain = x(between(0.05, h + damper, 0.95)) - x(h)
+        moisture = -KAPPA / 2 * gain / (1 + x(h)) * self.own("moisture_left")
+        movement = self.general("body_movement") * damper / 0.10
+        return warmth + moisture + KAPPA / 2 * abs(1 / self.stretch - 1) * movement
+
+
+def with_range(tables, player, numbers_of, floor):
+    """Numbers of a string, each (value, low, high): every constant moved to either end, none below `floor`."""
+    constants = Constants(tables, player["construction"], player["setting"])
+
+    def numbers(values):
+        return numbers_of(String(tables, player["construction"], player["setting"], values))
+
+    central = numbers(constants.central())
+    ends = [(numbers(low), numbers(high)) for _, low, high in constants.moved()]
+    found = {}
+    for name, value in central.items():
+        steps = [(0.0, low[name] - value, high[name] - value) for low, high in ends]
+        down, up = math.hypot(*map(min, steps)), math.hypot(*map(max, steps))
+        found[name] = (value, max(floor.get(name, 0.0), value - down), value + up)
+    return found
+
+
 def missed(name, value):
     """By how much a number fitted to the simulation may miss it: down and up, beside what the constants do."""
     if name == "bow_room_db":
@@ -736,6 +786,47 @@ class Checker:
                 # Two constants may have the same share, so the names are not held against those of the order here.
                 self.number(f"{here}, constant {i}", by_key.get(key), share)
 
+    def range(self, what, found, expected):
+        """A number of a reply with its range."""
+        for end, number in zip(("value", "low", "high"), expected):
+            self.number(f"{what} {end}", found[end], number)
+
+    def stretched(self, where, reply):
+        """Strings of which more was wound over the nut; `asked` repeats the strings of the request."""
+        for i, (player, found) in enumerate(zip(reply["asked"], reply["strings"])):
+            here = f"{where}: string {i},"
+            floor = {"above_cent": -math.inf}
+            own = with_range(self.tables, player, lambda s: s.after(reply["pull_m"]), floor)
+            above = own.pop("above_cent")
+            for name, expected in own.items():
+                self.range(f"{here} {name}", found[name], expected)
+            if found["above_cent"] is None:
+                # Said of strings alone that may be slack.
+                self.same(f"{here} slack", own["stretch"][1] < 1e-5, True)
+                self.same(f"{here} pitch of a slack string", found["pitch_hz"], None)
+            else:
+                self.range(f"{here} above_cent", found["above_cent"], above)
+                pitch = player["setting"]["pitch_hz"] * 2 ** (above[0] / 1200)
+                self.number(f"{here} pitch", found["pitch_hz"], pitch)
+
+    def year(self, where, reply):
+        """Strings through a year; `asked` repeats the strings of the request."""
+        for i, (player, found) in enumerate(zip(reply["asked"], reply["strings"])):
+            setting = player["setting"]
+            months = range(1, 13)
+            self.same(f"{where}: months", [m["month"] for m in found["months"]], list(months))
+            floor = {month: -math.inf for month in months}
+            own = with_range(self.tables, player, lambda s: {month: s.in_month(month) for month in months}, floor)
+            for month in found["months"]:
+                here = f"{where}: string {i}, month {month['month']},"
+                season = -math.cos(2 * math.pi * (month["month"] - 1) / 12)
+                warm = setting["temperature_c"] + setting["temperature_swing_k"] / 2 * season
+                damp = between(0.05, setting["humidity"] + setting["humidity_swing"] / 2 * season, 0.95)
+                self.number(f"{here} temperature", month["temperature_c"], warm)
+                self.number(f"{here} humidity", month["humidity"], damp)
+                if abs(season) > 1e-9:
+                    self.range(f"{here} above_cent", month["above_cent"], own[month["month"]])
+
     def fit(self, where, reply):
         """All reports of a fit, and what follows from them."""
         chosen, problem = reply["set"], reply["problem"]
@@ -860,8 +951,12 @@ def main():
             checker.report(where, reply)
         elif reply["reply"] == "fit":
             checker.fit(where, reply)
+        elif reply["reply"] == "stretch":
+            checker.stretched(where, reply)
+        elif reply["reply"] == "year":
+            checker.year(where, reply)
         else:
-            checker.miss(where, reply["reply"], "report or fit")
+            checker.miss(where, reply["reply"], "report, fit, stretch or year")
     summary = {"checked": checker.checked, "worst": checker.worst, "misses": checker.misses}
     print(json.dumps(summary, indent=1))
     return 1 if checker.misses or checker.checked == 0 else 0

@@ -202,6 +202,63 @@ fn every_number_follows_from_the_page_and_the_tables() {
     assert!(verdict.checked >= AT_LEAST, "only {} numbers were compared", verdict.checked);
 }
 
+/// Every core under nothing and under three windings in every setting, as `stretch` and `year` take them, eight at a time.
+fn players() -> Vec<Value> {
+    let mut all = Vec::new();
+    for core in cores() {
+        for windings in [&windings()[0], &windings()[4]] {
+            for setting in settings() {
+                let reply = report(&core, windings, &setting);
+                all.push(
+                    json!({ "construction": reply["construction"], "setting": reply["setting"] }),
+                );
+            }
+        }
+    }
+    all
+}
+
+/// The reply to a request about strings, with the strings that were asked about beside it.
+#[track_caller]
+fn asked(mut request: Value, strings: &[Value]) -> Value {
+    request["strings"] = json!(strings);
+    let mut reply = answer(&request);
+    assert_eq!(reply["reply"], request["ask"], "{reply}");
+    assert_eq!(reply["strings"].as_array().map(Vec::len), Some(strings.len()));
+    reply["asked"] = json!(strings);
+    reply
+}
+
+#[test]
+fn strings_stretched_and_through_a_year_follow_from_the_page_and_the_tables() {
+    let players = players();
+    let mut replies = Vec::new();
+    for strings in players.chunks(8) {
+        // Slack all of them, some of them, none; a whole turn up.
+        for pull in [-0.4, -0.003, 0.000_1, 0.001, 0.02] {
+            replies.push(asked(json!({ "ask": "stretch", "pull_m": pull }), strings));
+        }
+        replies.push(asked(json!({ "ask": "year" }), strings));
+    }
+    let slack = |reply: &&Value| reply["strings"][0]["above_cent"].is_null();
+    assert!(replies.iter().any(|reply| slack(&reply)), "nothing was slack");
+    let verdict = recompute(&replies);
+    assert!(verdict.success && verdict.misses.is_empty(), "{}", verdict.all);
+    assert!(verdict.checked >= 15_000, "only {} numbers were compared", verdict.checked);
+    // A number that is a little off is found.
+    for (reply, pointer) in [
+        (3, "/strings/1/above_cent/value"),
+        (3, "/strings/1/tension_n/low"),
+        (5, "/strings/0/months/6/above_cent/high"),
+    ] {
+        let mut spoiled = replies[reply].clone();
+        let number = spoiled.pointer(pointer).and_then(Value::as_f64).expect("a number");
+        *spoiled.pointer_mut(pointer).expect("a place") = json!(number * 1.002);
+        let verdict = recompute(&[spoiled]);
+        assert_eq!(verdict.misses.len(), 1, "{pointer}: {}", verdict.all);
+    }
+}
+
 #[test]
 fn a_setting_is_filled_in_as_the_page_says() {
     let length = 0.328;

@@ -97,6 +97,16 @@ pub fn anything(problem: &Problem, string: &StringProblem) -> Option<Candidate> 
     most_usual(problem, string, family, &answers::Today::default())
 }
 
+/// The most usual string of every family that is made for a place, in the order in which the trade met them.
+#[must_use]
+pub fn of_families(problem: &Problem, string: &StringProblem) -> Vec<Candidate> {
+    let known = answers::Today::default();
+    Family::ALL
+        .into_iter()
+        .filter_map(|family| most_usual(problem, string, family, &known))
+        .collect()
+}
+
 const fn class_of_now(now: Now) -> Class {
     match now {
         Now::Gut => Class::Gut,

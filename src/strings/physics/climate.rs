@@ -18,9 +18,23 @@ pub fn collagen_water(humidity: Ratio) -> Ratio {
     Ratio::new(xm * c * ka / ((1.0 - ka) * (1.0 - ka + c * ka)))
 }
 
-/// Pitch change for a change of temperature: (600/ln 2)·|(EA/T)(α − α_body) + s| Δθ.
+/// Pitch change for a rise of temperature: −(600/ln 2)·((EA/T)(α − α_body) + s) Δθ.
 ///
 /// s is the softening of the core, a share a kelvin. Derived; steel's first term alone is −1.45 cents/K for a violin E.
+#[must_use]
+pub fn by_warmth(
+    axial_stiffness: Newton,
+    tension: Newton,
+    expansion: f64,
+    body_expansion: f64,
+    softening: f64,
+    rise: f64,
+) -> Cent {
+    let rate = axial_stiffness.get() / tension.get() * (expansion - body_expansion) + softening;
+    Cent::new(-CENTS_PER_NEPER / 2.0 * rate * rise)
+}
+
+/// How far a swing of temperature moves pitch, whichever way: the size of [`by_warmth`].
 #[must_use]
 pub fn from_temperature(
     axial_stiffness: Newton,
@@ -30,8 +44,8 @@ pub fn from_temperature(
     softening: f64,
     swing: f64,
 ) -> Cent {
-    let rate = axial_stiffness.get() / tension.get() * (expansion - body_expansion) + softening;
-    Cent::new(CENTS_PER_NEPER / 2.0 * rate.abs() * swing)
+    let rise = by_warmth(axial_stiffness, tension, expansion, body_expansion, softening, swing);
+    Cent::new(rise.get().abs())
 }
 
 /// Water in a polymer at a relative humidity: in proportion to it, from one known point.
@@ -54,9 +68,19 @@ pub fn from_water(water: impl Fn(Ratio) -> Ratio, humidity: Ratio, swing: Ratio)
     Cent::new(CENTS_PER_NEPER / 2.0 * change / (1.0 + water(humidity).get()))
 }
 
+/// The same with its sign, from one humidity to another: −(600/ln 2) ΔX/(1 + X).
+///
+/// X is the water at the first of the two; the second is held between 5 and 95 %. A gain of water is a fall of pitch.
+#[must_use]
+pub fn by_water(water: impl Fn(Ratio) -> Ratio, humidity: Ratio, then: Ratio) -> Cent {
+    let before = water(humidity).get();
+    let after = water(Ratio::new(then.get().clamp(0.05, 0.95))).get();
+    Cent::new(-CENTS_PER_NEPER / 2.0 * (after - before) / (1.0 + before))
+}
+
 /// Pitch change when the body moves the string's ends apart: (600/ln 2)(EA/T − 1) ε.
 ///
-/// A stiff string is the more sensitive one. Source: derived; cf. [`crate::source::ANDERSON_2024`].
+/// A stiff string is the more sensitive one; ends that come together make the pitch fall. Source: derived; cf. [`crate::source::ANDERSON_2024`].
 #[must_use]
 pub fn from_body(axial_stiffness: Newton, tension: Newton, movement: Ratio) -> Cent {
     Cent::new(

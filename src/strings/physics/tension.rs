@@ -61,6 +61,14 @@ pub fn stretch(tension: Newton, axial_stiffness: Newton) -> Ratio {
     Ratio::new(tension.get() / axial_stiffness.get())
 }
 
+/// Tension at a stretch: T = EA ε, the inverse of [`stretch`].
+///
+/// Source: Hooke's law.
+#[must_use]
+pub fn pull_of(stretch: Ratio, axial_stiffness: Newton) -> Newton {
+    Newton::new(stretch.get() * axial_stiffness.get())
+}
+
 /// Stress in the most strained filament: T over the effective area, which is EA/E.
 #[must_use]
 pub fn stress(tension: Newton, effective: SquareMetre) -> Pascal {

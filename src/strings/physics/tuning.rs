@@ -21,3 +21,13 @@ pub fn pull(axial_stiffness: Newton, tension: Newton, whole_length: Metre) -> Ce
 pub fn peg(pull: CentPerMetre, peg_diameter: Metre, gear_ratio: Ratio) -> CentPerDegree {
     CentPerDegree::new(pull.get() * PI * peg_diameter.get() / 360.0 / gear_ratio.get())
 }
+
+/// Stretch after so much string was wound over the nut, measured as it lies stretched: (ε + x/Lₜ)/(1 − x/Lₜ).
+///
+/// Below zero the string hangs slack. The string without its stretch gets shorter by x/(1 + ε); derived, and exact
+/// where [`pull`], its slope at x = 0, leaves the stretch out against 1.
+#[must_use]
+pub fn stretch_after(stretch: Ratio, wound: Metre, whole_length: Metre) -> Ratio {
+    let share = wound.get() / whole_length.get();
+    Ratio::new((stretch.get() + share) / (1.0 - share))
+}

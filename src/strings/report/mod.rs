@@ -8,9 +8,12 @@ mod at_pitch;
 mod caveat;
 mod doubt;
 mod lean;
+mod moved;
 mod nights;
 mod partials;
+mod stretched;
 mod values;
+mod year;
 
 pub use crate::lanes::{Four, LANES, Lanes};
 pub use caveat::{Caveat, caveats};
@@ -20,7 +23,9 @@ pub use lean::{
 };
 pub use nights::{Night, chance_settled, nights};
 pub use partials::{Partial, partials};
+pub use stretched::{Stretched, stretched};
 pub use values::{values, values_like};
+pub use year::{MONTHS, Month, year};
 
 use crate::answer_to_bow::{self, Error};
 use crate::construction::Construction;

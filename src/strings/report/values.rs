@@ -8,7 +8,7 @@ use crate::body::Body;
 use crate::constant::{self, SETTLED_WITHIN};
 use crate::construction::{Build, Construction};
 use crate::draw::{Draw, Which};
-use crate::material::Class;
+use crate::material::{Class, CoreMaterial};
 use crate::physics::{
     bowing, climate, load, partials, settling, stiffness, stopping, strength, tension, torsion,
     tuning,
@@ -215,14 +215,7 @@ fn put_time(
         draw.core(m, Which::Softening),
         setting.temperature_swing,
     );
-    let point = Ratio::new(draw.core(m, Which::Water));
-    let water = |h: Ratio| {
-        if m.class == Class::Gut {
-            climate::collagen_water(h)
-        } else {
-            climate::polymer_water(point, h)
-        }
-    };
+    let water = water_of(m, draw);
     let by_mass = climate::from_water(water, setting.humidity, setting.humidity_swing).get();
     let moisture = by_mass * draw.core(m, Which::Moisture);
     let swing = setting.humidity_swing.get();
@@ -251,4 +244,17 @@ fn put_time(
         by_mass * draw.general(Which::Transient, &constant::TRANSIENT),
     );
     out.put(Property::Drift, warmth.get() + moisture + body + ratchet + seats);
+}
+
+/// Water in a core's material at a humidity, as a share of its dry mass, in one draw.
+pub(super) fn water_of(material: &CoreMaterial, draw: &Draw) -> impl Fn(Ratio) -> Ratio + use<> {
+    let gut = material.class == Class::Gut;
+    let point = Ratio::new(draw.core(material, Which::Water));
+    move |humidity| {
+        if gut {
+            climate::collagen_water(humidity)
+        } else {
+            climate::polymer_water(point, humidity)
+        }
+    }
 }
