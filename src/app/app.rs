@@ -8,8 +8,10 @@ use yew::prelude::*;
 use crate::components::habits::HabitsChoice;
 use crate::habits::{self, Habits};
 use crate::hooks::{Place, Store, use_route, use_store, use_store_of_page, use_warm_model};
+use crate::lesson::Lesson;
 use crate::pages::ask::AskPage;
 use crate::pages::check::CheckPage;
+use crate::pages::class::ClassPage;
 use crate::pages::compare::ComparePage;
 use crate::pages::everything::EverythingPage;
 use crate::pages::finding::FindingPage;
@@ -93,7 +95,7 @@ fn Frame(props: &FrameProps) -> Html {
                 <a class="name" href={Route::Home.to_string()}>{ say!("name") }</a>
                 <nav aria-label={say!("rooms")}>
                     { nav(Route::Home, say!("room-fit"), place.route.is_fit()) }
-                    { nav(Route::Compare { string: 0 }, say!("room-compare"), matches!(place.route, Route::Compare { .. })) }
+                    { nav(Route::Compare { string: 0 }, say!("room-compare"), matches!(place.route, Route::Compare { .. } | Route::Class(_))) }
                 </nav>
             </header>
             <main>
@@ -102,6 +104,7 @@ fn Frame(props: &FrameProps) -> Html {
             </main>
             <footer class="foot">
                 <p><a href={Route::Sources { entry: None }.to_string()}>{ say!("foot-sources") }</a></p>
+                <p><a href={Route::Class(Lesson::default()).to_string()}>{ say!("class-open") }</a></p>
                 <p><a href={Route::Glossary.to_string()}>{ say!("foot-glossary") }</a></p>
                 <p><a href={Route::Specimen.to_string()}>{ say!("foot-specimen") }</a></p>
                 <p>{ say!("foot-advises") }</p>
@@ -127,6 +130,7 @@ fn title(route: &Route) -> String {
         Route::Glossary => say!("room-glossary"),
         Route::Specimen => say!("room-specimen"),
         Route::Compare { .. } => say!("room-compare"),
+        Route::Class(_) => say!("room-class"),
         Route::Sources { .. } => say!("room-sources"),
     };
     say!("window-title", room = room)
@@ -155,6 +159,7 @@ fn Room(props: &RoomProps) -> Html {
             let fit = store.found.as_ref().map(|found| Rc::clone(&found.fit));
             html! { <ComparePage {fit} {string} /> }
         }
+        Route::Class(lesson) => html! { <ClassPage {lesson} /> },
         Route::Sources { entry } => {
             html! { <SourcesPage entry={entry.map(AttrValue::from)} /> }
         }

@@ -6,6 +6,8 @@
 
 use std::fmt;
 
+use crate::lesson::Lesson;
+
 /// How many screens the player's path has.
 pub const SCREENS: usize = 8;
 
@@ -35,6 +37,8 @@ pub enum Route {
         /// Which string.
         string: usize,
     },
+    /// Two or three cores side by side, for a class.
+    Class(Lesson),
     /// Where the numbers come from, at one entry of the bibliography if it is named.
     Sources {
         /// The entry to begin with.
@@ -52,6 +56,9 @@ impl Route {
     pub fn read(hash: &str) -> Option<Self> {
         let path = hash.trim_start_matches('#').trim_matches('/');
         let mut steps = path.split('/').filter(|step| !step.is_empty());
+        if path == "class" || path.starts_with("class/") {
+            return Lesson::read(steps.skip(1)).map(Self::Class);
+        }
         let (first, second, third) = (steps.next(), steps.next(), steps.next());
         if steps.next().is_some() {
             return None;
@@ -85,12 +92,25 @@ impl Route {
         }
     }
 
+    /// Whether the page stays where it is when it comes here from there: a lesson about other cores is still that lesson.
+    #[must_use]
+    pub fn stays(&self, before: &Self) -> bool {
+        match (self, before) {
+            (Self::Class(now), Self::Class(then)) => now.step == then.step,
+            _ => false,
+        }
+    }
+
     /// Whether this room belongs to choosing a set.
     #[must_use]
     pub fn is_fit(&self) -> bool {
         !matches!(
             self,
-            Self::Compare { .. } | Self::Sources { .. } | Self::Glossary | Self::Specimen
+            Self::Compare { .. }
+                | Self::Class(_)
+                | Self::Sources { .. }
+                | Self::Glossary
+                | Self::Specimen
         )
     }
 }
@@ -109,6 +129,7 @@ impl fmt::Display for Route {
             Self::Set => write!(f, "#/set"),
             Self::Compare { string: 0 } => write!(f, "#/compare"),
             Self::Compare { string } => write!(f, "#/compare/{string}"),
+            Self::Class(lesson) => write!(f, "#/class/{lesson}"),
             Self::Sources { entry: None } => write!(f, "#/sources"),
             Self::Sources { entry: Some(entry) } => write!(f, "#/sources/{entry}"),
         }
@@ -131,6 +152,7 @@ mod tests {
             Route::Set,
             Route::Compare { string: 0 },
             Route::Compare { string: 3 },
+            Route::Class(Lesson::default()),
             Route::Sources { entry: None },
             Route::Sources { entry: Some("iso-16".to_owned()) },
         ];
@@ -152,6 +174,11 @@ mod tests {
     }
 
     #[test]
+    fn a_class_begins_with_the_usual_lesson() {
+        assert_eq!(Route::read("#/class"), Some(Route::Class(Lesson::default())));
+    }
+
+    #[test]
     fn other_addresses_lead_nowhere() {
         for nowhere in [
             "#/ask",
@@ -165,6 +192,8 @@ mod tests {
             "#/compare/x",
             "#/compare/0/0",
             "#/a/b/c/d",
+            "#/class/violin",
+            "#/classes",
             "#/é",
         ] {
             assert_eq!(Route::read(nowhere), None, "{nowhere}");

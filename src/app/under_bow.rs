@@ -7,7 +7,9 @@ use crate::components::bow_map::Mapped;
 use crate::components::listening::{Bench, Played};
 use crate::words::say;
 
-fn player(report: &Report) -> Player {
+/// A string of a report, as it is played.
+#[must_use]
+pub fn player(report: &Report) -> Player {
     Player { construction: report.construction.clone(), setting: report.setting.clone() }
 }
 

@@ -6,6 +6,7 @@
 
 mod bowed;
 mod bowpage;
+mod class;
 mod field;
 mod files;
 mod portrait;

@@ -22,7 +22,8 @@ const ALIKE: [(&str, &str); 7] = [
 ];
 
 /// Single messages that read the same, and why.
-const ALIKE_WORDS: [(&str, &str); 12] = [
+const ALIKE_WORDS: [(&str, &str); 13] = [
+    ("class-stop-key", "it stands on the key"),
     ("maker-form", "a word of both languages"),
     ("report-hz", "a unit's sign is the same everywhere"),
     ("month-4", "a word of both languages"),

@@ -121,3 +121,20 @@ fn comparing_and_sources_are_open_to_all() {
         page.assert_open_to_all("sources").await;
     });
 }
+
+#[test]
+fn every_step_of_a_lesson_is_open_to_all() {
+    drive(async |page| {
+        for step in 1..=6 {
+            page.open(&format!("#/class/violin/0/plain-gut+plain-steel+synthetic/{step}")).await;
+            let drawn = if step == 2 { ".side" } else { ".class-number" };
+            page.until("it is drawn", &format!("return !!document.querySelector('{drawn}')")).await;
+            if step == 5 {
+                page.until("the year is drawn", "return !!document.querySelector('.year svg')")
+                    .await;
+            }
+            page.open_everything().await;
+            page.assert_open_to_all(&format!("class-{step}")).await;
+        }
+    });
+}

@@ -6,6 +6,7 @@
 mod access;
 mod advice;
 mod bowed;
+mod class;
 mod german;
 mod ground;
 mod path;

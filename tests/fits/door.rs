@@ -258,8 +258,8 @@ fn every_fault_names_field_value_and_what_is_allowed() {
         ),
         (json!({"ask": "fit", "answers": {"colour": 1}}), "answers.colour", "1", "instrument"),
         (json!({"ask": "fit", "answers": []}), "answers", "a list", "object"),
-        (json!({"ask": "sing"}), "ask", "sing", "report, compare, fit, certainty, tables"),
-        (json!({"construction": {}}), "ask", "nothing", "report, compare, fit, certainty, tables"),
+        (json!({"ask": "sing"}), "ask", "sing", "compare, stretch, year, place, fit"),
+        (json!({"construction": {}}), "ask", "nothing", "compare, stretch, year, place, fit"),
         (json!("fit"), "request", "fit", "one JSON object"),
         (
             json!({"ask": "report", "construction": {"core": core("solid")}, "setting": {"sounding_length_m": 0.3, "pitch_hz": 440}}),

@@ -6,6 +6,7 @@ use protocol::reply::{FittedString, Point};
 use yew::prelude::*;
 
 use super::along::Along;
+use super::chart::{self, Chart, Field, percent, px};
 use super::table::Scroll;
 use crate::units;
 use crate::words::naming::{capital, family};
@@ -20,13 +21,8 @@ pub struct BalanceProps {
     pub name: AttrValue,
 }
 
-/// Height of the plot in pixels, and of the room above and below it.
-const HEIGHT: f64 = 300.0;
-const TOP: f64 = 14.0;
-const BOTTOM: f64 = 44.0;
-/// Room to the left and right of the plot, in per cent of the width.
-const LEFT: f64 = 10.0;
-const RIGHT: f64 = 3.0;
+/// Where it is drawn.
+const FIELD: Field = Field { height: 300.0, top: 14.0, bottom: 44.0, left: 10.0, right: 3.0 };
 
 /// Stretches at which the axis may have a mark, in per cent.
 const TICKS: [f64; 8] = [0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0];
@@ -41,12 +37,7 @@ fn span(points: &[Point], more: &[f64]) -> (f64, f64) {
 }
 
 fn across(stretch_percent: f64, (low, high): (f64, f64)) -> f64 {
-    let share = libm::log(stretch_percent.max(1e-6) / low) / libm::log(high / low);
-    LEFT + (100.0 - LEFT - RIGHT) * share.clamp(0.0, 1.0)
-}
-
-fn down(steadiness: f64) -> f64 {
-    TOP + (HEIGHT - TOP - BOTTOM) * (1.0 - steadiness.clamp(0.0, 1.0))
+    FIELD.across(libm::log(stretch_percent.max(1e-6) / low) / libm::log(high / low))
 }
 
 /// The outline of a family's mark, about its middle.
@@ -85,36 +76,41 @@ pub fn Balance(props: &BalanceProps) -> Html {
     let span = span(&string.picture, &more);
     let name = &props.name;
     let title = set::picture_title(&string.picture, name);
-    let percent = |x: f64| format!("{x:.2}%");
-    let at = |p: &Point| {
-        (percent(across(p.stretch * 100.0, span)), format!("{:.1}", down(p.steadiness)))
-    };
-    html! {
-        <figure class="balance">
-            <figcaption>
-                <p class="takeaway">{ title.clone() }{ "." }</p>
-                <p class="how-to-read">
-                    { say!("balance-how") }
-                    if let Some(overlap) = set::overlap(&string.picture) {
-                        { " " }{ overlap }
-                    }
-                </p>
-            </figcaption>
-            <svg role="img" aria-label={say!("balance-picture", title = &title)} width="100%" height={HEIGHT.to_string()}>
-                { axes(span) }
-                { for string.picture.iter().map(|p| {
-                    let (x, y) = at(p);
-                    html! {
-                        <svg x={x} y={y} overflow="visible" width="1" height="1">
-                            <path class={classes!("mark", format!("family-{}", p.family))} fill-rule="evenodd" d={mark(&p.family)} />
-                        </svg>
-                    }
-                }) }
-                if let Some(today) = today {
-                    { special(today, at(today), "today", say!("balance-today"), 24.0) }
+    let at = |p: &Point| (percent(across(p.stretch * 100.0, span)), px(FIELD.down(p.steadiness)));
+    let drawn = html! {
+        <>
+            { axes(span) }
+            { for string.picture.iter().map(|p| {
+                let (x, y) = at(p);
+                html! {
+                    <svg {x} {y} overflow="visible" width="1" height="1">
+                        <path class={classes!("mark", format!("family-{}", p.family))} fill-rule="evenodd" d={mark(&p.family)} />
+                    </svg>
                 }
-                { special(chosen, at(chosen), "chosen", say!("balance-chosen"), -15.0) }
-            </svg>
+            }) }
+            if let Some(today) = today {
+                { special(today, at(today), "today", say!("balance-today"), 24.0) }
+            }
+            { special(chosen, at(chosen), "chosen", say!("balance-chosen"), -15.0) }
+        </>
+    };
+    let how = html! {
+        <p>
+            { say!("balance-how") }
+            if let Some(overlap) = set::overlap(&string.picture) {
+                { " " }{ overlap }
+            }
+        </p>
+    };
+    let points = in_order(string).into_iter().map(|(p, which)| chart::Point {
+        x: across(p.stretch * 100.0, span),
+        y: Some(FIELD.down(p.steadiness)),
+        said: said(p, which).into(),
+    });
+    let table = html! { <><p>{ say!("balance-parts") }</p>{ parts(string, name) }</> };
+    html! {
+        <Chart class="balance" title={title.clone()} label={say!("balance-picture", title = &title)} height={FIELD.height} {how} {drawn}
+            points={points.collect::<Vec<_>>()} folded={say!("balance-table")} {table}>
             <ul class="legend">
                 { for families(&string.picture).into_iter().map(|key| html! {
                     <li>
@@ -134,15 +130,30 @@ pub fn Balance(props: &BalanceProps) -> Html {
                         steadiness = units::of_hundred(today.steadiness)) }
                 </p>
             }
-            <details>
-                <summary>{ say!("balance-table") }</summary>
-                <p>
-                    { say!("balance-parts") }
-                </p>
-                { parts(string, name) }
-            </details>
-        </figure>
+        </Chart>
     }
+}
+
+/// The marks as one reads them: what was chosen, what is there today, then kind by kind from stiff to elastic.
+fn in_order(string: &FittedString) -> Vec<(&Point, &'static str)> {
+    let mut points: Vec<(&Point, &str)> = string.picture.iter().map(|p| (p, "")).collect();
+    points.sort_by(|a, b| a.0.family.cmp(&b.0.family).then(a.0.stretch.total_cmp(&b.0.stretch)));
+    if let Some(today) = &string.today_point {
+        points.insert(0, (today, say!("balance-mark-today")));
+    }
+    points.insert(0, (&string.chosen_point, say!("balance-mark-chosen")));
+    points
+}
+
+/// A mark in words.
+fn said(p: &Point, which: &str) -> String {
+    let kind = capital(family(&p.family));
+    say!(
+        "balance-point",
+        kind = if which.is_empty() { kind } else { format!("{kind} {which}") },
+        stretch = units::with_unit(&units::significant(p.stretch * 100.0, 2), "%"),
+        steadiness = units::of_hundred(p.steadiness),
+    )
 }
 
 /// A mark with a ring about it and a word beside it.
@@ -163,35 +174,26 @@ fn special(
 }
 
 fn axes(span: (f64, f64)) -> Html {
-    let percent = |x: f64| format!("{x:.2}%");
-    let base = HEIGHT - BOTTOM;
+    let base = FIELD.base();
+    let marks = || TICKS.into_iter().filter(|t| *t >= span.0 && *t <= span.1);
     html! {
         <g class="axes" aria-hidden="true">
-            { for [0.0, 0.25, 0.5, 0.75, 1.0].into_iter().map(|s| html! {
-                <>
-                    <line class="grid" x1={percent(LEFT)} x2={percent(100.0 - RIGHT)} y1={down(s).to_string()} y2={down(s).to_string()} />
-                    <text x={percent(LEFT - 1.0)} y={(down(s) + 4.0).to_string()} text-anchor="end">{ units::of_hundred(s) }</text>
-                </>
+            { for [0.0, 0.25, 0.5, 0.75, 1.0].into_iter().map(|s| FIELD.rule(FIELD.down(s), &units::of_hundred(s))) }
+            { for marks().map(|t| {
+                let x = across(t, span);
+                html! {
+                    <>
+                        <line class="tick" x1={percent(x)} x2={percent(x)} y1={px(base)} y2={px(base + 5.0)} />
+                        { FIELD.under(x, 19.0, &units::significant(t, 1)) }
+                    </>
+                }
             }) }
-            { for TICKS.into_iter().filter(|t| *t >= span.0 && *t <= span.1).map(|t| html! {
-                <>
-                    <line class="tick" x1={percent(across(t, span))} x2={percent(across(t, span))} y1={base.to_string()} y2={(base + 5.0).to_string()} />
-                    <text x={percent(across(t, span))} y={(base + 19.0).to_string()} text-anchor="middle">{ units::significant(t, 1) }</text>
-                </>
-            }) }
-            <text class="axis-name" x={percent(LEFT)} y={(base + 37.0).to_string()}>{ say!("balance-axis") }</text>
-            <text class="axis-name" x={percent(100.0 - RIGHT)} y={(base + 37.0).to_string()} text-anchor="end">{ say!("balance-stretch") }</text>
+            { FIELD.names(say!("balance-axis"), say!("balance-stretch")) }
         </g>
     }
 }
 
 fn parts(string: &FittedString, name: &str) -> Html {
-    let mut points: Vec<(&Point, &str)> = string.picture.iter().map(|p| (p, "")).collect();
-    points.sort_by(|a, b| a.0.family.cmp(&b.0.family).then(a.0.stretch.total_cmp(&b.0.stretch)));
-    if let Some(today) = &string.today_point {
-        points.insert(0, (today, say!("balance-mark-today")));
-    }
-    points.insert(0, (&string.chosen_point, say!("balance-mark-chosen")));
     let label = say!("balance-caption", name = name);
     html! {
         <Scroll label={label.clone()}>
@@ -208,7 +210,7 @@ fn parts(string: &FittedString, name: &str) -> Html {
                     </tr>
                 </thead>
                 <tbody>
-                    { for points.into_iter().map(|(p, which)| html! {
+                    { for in_order(string).into_iter().map(|(p, which)| html! {
                         <tr class={(!which.is_empty()).then_some("chosen")}>
                             <th scope="row">{ capital(family(&p.family)) }if !which.is_empty() { { " " }{ which } }</th>
                             <td class="figure">{ units::significant(p.stretch * 100.0, 2) }</td>

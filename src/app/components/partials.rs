@@ -3,6 +3,7 @@
 use protocol::reply::{Partial, Quantity};
 use yew::prelude::*;
 
+use super::chart::{Chart, Point, percent, px};
 use super::table::Scroll;
 use crate::units;
 use crate::words::{partials as words, say};
@@ -25,10 +26,6 @@ const BAR: f64 = 13.0;
 /// Room for the number to the left, and for the words to the right, in per cent of the width.
 const LEFT: f64 = 7.0;
 const RIGHT: f64 = 36.0;
-
-fn percent(x: f64) -> String {
-    format!("{x:.2}%")
-}
 
 /// What may take most, in the order of the legend.
 const CAUSES: [&str; 4] = ["bridge", "air", "bending", "string"];
@@ -70,32 +67,35 @@ pub fn Partials(props: &PartialsProps) -> Html {
         (!filling.is_empty()).then_some(filling)
     };
     let here = |cause: &&str| partials.iter().any(|p| p.most == *cause);
+    let top = |i: usize| ROW * i as f64 + 4.0;
+    let long = |p: &Partial| (100.0 - LEFT - RIGHT) * p.ring_s / longest;
+    let bar = |(i, p): (usize, &Partial)| {
+        let foot = px(top(i) + BAR - 1.5);
+        html! {
+            <>
+                <text x={percent(LEFT - 1.5)} y={foot.clone()} text-anchor="end">{ p.n }</text>
+                <rect class={classes!("bar", format!("most-{}", p.most))} fill={fill(&p.most)} x={percent(LEFT)} width={percent(long(p))} y={px(top(i))} height={px(BAR)} />
+                <text x={percent(LEFT + long(p) + 1.2)} y={foot}>{ words::label(p) }</text>
+            </>
+        }
+    };
+    let point = |(i, p): (usize, &Partial)| Point {
+        x: LEFT + long(p),
+        y: Some(top(i) + BAR / 2.0),
+        said: say!("partials-point", n = p.n, label = words::label(p)).into(),
+    };
+    let how = html! {
+        <p>
+            { say!("partials-how") }
+            if let Some(ring) = &props.ring {
+                { format!(" {}", say!("partials-ring", ring = units::plainly("ring_s", ring))) }
+            }
+        </p>
+    };
     html! {
-        <figure class="partials">
-            <figcaption>
-                <p class="takeaway">{ title.clone() }{ "." }</p>
-                <p class="how-to-read">
-                    { say!("partials-how") }
-                    if let Some(ring) = &props.ring {
-                        { format!(" {}", say!("partials-ring", ring = units::plainly("ring_s", ring))) }
-                    }
-                </p>
-            </figcaption>
-            <svg role="img" aria-label={say!("partials-picture", title = &title)} width="100%" height={height.to_string()}>
-                { patterns(&id) }
-                { for partials.iter().enumerate().map(|(i, p)| {
-                    let top = ROW * i as f64 + 4.0;
-                    let long = (100.0 - LEFT - RIGHT) * p.ring_s / longest;
-                    let foot = (top + BAR - 1.5).to_string();
-                    html! {
-                        <>
-                            <text x={percent(LEFT - 1.5)} y={foot.clone()} text-anchor="end">{ p.n }</text>
-                            <rect class={classes!("bar", format!("most-{}", p.most))} fill={fill(&p.most)} x={percent(LEFT)} width={percent(long)} y={top.to_string()} height={BAR.to_string()} />
-                            <text x={percent(LEFT + long + 1.2)} y={foot}>{ words::label(p) }</text>
-                        </>
-                    }
-                }) }
-            </svg>
+        <Chart class="partials" title={title.clone()} label={say!("partials-picture", title = &title)} {height} {how}
+            drawn={html! { <>{ patterns(&id) }{ for partials.iter().enumerate().map(bar) }</> }}
+            points={partials.iter().enumerate().map(point).collect::<Vec<_>>()} folded={say!("partials-table")} table={table(partials, name)}>
             <ul class="legend">
                 { for CAUSES.into_iter().filter(here).map(|cause| html! {
                     <li>
@@ -106,11 +106,7 @@ pub fn Partials(props: &PartialsProps) -> Html {
                     </li>
                 }) }
             </ul>
-            <details>
-                <summary>{ say!("partials-table") }</summary>
-                { table(partials, name) }
-            </details>
-        </figure>
+        </Chart>
     }
 }
 

@@ -1,5 +1,6 @@
 //! What components share: the model to ask, the state of the page, and where the page is.
 
+mod asked;
 mod bowed;
 mod certainty;
 mod depth;
@@ -9,6 +10,7 @@ mod offline;
 mod route;
 mod store;
 
+pub use asked::{Asked, use_asked};
 pub use bowed::{Hearing, Listener, Made, MapStep, Mapper, Maps, factors, use_mapper, use_sounds};
 pub use certainty::{Sureness, use_certainty};
 pub use depth::use_depth;

@@ -33,10 +33,11 @@ pub fn use_route() -> Place {
         });
     }
     {
-        let first = use_mut_ref(|| true);
+        let before = use_mut_ref(|| None::<Route>);
         use_effect_with((*here).clone(), move |place| {
             // Whoever opens the page begins at its top, as on any page.
-            if first.replace(false) {
+            let before = before.replace(Some(place.route.clone()));
+            if before.is_none_or(|before| place.route.stays(&before)) {
                 return;
             }
             match &place.route {

@@ -4,18 +4,23 @@ use std::cell::Cell;
 use std::rc::Rc;
 
 use protocol::reply::{Compare, Fit, Quantity, Refused, Reply, Report};
-use protocol::request::{CompareRequest, Construction, Core, Request, Setting, Winding};
+use protocol::request::{CompareRequest, Construction, Core, Player, Request, Setting, Winding};
+use strings::construction::Family;
+use strings::instrument;
 use yew::platform::spawn_local;
 use yew::prelude::*;
 
 use crate::components::bar::RangeBar;
 use crate::components::bow_map::BowMaps;
 use crate::components::evidence::Evidence;
+use crate::components::inside::Inside;
 use crate::components::listening::Listening;
 use crate::components::maker::{Draft, Maker};
 use crate::components::portrait::{Portrait, ScaleBar, magnification};
 use crate::components::table::{Scroll, group_row, source_link};
-use crate::hooks::use_model;
+use crate::hooks::{use_model, use_sounds};
+use crate::lesson::Lesson;
+use crate::pages::class;
 use crate::route::Route;
 use crate::under_bow;
 use crate::units;
@@ -203,6 +208,7 @@ fn Side(props: &SideProps) -> Html {
                 <p class="context">{ &start.place }</p>
                 <h1>{ say!("compare-title", name = &start.name) }</h1>
                 { others(start, props.string) }
+                { to_class(start, props.string, found) }
             </header>
             <div class="sides">
                 { for (0..2).map(|side| html! {
@@ -241,12 +247,55 @@ fn Side(props: &SideProps) -> Html {
                 Some(found) => html! {
                     <>
                         <Compared found={found.clone()} />
+                        <Pulled found={found.clone()} instrument={start.instrument.clone()} />
                         { under_the_bow(found, start) }
                     </>
                 },
                 None => html! { <p role="status">{ say!("compare-computing") }</p> },
             } }
         </article>
+    }
+}
+
+/// The way to the same strings before a class; without a set a violin's A is meant.
+fn to_class(start: &Start, string: usize, found: Option<&Rc<Compare>>) -> Html {
+    let Some(kind) = instrument::Kind::of(&start.instrument) else { return Html::default() };
+    let families = found.map(|f| [&f.this.family, &f.other.family]).into_iter().flatten();
+    let mut cores: Vec<_> = families.filter_map(|key| Family::parse(key)).collect();
+    cores.dedup();
+    let usual = Lesson::default();
+    let cores = if cores.len() < 2 { usual.cores } else { cores };
+    let string = if start.others.is_empty() { usual.string } else { string };
+    let lesson = Lesson { instrument: kind.key, string, cores, step: 0 };
+    html! { <p><a href={Route::Class(lesson).to_string()}>{ say!("class-open") }</a></p> }
+}
+
+#[derive(Clone, PartialEq, Properties)]
+struct PulledProps {
+    found: Rc<Compare>,
+    instrument: String,
+}
+
+/// The two under a pull, from the side.
+#[component]
+fn Pulled(props: &PulledProps) -> Html {
+    let sounds = use_sounds();
+    let reports = [&props.found.this, &props.found.other];
+    let strings = reports
+        .map(|r| Player { construction: r.construction.clone(), setting: r.setting.clone() });
+    let names = [say!("compare-first-string"), say!("compare-second-string")];
+    let pluck = {
+        let (play, instrument) = (sounds.play.clone(), props.instrument.clone());
+        Callback::from(move |player| {
+            play.emit((vec![class::sound(&instrument, 0, player)], 0, true));
+        })
+    };
+    html! {
+        <section aria-labelledby="pulled">
+            <h2 id="pulled">{ say!("inside-title") }</h2>
+            <Inside id="pulled" strings={Rc::new(strings.to_vec())} names={Rc::new(names.map(str::to_owned).to_vec())} on_pluck={pluck} />
+            <p role="status">{ class::heard(&sounds.hearing) }</p>
+        </section>
     }
 }
 

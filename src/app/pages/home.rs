@@ -5,6 +5,7 @@ use yew::prelude::*;
 
 use crate::day;
 use crate::hooks::{use_offline, use_store};
+use crate::lesson::Lesson;
 use crate::platform::serviceworker::{self, Offline};
 use crate::platform::{address, files};
 use crate::route::Route;
@@ -73,6 +74,7 @@ pub fn HomePage() -> Html {
                     <span>{ say!("home-open") }</span>
                 </label>
             </p>
+            <p class="other"><a href={Route::Class(Lesson::default()).to_string()}>{ say!("class-open") }</a></p>
             <Kept />
             <p class="private">{ say!("home-private") }</p>
             <p class="kept-here"><State /></p>

@@ -2,6 +2,7 @@
 
 pub mod ask;
 pub mod check;
+pub mod class;
 pub mod compare;
 pub mod everything;
 pub mod finding;

@@ -17,6 +17,7 @@ use crate::components::string_card::StringCard;
 use crate::components::sureness::{SureLine, SureSection};
 use crate::components::swings::Swings;
 use crate::components::table::Scroll;
+use crate::components::year::Year;
 use crate::hooks::{Sureness, use_depth};
 use crate::platform::print;
 use crate::report_sheet::ReportSheet;
@@ -179,7 +180,14 @@ fn Chosen(props: &ChosenProps) -> Html {
                 </Later>
             </section>
             <Later {of} turn={turn(2)}>{ the_plan(set, &problem, &names) }</Later>
-            <Later {of} turn={turn(3)}>{ counted(&problem, set, &names) }</Later>
+            <section class="a-year" aria-labelledby="a-year">
+                <h2 id="a-year">{ say!("year-section") }</h2>
+                <Later {of} turn={turn(3)}>
+                    <Year strings={Rc::new(set.strings.iter().map(|s| under_bow::player(&s.report)).collect::<Vec<_>>())} names={Rc::new(names.clone())} called={Rc::new(names.iter().map(|name| the_string(name)).collect::<Vec<_>>())} />
+                    <p class="aside">{ say!("year-apart") }</p>
+                </Later>
+            </section>
+            <Later {of} turn={turn(4)}>{ counted(&problem, set, &names) }</Later>
             <SureSection set={set.clone()} answers={props.page.answers.clone()} sureness={props.page.sureness.clone()} {depth} />
             <Actions page={props.page.clone()} />
             if *printless {
@@ -188,7 +196,7 @@ fn Chosen(props: &ChosenProps) -> Html {
             if let Some((string, name)) = printed {
                 <ReportSheet string={Rc::new(string.clone())} problem={problem} name={name.clone()} label={props.page.label.clone()} />
             } else {
-                <Later {of} turn={turn(4)}>
+                <Later {of} turn={turn(5)}>
                     <Sheet fit={props.fit.clone()} answers={props.page.answers.clone()} sureness={props.page.sureness.clone()} label={props.page.label.clone()} />
                 </Later>
             }

@@ -5,6 +5,7 @@ pub mod audio;
 pub mod clock;
 pub mod field;
 pub mod files;
+pub mod keys;
 pub mod language;
 pub mod offline;
 pub mod pointer;

@@ -84,6 +84,13 @@ pub fn lost(range: &Range) -> String {
     }
 }
 
+/// A day, in words: what it costs, and how likely it is that the string has settled.
+#[must_use]
+pub fn point(night: &Night) -> String {
+    let (lost, likely) = (lost(&night.lost_cent), likely(night.chance));
+    say!("nights-point", day = night.day, lost = lost, likely = likely)
+}
+
 /// The takeaway of the days: from which one on the string has settled, and how likely.
 #[must_use]
 pub fn title(nights: &[Night], name: &str) -> String {

@@ -5,6 +5,7 @@ pub mod certainty;
 pub mod days;
 pub mod depths;
 pub mod doubt;
+pub mod lesson;
 pub mod naming;
 pub mod partials;
 pub mod plan;
@@ -15,5 +16,6 @@ pub mod set;
 pub mod speech;
 pub mod summary;
 pub mod verdict;
+pub mod year;
 
 pub use crate::say;

@@ -5,6 +5,7 @@ balance-picture = { $title }. In der Tabelle darunter steht jede Marke.
 balance-today = heutige
 balance-chosen = gewählt
 balance-was = Als heutige { $name }-Saite haben wir eine { word-family } angenommen, die üblichste: Sie dehnt sich um { $stretch } und bekommt für ihre Stimmhaltung { $steadiness } von 100.
+balance-point = { $kind }: dehnt sich um { $stretch }, hält die Stimmung zu { $steadiness } von 100
 balance-table = Die Marken als Tabelle, mit den Teilen der Stimmhaltung
 balance-parts = Die Stimmhaltung verbindet drei Teile nach ihrem Gewicht: die Tage bis zum Setzen, das berechnete Wandern und was Geigenbauer sagen. Das Letzte ist ein Urteil und macht den größten Teil des Unterschieds zwischen Darm und dem Rest aus.
 balance-axis = Stimmhaltung (0 bis 100, nach oben)

@@ -28,6 +28,7 @@ nights-axis = Cent Verlust am Tag
 nights-day = Tag
 nights-enough = fünf Cent
 nights-settled-is = gesetzt ist sie
+nights-point = Tag { $day } kostet { $lost }; gesetzt ist sie: { $likely }.
 nights-table = Die Tage als Tabelle
 nights-caption = Cent Verlust je Tag: { $name }-Saite
 nights-column-day = Tag

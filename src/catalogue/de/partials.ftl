@@ -19,6 +19,7 @@ partials-many = Von den ersten { $all } Teiltönen der { $name }-Saite gehen { $
 partials-how = Jeder Balken ist ein Teilton der gezupften Saite, vom tiefsten an gezählt: Seine Länge sind die Sekunden, in denen er um 60 dB fällt, seine Füllung zeigt, was am meisten davon nimmt.
 partials-ring = Wie leicht der Steg nachgibt, ist wenig bekannt, und alle Balken werden damit länger oder kürzer: Dauer des ersten: { $ring }.
 partials-picture = { $title }. In der Tabelle darunter steht jeder Teilton.
+partials-point = Teilton { $n }: { $label }
 partials-table = Die Teiltöne als Tabelle
 partials-caption = Teiltöne der { $name }-Saite: Verluste in Tausendsteln des Schwungs
 partials-column-n = Teilton

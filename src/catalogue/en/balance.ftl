@@ -5,6 +5,7 @@ balance-picture = { $title }. The table below has every mark.
 balance-today = today’s
 balance-chosen = chosen
 balance-was = Today’s { $name } was taken for a { word-family } string, the most usual one: it stretches { $stretch } and holds its pitch { $steadiness } of 100.
+balance-point = { $kind }: stretches { $stretch }, holds its pitch { $steadiness } of 100
 balance-table = The marks as a table, with the parts of steadiness
 balance-parts = Steadiness joins three parts by their weights: days to settle, computed drift, and what fitters say. The last is a judgement and carries most of the difference between gut and the rest.
 balance-axis = steady (0 to 100, upwards)

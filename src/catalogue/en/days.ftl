@@ -28,6 +28,7 @@ nights-axis = cents lost in the day
 nights-day = day
 nights-enough = five cents
 nights-settled-is = that it has settled is
+nights-point = Day { $day } costs { $lost }; that it has settled is { $likely }.
 nights-table = The days as a table
 nights-caption = Cents lost each day by the { $name }
 nights-column-day = Day

@@ -19,6 +19,7 @@ partials-many = Of the first { $all } partials of the { $name }, { $count } go m
 partials-how = Each bar is one partial of the plucked string, counted from the lowest: its length is the seconds in which it falls by 60 dB, its filling what takes most of it.
 partials-ring = How easily the bridge gives is little known, and all bars lengthen or shorten with it: the first is { $ring }.
 partials-picture = { $title }. The table below has every partial.
+partials-point = Partial { $n }: { $label }
 partials-table = The partials as a table
 partials-caption = Partials of the { $name }: losses in thousandths of the swing
 partials-column-n = Partial
