@@ -4,7 +4,8 @@ use std::f64::consts::PI;
 
 use strings::construction::Construction;
 use strings::setting::Setting;
-use strings::simulate::sound::{self, PEAK, Piece, RATE};
+use strings::simulate::level::{self, PEAK};
+use strings::simulate::sound::{self, Piece, RATE};
 use strings::simulate::spectrum;
 
 #[test]
@@ -12,15 +13,15 @@ fn a_full_scale_sine_reads_as_the_standard_says() {
     // ITU-R BS.1770-4: 997 Hz at full scale into one channel reads −3.01 LKFS. From memory.
     let sine: Vec<f64> =
         (0..RATE * 3).map(|i| (2.0 * PI * 997.0 * i as f64 / RATE as f64).sin()).collect();
-    let found = sound::loudness(&sine);
+    let found = level::loudness(&sine);
     assert!((found + 3.01).abs() < 0.02, "{found}");
     let soft: Vec<f64> = sine.iter().map(|x| x / 10.0).collect();
-    assert!((sound::loudness(&soft) - found + 20.0).abs() < 1e-6);
+    assert!((level::loudness(&soft) - found + 20.0).abs() < 1e-6);
     // Silence before and after is gated away.
     let mut with_rest = vec![0.0; RATE * 4];
     with_rest.extend(&sine);
-    assert!((sound::loudness(&with_rest) - found).abs() < 0.5);
-    assert!(!sound::loudness(&vec![0.0; RATE]).is_finite());
+    assert!((level::loudness(&with_rest) - found).abs() < 0.5);
+    assert!(!level::loudness(&vec![0.0; RATE]).is_finite());
 }
 
 #[test]
@@ -151,5 +152,5 @@ fn two_sounds_match_and_the_difference_they_had_is_told() {
     assert!((soft.natural - one.natural).abs() < 1e-9);
     let factor = 10.0_f64.powf((one.natural - one.loudness) / 20.0);
     let back: Vec<f64> = one.samples.iter().map(|x| f64::from(*x) * factor).collect();
-    assert!((sound::loudness(&back) - one.natural).abs() < 0.05);
+    assert!((level::loudness(&back) - one.natural).abs() < 0.05);
 }

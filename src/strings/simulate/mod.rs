@@ -16,6 +16,7 @@ pub mod dispersion;
 pub mod friction;
 pub mod gesture;
 pub mod judge;
+pub mod level;
 pub mod loss_filter;
 pub mod map;
 pub mod note;

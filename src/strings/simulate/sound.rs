@@ -6,6 +6,7 @@
 use super::body::Body;
 use super::friction::Law;
 use super::gesture::{Gesture, Track};
+use super::level;
 use super::map::closed_limits;
 use super::note::{self, Note};
 use super::player;
@@ -19,8 +20,6 @@ use crate::setting::Setting;
 pub const RATE: usize = 48_000;
 /// Loudness to which sounds are brought unless asked otherwise, LUFS: that of broadcasts.
 pub const LOUDNESS: f64 = -23.0;
-/// No sample is larger, of full scale: one decibel below it.
-pub const PEAK: f64 = 0.891;
 /// Place of the bow, of the length from the bridge: common practice. No whole number of parts, at which some partials are mute.
 const PLACE: f64 = 0.108;
 /// Place of a pizzicato: common practice, no source.
@@ -149,7 +148,14 @@ pub fn play_telling(
             }
         }
     }
-    levelled(&bars.samples, loudness, bars.clean)
+    let levelled = level::levelled(&bars.samples, loudness);
+    Sound {
+        loudness: levelled.loudness,
+        natural: levelled.natural,
+        peak: levelled.samples.iter().fold(0.0_f64, |most, x| most.max(x.abs())),
+        clean: bars.clean,
+        samples: levelled.samples.into_iter().map(|x| x as f32).collect(),
+    }
 }
 
 /// How a bowed note is shaped.
@@ -272,109 +278,4 @@ pub fn heard(note: &Note, kind: &Kind) -> Vec<f64> {
         .chunks_exact(steps.max(1))
         .map(|some| some.iter().sum::<f64>() / some.len() as f64)
         .collect()
-}
-
-/// A section of second order with its memory, for loudness.
-struct Weighting {
-    b: [f64; 3],
-    a: [f64; 2],
-    kept: [f64; 2],
-}
-
-impl Weighting {
-    fn pass(&mut self, x: f64) -> f64 {
-        let y = self.b[0] * x + self.kept[0];
-        self.kept[0] = self.b[1] * x - self.a[0] * y + self.kept[1];
-        self.kept[1] = self.b[2] * x - self.a[1] * y;
-        y
-    }
-}
-
-/// Loudness of one channel at [`RATE`], LUFS; minus infinity in silence.
-///
-/// Source: [`crate::source::BS_1770`]: two filters, blocks of 400 ms every 100 ms, gates at −70 and 10 below the mean.
-#[must_use]
-pub fn loudness(samples: &[f64]) -> f64 {
-    let mut head = Weighting {
-        b: [1.535_124_859_586_97, -2.691_696_189_406_38, 1.198_392_810_852_85],
-        a: [-1.690_659_293_182_41, 0.732_480_774_215_85],
-        kept: [0.0; 2],
-    };
-    let mut low = Weighting {
-        b: [1.0, -2.0, 1.0],
-        a: [-1.990_047_454_833_98, 0.990_072_250_366_21],
-        kept: [0.0; 2],
-    };
-    let squares: Vec<f64> = samples
-        .iter()
-        .map(|x| {
-            let y = low.pass(head.pass(*x));
-            y * y
-        })
-        .collect();
-    let tenth = RATE / 10;
-    let tenths: Vec<f64> =
-        squares.chunks(tenth).map(|part| part.iter().sum::<f64>() / tenth as f64).collect();
-    let blocks: Vec<f64> = if tenths.len() < 4 {
-        vec![squares.iter().sum::<f64>() / squares.len().max(1) as f64]
-    } else {
-        tenths.windows(4).map(|four| four.iter().sum::<f64>() / 4.0).collect()
-    };
-    let level = |power: f64| -0.691 + 10.0 * libm::log10(power);
-    let mean_above = |gate: f64| {
-        let above: Vec<f64> = blocks.iter().copied().filter(|b| level(*b) > gate).collect();
-        above.iter().sum::<f64>() / above.len().max(1) as f64
-    };
-    let gate = level(mean_above(-70.0)) - 10.0;
-    level(mean_above(gate.max(-70.0)))
-}
-
-/// How far ahead and behind the limiter looks, samples: 5 ms. Shorter would be heard as a crackle.
-const LOOK: usize = 240;
-
-/// Turns down where a sample would be above [`PEAK`], smoothly, beginning before it and ending after.
-fn limited(samples: &[f64]) -> Vec<f64> {
-    let wanted: Vec<f64> =
-        samples.iter().map(|x| if x.abs() > PEAK { PEAK / x.abs() } else { 1.0 }).collect();
-    if wanted.iter().all(|g| *g >= 1.0) {
-        return samples.to_vec();
-    }
-    // The least over ±LOOK, then the mean over ±LOOK/2 of that: never above what is wanted.
-    let least: Vec<f64> = (0..wanted.len())
-        .map(|i| {
-            let to = (i + LOOK + 1).min(wanted.len());
-            wanted[i.saturating_sub(LOOK)..to].iter().copied().fold(1.0, f64::min)
-        })
-        .collect();
-    (0..least.len())
-        .map(|i| {
-            let part = &least[i.saturating_sub(LOOK / 2)..(i + LOOK / 2 + 1).min(least.len())];
-            samples[i] * part.iter().sum::<f64>() / part.len() as f64
-        })
-        .collect()
-}
-
-/// Brings samples to a loudness, LUFS, with no peak above [`PEAK`].
-#[must_use]
-pub fn levelled(samples: &[f64], wanted: f64, clean: bool) -> Sound {
-    let mut gain = 1.0;
-    let mut out = samples.to_vec();
-    // Turning peaks down takes loudness, which is given back: three rounds meet it to a hundredth of a decibel.
-    for _ in 0..6 {
-        let found = loudness(&out);
-        if !found.is_finite() || (found - wanted).abs() < 0.01 {
-            break;
-        }
-        gain *= libm::pow(10.0, (wanted - found) / 20.0);
-        let loud: Vec<f64> = samples.iter().map(|x| x * gain).collect();
-        out = limited(&loud);
-    }
-    let peak = out.iter().fold(0.0_f64, |most, x| most.max(x.abs()));
-    Sound {
-        loudness: loudness(&out),
-        natural: loudness(samples),
-        peak,
-        clean,
-        samples: out.into_iter().map(|x| x as f32).collect(),
-    }
 }
