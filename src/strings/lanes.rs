@@ -1,8 +1,8 @@
 //! One number, or several side by side that go through the same formula.
 
-use core::ops::{Add, Div, Mul, Sub};
+use core::ops::{Add, BitAnd, BitOr, Div, Mul, Neg, Not, Sub};
 
-/// How many strings stand side by side.
+/// How many strings or notes stand side by side.
 pub const LANES: usize = 4;
 
 /// Four numbers in vector registers.
@@ -10,8 +10,24 @@ pub type Four = wide::f64x4;
 
 /// One number, or several side by side that go through the same formula.
 pub trait Lanes:
-    Copy + Add<Output = Self> + Sub<Output = Self> + Mul<Output = Self> + Div<Output = Self>
+    Copy
+    + Add<Output = Self>
+    + Sub<Output = Self>
+    + Mul<Output = Self>
+    + Div<Output = Self>
+    + Neg<Output = Self>
 {
+    /// How many there are.
+    const COUNT: usize;
+    /// Whether something holds, lane by lane.
+    type Truth: Copy
+        + BitAnd<Output = Self::Truth>
+        + BitOr<Output = Self::Truth>
+        + Not<Output = Self::Truth>;
+    /// A number for each lane.
+    fn each(number: impl FnMut(usize) -> f64) -> Self;
+    /// The number in lane `l`.
+    fn lane(self, l: usize) -> f64;
     /// The same number in every lane.
     fn all(x: f64) -> Self;
     /// The square root, correctly rounded as the standard wants it.
@@ -26,9 +42,28 @@ pub trait Lanes:
     /// The larger of two, lane by lane.
     #[must_use]
     fn most(self, other: Self) -> Self;
+    /// Without its sign.
+    #[must_use]
+    fn size(self) -> Self;
+    /// Whether it is above another, lane by lane.
+    fn above(self, other: Self) -> Self::Truth;
+    /// One number where something holds, another where it does not.
+    #[must_use]
+    fn either(truth: Self::Truth, holds: Self, not: Self) -> Self;
 }
 
 impl Lanes for f64 {
+    const COUNT: usize = 1;
+    type Truth = bool;
+
+    fn each(mut number: impl FnMut(usize) -> f64) -> Self {
+        number(0)
+    }
+
+    fn lane(self, _: usize) -> f64 {
+        self
+    }
+
     fn all(x: f64) -> Self {
         x
     }
@@ -48,9 +83,32 @@ impl Lanes for f64 {
     fn most(self, other: Self) -> Self {
         self.max(other)
     }
+
+    fn size(self) -> Self {
+        self.abs()
+    }
+
+    fn above(self, other: Self) -> bool {
+        self > other
+    }
+
+    fn either(truth: bool, holds: Self, not: Self) -> Self {
+        if truth { holds } else { not }
+    }
 }
 
 impl Lanes for Four {
+    const COUNT: usize = LANES;
+    type Truth = Self;
+
+    fn each(number: impl FnMut(usize) -> f64) -> Self {
+        Self::new(core::array::from_fn(number))
+    }
+
+    fn lane(self, l: usize) -> f64 {
+        self.to_array()[l]
+    }
+
     fn all(x: f64) -> Self {
         Self::splat(x)
     }
@@ -69,5 +127,17 @@ impl Lanes for Four {
 
     fn most(self, other: Self) -> Self {
         self.max(other)
+    }
+
+    fn size(self) -> Self {
+        self.abs()
+    }
+
+    fn above(self, other: Self) -> Self {
+        self.simd_gt(other)
+    }
+
+    fn either(truth: Self, holds: Self, not: Self) -> Self {
+        truth.select(holds, not)
     }
 }

@@ -19,7 +19,7 @@ fn the_first_clean_start_lies_on_guettlers_line() {
     for acceleration in map::ratios(0.5, 10.0, 8) {
         let (_, least) = map::closed_attack(&string, place, acceleration);
         let first = map::ratios(0.5 * least, 6.0 * least, 80).into_iter().find(|force| {
-            let mut bowed = Bowed::<1, _>::new(&strung, [place], Hyperbolic::new(0.3, 0.6, 0.02));
+            let mut bowed = Bowed::new(&strung, place, Hyperbolic::new(0.3, 0.6, 0.02));
             let mut watch = Watch::new(strung.period(), 40.0);
             let gesture = Gesture::accelerated(acceleration, *force, place);
             bowed.play(&[gesture], (40.0 * strung.period()) as usize, |_, m| watch.see(0, m));

@@ -6,13 +6,13 @@ use strings::simulate::{Body, Bowed, Hyperbolic, Sounding, Strung};
 
 /// The pull of a finger that lets go over a thousandth of a second, and the waves that follow at the bow's place.
 fn plucked(strung: &Strung, place: f64, seconds: f64) -> Vec<f64> {
-    let mut bowed = Bowed::<1, _>::new(strung, [place], Hyperbolic::rosin());
+    let mut bowed = Bowed::new(strung, place, Hyperbolic::rosin());
     let (rate, over) = (strung.rate(), 3e-4);
     (0..(seconds * rate) as usize)
         .map(|k| {
             let t = (k as f64 / rate / over).min(1.0);
             let force = -0.5 + 0.5 * (PI * t).cos();
-            bowed.pulled(&[force]).speed[0]
+            bowed.pulled(force).speed
         })
         .collect()
 }
@@ -86,7 +86,7 @@ fn no_round_of_any_string_gains() {
     for (string, body) in &strings {
         for rate in [48_000.0, 96_000.0, 192_000.0] {
             let strung = Strung::new(string, body, rate);
-            let bowed = Bowed::<1, _>::new(&strung, [0.11], Hyperbolic::rosin());
+            let bowed = Bowed::new(&strung, 0.11, Hyperbolic::rosin());
             for k in 1..2000 {
                 let (re, im) = bowed.round(0, PI * f64::from(k) / 2000.0);
                 assert!(re.hypot(im) <= 1.0 + 1e-12, "{string:?} at {rate}: {}", re.hypot(im));
@@ -120,7 +120,7 @@ fn what_the_bridge_takes_is_what_the_model_says() {
     let (z, r, pitch) = (0.3, 25.0, 200.0);
     let string = super::plain(pitch, z, 1e-7);
     let strung = Strung::new(&string, &Body::resistive(r), 96_000.0);
-    let bowed = Bowed::<1, _>::new(&strung, [0.1], Hyperbolic::rosin());
+    let bowed = Bowed::new(&strung, 0.1, Hyperbolic::rosin());
     for n in [1.0, 2.0, 5.0, 12.0] {
         let (re, im) = bowed.round(0, 2.0 * PI * pitch * n / 96_000.0);
         let found = -re.hypot(im).ln() / (PI * n);

@@ -15,11 +15,11 @@ fn rosin_that_warms_gives_the_friction_measured_in_steady_sliding() {
     check(
         &authority,
         rows.map(|(v, expected)| {
-            let mut law = Thermal::<1>::new(48_000.0);
+            let mut law = Thermal::<f64>::new(48_000.0);
             let mut force = 0.0;
             // A surface held at this speed: one that yields next to nothing.
             for _ in 0..200_000 {
-                force = law.meet(&[-v], 1e-9, &[1.0]).force[0];
+                force = law.meet(-v, 1e-9, 1.0).force;
             }
             row(
                 format!("friction at {v} m/s"),
@@ -45,9 +45,9 @@ fn the_force_lies_on_the_line_and_on_the_curve() {
     // Friedlander's construction: v = v_h + Y f on the line, f = F μ(v) on the curve, whichever way the string runs.
     let (yields, press) = (1.7, 0.8);
     for free in [-3.0, -1.4, -0.2, 0.0, 0.4, 1.3, 2.0] {
-        let mut law = Hyperbolic::<1>::new(0.3, 0.5, 0.15);
-        let contact = law.meet(&[free], yields, &[press]);
-        let (f, v) = (contact.force[0], contact.slip[0]);
+        let mut law = Hyperbolic::<f64>::new(0.3, 0.5, 0.15);
+        let contact = law.meet(free, yields, press);
+        let (f, v) = (contact.force, contact.slip);
         assert!((free + yields * f - v).abs() < 1e-12, "{free}: {contact:?}");
         if v == 0.0 {
             assert!(f.abs() <= press * 0.8 + 1e-12);
@@ -60,6 +60,6 @@ fn the_force_lies_on_the_line_and_on_the_curve() {
 
 #[test]
 fn a_bow_off_the_string_does_nothing() {
-    assert!(Hyperbolic::<1>::rosin().meet(&[0.3], 2.0, &[0.0]).force[0].abs() < 1e-300);
-    assert!(Thermal::<1>::new(48e3).meet(&[0.3], 2.0, &[0.0]).force[0].abs() < 1e-300);
+    assert!(Hyperbolic::<f64>::rosin().meet(0.3, 2.0, 0.0).force.abs() < 1e-300);
+    assert!(Thermal::<f64>::new(48e3).meet(0.3, 2.0, 0.0).force.abs() < 1e-300);
 }

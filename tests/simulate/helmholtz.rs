@@ -16,18 +16,18 @@ fn the_ideal_motion_has_its_numbers() {
     let (z, v, beta, pitch) = (0.35, 0.1, 0.1, 196.0);
     let string = super::plain(pitch, z, 1e-6);
     let strung = Strung::new(&string, &Body::rigid(), 192_000.0);
-    let mut bowed = Bowed::<1, _>::new(&strung, [beta], Hyperbolic::rosin());
-    bowed.set_moving(&[v]);
+    let mut bowed = Bowed::new(&strung, beta, Hyperbolic::rosin());
+    bowed.set_moving(v);
     let period = bowed.period();
     let mut watch = Watch::new(period, 12.0);
     let (mut bridge, mut speed, mut slip, mut waves) = (vec![], vec![], vec![], vec![]);
     // A bow that goes along and does not press: what presses puts ripples on the motion, of a twelfth of the jump here.
     bowed.play(&[Gesture::steady(v, 0.0, beta)], (12.0 * period) as usize, |_, m| {
         watch.see(0, m);
-        bridge.push(m.bridge_force[0]);
-        speed.push(m.speed[0]);
-        slip.push(m.slip[0]);
-        waves.push((m.leaving[0][0], m.arriving[0][0]));
+        bridge.push(m.bridge_force);
+        speed.push(m.speed);
+        slip.push(m.slip);
+        waves.push((m.leaving[0], m.arriving[0]));
     });
     let note = watch.judge(beta);
     assert_eq!(note.regime, Regime::Helmholtz);
@@ -112,8 +112,8 @@ fn the_note_falls_as_the_bow_presses() {
             ..super::plain(293.66, 0.25, 0.0)
         };
         let strung = Strung::new(&string, &Body::rigid(), 96_000.0);
-        let mut bowed = Bowed::<1, _>::new(&strung, [0.113], Hyperbolic::rosin());
-        bowed.set_moving(&[0.1]);
+        let mut bowed = Bowed::new(&strung, 0.113, Hyperbolic::rosin());
+        bowed.set_moving(0.1);
         let period = bowed.period();
         let mut watch = Watch::new(period, 80.0);
         bowed.play(&[Gesture::steady(0.1, force, 0.113)], (80.0 * period) as usize, |_, m| {

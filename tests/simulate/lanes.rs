@@ -1,6 +1,9 @@
 //! Notes side by side give the bits that each gives alone, and the same bits every time.
 
-use strings::simulate::{Body, Bowed, Friction, Gesture, Hyperbolic, Strung, Thermal, Track};
+use strings::lanes::{Four, Lanes};
+use strings::simulate::{
+    Body, Bowed, Friction, Gesture, Hyperbolic, Law, Strung, Thermal, Track, note,
+};
 
 fn gestures() -> [Gesture; 4] {
     [
@@ -15,20 +18,20 @@ fn gestures() -> [Gesture; 4] {
     ]
 }
 
-fn together<F: Friction<4>>(strung: &Strung, friction: F) -> Vec<[u64; 4]> {
+fn together<F: Friction<Four>>(strung: &Strung, friction: F) -> Vec<[u64; 4]> {
     let gestures = gestures();
-    let places = std::array::from_fn(|l| gestures[l].place.at(0.0));
+    let places = Four::each(|l| gestures[l].place.at(0.0));
     let mut out = vec![];
-    Bowed::<4, F>::new(strung, places, friction)
-        .play(&gestures, 6000, |_, m| out.push(m.bridge_force.map(f64::to_bits)));
+    Bowed::new(strung, places, friction)
+        .play(&gestures, 6000, |_, m| out.push(m.bridge_force.to_array().map(f64::to_bits)));
     out
 }
 
-fn alone<F: Friction<1>>(strung: &Strung, l: usize, friction: F) -> Vec<u64> {
+fn alone<F: Friction<f64>>(strung: &Strung, l: usize, friction: F) -> Vec<u64> {
     let gesture = gestures()[l].clone();
     let mut out = vec![];
-    Bowed::<1, F>::new(strung, [gesture.place.at(0.0)], friction)
-        .play(&[gesture], 6000, |_, m| out.push(m.bridge_force[0].to_bits()));
+    Bowed::new(strung, gesture.place.at(0.0), friction)
+        .play(&[gesture], 6000, |_, m| out.push(m.bridge_force.to_bits()));
     out
 }
 
@@ -50,6 +53,19 @@ fn four_side_by_side_are_each_as_alone() {
             );
         }
         assert_eq!(four, together(&strung, Hyperbolic::rosin()));
+    }
+}
+
+#[test]
+fn a_row_of_a_map_is_judged_as_each_note_alone() {
+    let (string, body) = super::bits::string();
+    let gestures: Vec<Gesture> =
+        (1..=10).map(|i| Gesture::steady(0.1, 0.05 * f64::from(i * i), 0.1)).collect();
+    for law in [Law::Hyperbolic, Law::Thermal] {
+        let strung = Strung::new(&string, &body, string.rate(0.1, law));
+        let together = note::judged(&strung, law, &gestures, Some(0.1));
+        assert_eq!(together, note::judged_alone(&strung, law, &gestures, Some(0.1)));
+        assert!(together.iter().any(|note| note.regime != together[0].regime), "all are alike");
     }
 }
 

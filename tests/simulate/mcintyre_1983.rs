@@ -24,15 +24,15 @@ fn run() -> Vec<f64> {
         *r /= -sum;
     }
     // Sliding f = 1/(1.5 − q), sticking at q = 1 up to f = 2, Z = 1: with w = 1 − q, f = 2 · 0.5/(0.5 + w).
-    let mut friction = Hyperbolic::<1>::new(0.0, 2.0, 0.5);
+    let mut friction = Hyperbolic::<f64>::new(0.0, 2.0, 0.5);
     let mut outgoing: Vec<f64> = Vec::with_capacity(STEPS);
     let mut speed = Vec::with_capacity(STEPS);
     for t in 0..STEPS {
         // q_h = r ∗ (q + Z f); the present step does not reach itself, as r has died out at t = 0 to 1e-8.
         let arriving: f64 =
             (1..reflected.len().min(t + 1)).map(|k| reflected[k] * outgoing[t - k]).sum();
-        let contact = friction.meet(&[arriving - 1.0], 1.0, &[1.0]);
-        let (f, q) = (contact.force[0], 1.0 + contact.slip[0]);
+        let contact = friction.meet(arriving - 1.0, 1.0, 1.0);
+        let (f, q) = (contact.force, 1.0 + contact.slip);
         outgoing.push(q + f);
         speed.push(q);
     }

@@ -13,12 +13,12 @@ fn bridge(finer: usize) -> Vec<f64> {
         modes: vec![strings::simulate::body::Mode { frequency: 460.0, q: 20.0, conductance: 0.05 }],
     };
     let strung = Strung::new(&string, &body, rate);
-    let mut bowed = Bowed::<1, _>::new(&strung, [0.171], Hyperbolic::rosin());
+    let mut bowed = Bowed::new(&strung, 0.171, Hyperbolic::rosin());
     let over = 2e-3;
     let mut out = vec![];
     for k in 0..(0.012 * rate) as usize {
         let t = (k as f64 / rate / over).min(1.0);
-        let force = bowed.pulled(&[0.5 - 0.5 * (2.0 * PI * t).cos()]).bridge_force[0];
+        let force = bowed.pulled(0.5 - 0.5 * (2.0 * PI * t).cos()).bridge_force;
         if k % finer == 0 {
             out.push(force);
         }
@@ -59,13 +59,13 @@ fn start(
     let period = strung.period();
     let mut watch = Watch::new(period, 60.0);
     let steps = (60.0 * period) as usize;
-    let see = |_: usize, m: &strings::simulate::Moment<1>| watch.see(0, m);
+    let see = |_: usize, m: &strings::simulate::Moment<f64>| watch.see(0, m);
     match law {
         Law::Hyperbolic => {
-            Bowed::<1, _>::new(&strung, [0.1], Hyperbolic::rosin()).play(&gesture, steps, see);
+            Bowed::new(&strung, 0.1, Hyperbolic::rosin()).play(&gesture, steps, see);
         }
         Law::Thermal => {
-            Bowed::<1, _>::new(&strung, [0.1], Thermal::new(rate)).play(&gesture, steps, see);
+            Bowed::new(&strung, 0.1, Thermal::new(rate)).play(&gesture, steps, see);
         }
     }
     let note = watch.judge(0.1);

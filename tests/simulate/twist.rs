@@ -13,10 +13,10 @@ fn an_echo_of_twist_comes_back_at_its_own_speed() {
     };
     let rate = 192_000.0;
     let strung = Strung::new(&string, &Body::rigid(), rate);
-    let mut bowed = Bowed::<1, _>::new(&strung, [0.5], Hyperbolic::new(0.5, 0.0, 1.0));
+    let mut bowed = Bowed::new(&strung, 0.5, Hyperbolic::new(0.5, 0.0, 1.0));
     // A bow that slides fast holds with the same force always; a pinch makes it hold more for an instant.
     let twist: Vec<f64> =
-        (0..300).map(|k| bowed.step(&[50.0], &[if k == 0 { 1.0 } else { 0.0 }]).twist[0]).collect();
+        (0..300).map(|k| bowed.step(50.0, if k == 0 { 1.0 } else { 0.0 }).twist).collect();
     let echo = (100..260).max_by(|a, b| twist[*a].abs().total_cmp(&twist[*b].abs())).unwrap();
     // From the middle to an end and back takes half a period of the first twist; it comes back turned over.
     let expected = rate / 543.0 / 2.0;

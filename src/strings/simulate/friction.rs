@@ -4,13 +4,15 @@
 //! meeting with the curve of friction is the force. Where they meet more than once the string keeps to what it did
 //! before, sticking or sliding, until that is possible no longer. Source: [`crate::source::MSW_1983`].
 
-/// How bow and string touch, in each of `L` notes.
+use crate::lanes::Lanes;
+
+/// How bow and string touch.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Contact<const L: usize> {
+pub struct Contact<N> {
     /// Force of the bow on the string, N.
-    pub force: [f64; L],
+    pub force: N,
     /// Speed of the string's surface over that of the bow, m/s: zero while it sticks.
-    pub slip: [f64; L],
+    pub slip: N,
 }
 
 /// By which law the hair holds.
@@ -22,36 +24,36 @@ pub enum Law {
     Thermal,
 }
 
-/// A law of friction in `L` notes side by side.
-pub trait Friction<const L: usize> {
+/// A law of friction, in one note or several side by side.
+pub trait Friction<N: Lanes> {
     /// The force at which string and bow meet in this step.
     ///
     /// `free` is the speed that the surface would have without the bow, less that of the bow, m/s; `yields` what it
     /// gains for a newton, m/s; `press` the force of the bow on the string, N.
-    fn meet(&mut self, free: &[f64; L], yields: f64, press: &[f64; L]) -> Contact<L>;
+    fn meet(&mut self, free: N, yields: f64, press: N) -> Contact<N>;
 }
 
 /// Friction that falls with speed: μ = μd + (μs − μd) v₀/(v₀ + v).
 ///
 /// Source: the hyperbolic law of [`crate::source::SCHOONDERWALDT_2008`], eqs. 4 and 5.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Hyperbolic<const L: usize> {
+pub struct Hyperbolic<N: Lanes> {
     sliding: f64,
     drop: f64,
     speed: f64,
-    sticks: [bool; L],
+    sticks: N::Truth,
 }
 
-impl<const L: usize> Hyperbolic<L> {
+impl<N: Lanes> Hyperbolic<N> {
     /// A law of friction in fast sliding, its drop from rest to there, and the speed at which half of that is gone.
     #[must_use]
-    pub const fn new(sliding: f64, drop: f64, speed: f64) -> Self {
-        Self { sliding, drop, speed, sticks: [true; L] }
+    pub fn new(sliding: f64, drop: f64, speed: f64) -> Self {
+        Self { sliding, drop, speed, sticks: N::all(1.0).above(N::all(0.0)) }
     }
 
     /// The model's rosin, all constants central.
     #[must_use]
-    pub const fn rosin() -> Self {
+    pub fn rosin() -> Self {
         use crate::constant::{FRICTION_DROP, FRICTION_SPEED, SLIDING_FRICTION};
         Self::new(SLIDING_FRICTION, FRICTION_DROP.value, FRICTION_SPEED)
     }
@@ -63,35 +65,28 @@ impl<const L: usize> Hyperbolic<L> {
     }
 }
 
-impl<const L: usize> Friction<L> for Hyperbolic<L> {
+impl<N: Lanes> Friction<N> for Hyperbolic<N> {
     #[inline(always)]
-    fn meet(&mut self, free: &[f64; L], yields: f64, press: &[f64; L]) -> Contact<L> {
-        let mut contact = Contact { force: [0.0; L], slip: [0.0; L] };
-        let stiff = 1.0 / yields;
-        for l in 0..L {
-            // Forward or backward is the same but for the sign.
-            let m = free[l].abs();
-            // What the string would gain for a coefficient of one.
-            let gain = yields * press[l];
-            let a = m - gain * self.sliding;
-            let k = gain * self.drop * self.speed;
-            // Sliding at w: (w − a)(w + v₀) + k = 0; of its roots the faster one is stable.
-            let sum = a + self.speed;
-            let under = sum * sum - 4.0 * k;
-            let root = if under > 0.0 { under } else { 0.0 }.sqrt();
-            let w = 0.5 * (a - self.speed + root);
-            let may_slide = (under >= 0.0) & (w > 0.0);
-            let may_stick = m <= gain * (self.sliding + self.drop);
-            let sticks = may_stick & (self.sticks[l] | !may_slide);
-            self.sticks[l] = sticks;
-            let w = if sticks | !may_slide { 0.0 } else { w };
-            contact.force[l] = -(m - w) * stiff;
-            contact.slip[l] = w;
-            if free[l] < 0.0 {
-                contact.force[l] = -contact.force[l];
-                contact.slip[l] = -w;
-            }
-        }
-        contact
+    fn meet(&mut self, free: N, yields: f64, press: N) -> Contact<N> {
+        let (none, all) = (N::all(0.0), N::all);
+        // Forward or backward is the same but for the sign.
+        let m = free.size();
+        // What the string would gain for a coefficient of one.
+        let gain = all(yields) * press;
+        let a = m - gain * all(self.sliding);
+        let k = gain * all(self.drop) * all(self.speed);
+        // Sliding at w: (w − a)(w + v₀) + k = 0; of its roots the faster one is stable.
+        let sum = a + all(self.speed);
+        let under = sum * sum - all(4.0) * k;
+        let root = N::either(under.above(none), under, none).root();
+        let w = all(0.5) * (a - all(self.speed) + root);
+        let must_stick = none.above(under) | !w.above(none);
+        let must_slide = m.above(gain * all(self.sliding + self.drop));
+        let sticks = !must_slide & (self.sticks | must_stick);
+        self.sticks = sticks;
+        let w = N::either(sticks | must_stick, none, w);
+        let force = (m - w) * all(1.0 / yields);
+        let backward = none.above(free);
+        Contact { force: N::either(backward, force, -force), slip: N::either(backward, -w, w) }
     }
 }

@@ -1,6 +1,7 @@
 //! What sort of note was it? Read off when the string slips.
 
 use super::bowed::Moment;
+use crate::lanes::Lanes;
 
 /// How the string moves in the end.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -114,8 +115,8 @@ impl Watch {
 
     /// Looks at lane `l` of a moment.
     #[inline(always)]
-    pub fn see<const L: usize>(&mut self, l: usize, moment: &Moment<L>) {
-        self.look(moment.slip[l], moment.bow[l]);
+    pub fn see<N: Lanes>(&mut self, l: usize, moment: &Moment<N>) {
+        self.look(moment.slip.lane(l), moment.bow.lane(l));
     }
 
     /// Looks at one step's slip under a bow of this speed, m/s.

@@ -7,10 +7,11 @@ use super::body::Body;
 use super::friction::Law;
 use super::gesture::{Gesture, Track};
 use super::judge::{Judgement, Regime};
-use super::note::{LANES, judged};
+use super::note::judged;
 use super::sounding::Sounding;
 use super::strung::Strung;
 use crate::constant::{FRICTION_DROP, FRICTION_SPEED, SLIDING_FRICTION};
+use crate::lanes::LANES;
 use crate::physics::bowing;
 use crate::quantity::{Kilogram, KilogramPerSecond};
 

@@ -10,9 +10,8 @@ use super::judge::{Judgement, Watch};
 use super::strung::Strung;
 use super::thermal::Thermal;
 use crate::answer_to_bow::RING_ENDS;
+use crate::lanes::{Four, Lanes};
 
-/// Notes that are stepped side by side.
-pub const LANES: usize = 4;
 /// How long a note is watched when its regime is asked for, in periods.
 pub const PERIODS: f64 = 60.0;
 
@@ -48,7 +47,7 @@ fn by_law(strung: &Strung, law: Law, gesture: &Gesture, moving: Option<f64>, sec
     }
 }
 
-fn one<F: Friction<1>>(
+fn one<F: Friction<f64>>(
     strung: &Strung,
     friction: F,
     gesture: &Gesture,
@@ -59,14 +58,14 @@ fn one<F: Friction<1>>(
     let place = gesture.place.at(0.0);
     let mut watch = Watch::new(strung.period(), steps as f64 / strung.period());
     let (mut force, mut speed) = (Vec::with_capacity(steps), Vec::with_capacity(steps));
-    let see = |_: usize, moment: &Moment<1>| {
+    let see = |_: usize, moment: &Moment<f64>| {
         watch.see(0, moment);
-        force.push(moment.bridge_force[0]);
-        speed.push(moment.bridge_speed[0]);
+        force.push(moment.bridge_force);
+        speed.push(moment.bridge_speed);
     };
-    let mut string = Bowed::<1, F>::new(strung, [place], friction);
+    let mut string = Bowed::new(strung, place, friction);
     if let Some(speed) = moving {
-        string.set_moving(&[speed]);
+        string.set_moving(speed);
     }
     string.play(core::slice::from_ref(gesture), steps, see);
     Note {
@@ -84,20 +83,20 @@ fn one<F: Friction<1>>(
 pub fn plucked(strung: &Strung, place: f64, pull: f64, letting_go: f64, seconds: f64) -> Note {
     let steps = (seconds * strung.rate()) as usize;
     let (mut force, mut speed) = (Vec::with_capacity(steps), Vec::with_capacity(steps));
-    let mut string = Bowed::<1, _>::new(strung, [place], Hyperbolic::rosin());
+    let mut string = Bowed::new(strung, place, Hyperbolic::rosin());
     // To let go of a string that is held is to push it back by as much: the two differ by what stands still.
     let going = (letting_go * strung.rate()).max(1.0);
     for k in 0..steps {
         let t = (k as f64 / going).min(1.0);
-        let moment = string.pulled(&[-pull * t * t * (3.0 - 2.0 * t)]);
-        force.push(moment.bridge_force[0]);
-        speed.push(moment.bridge_speed[0]);
+        let moment = string.pulled(-pull * t * t * (3.0 - 2.0 * t));
+        force.push(moment.bridge_force);
+        speed.push(moment.bridge_speed);
     }
     let judgement = Watch::new(strung.period(), 0.0).judge(place);
     Note { rate: strung.rate(), bridge_force: force, bridge_speed: speed, judgement }
 }
 
-/// Judges any number of notes of [`PERIODS`] periods, [`LANES`] at a time.
+/// Judges any number of notes of [`PERIODS`] periods, [`LANES`](crate::lanes::LANES) at a time.
 ///
 /// `moving` is the bow speed of the ideal motion from which they start, m/s; without it they start from rest.
 #[must_use]
@@ -107,36 +106,56 @@ pub fn judged(
     gestures: &[Gesture],
     moving: Option<f64>,
 ) -> Vec<Judgement> {
+    abreast::<Four>(strung, law, gestures, moving)
+}
+
+/// As [`judged`], one at a time: the answers are the same, only the time differs.
+#[must_use]
+pub fn judged_alone(
+    strung: &Strung,
+    law: Law,
+    gestures: &[Gesture],
+    moving: Option<f64>,
+) -> Vec<Judgement> {
+    abreast::<f64>(strung, law, gestures, moving)
+}
+
+fn abreast<N: Lanes>(
+    strung: &Strung,
+    law: Law,
+    gestures: &[Gesture],
+    moving: Option<f64>,
+) -> Vec<Judgement> {
     let some = |some: &[Gesture]| match law {
-        Law::Hyperbolic => few::<LANES, _>(strung, some, moving, Hyperbolic::rosin()),
-        Law::Thermal => few::<LANES, _>(strung, some, moving, Thermal::new(strung.rate())),
+        Law::Hyperbolic => few::<N, _>(strung, some, moving, Hyperbolic::rosin()),
+        Law::Thermal => few::<N, _>(strung, some, moving, Thermal::new(strung.rate())),
     };
-    gestures.chunks(LANES).flat_map(some).collect()
+    gestures.chunks(N::COUNT).flat_map(some).collect()
 }
 
 /// With fewer gestures than lanes the last is played more than once and told once.
-fn few<const L: usize, F: Friction<L>>(
+fn few<N: Lanes, F: Friction<N>>(
     strung: &Strung,
     gestures: &[Gesture],
     moving: Option<f64>,
     friction: F,
 ) -> Vec<Judgement> {
     let Some(last) = gestures.last() else { return Vec::new() };
-    let lanes: [Gesture; L] = core::array::from_fn(|l| gestures.get(l).unwrap_or(last).clone());
-    let places: [f64; L] = core::array::from_fn(|l| lanes[l].place.at(0.0));
-    let mut bowed = Bowed::new(strung, places, friction);
+    let mut lanes = gestures.to_vec();
+    lanes.resize(N::COUNT, last.clone());
+    let mut bowed = Bowed::new(strung, N::each(|l| lanes[l].place.at(0.0)), friction);
     if let Some(speed) = moving {
-        bowed.set_moving(&[speed; L]);
+        bowed.set_moving(N::all(speed));
     }
     let period = bowed.period();
-    let mut watches: [Watch; L] = core::array::from_fn(|_| Watch::new(period, PERIODS));
+    let mut watches = vec![Watch::new(period, PERIODS); N::COUNT];
     bowed.play(&lanes, (PERIODS * period) as usize, |_, moment| {
         for (l, watch) in watches.iter_mut().enumerate() {
             watch.see(l, moment);
         }
     });
-    let judged = watches.into_iter().zip(places).map(|(watch, place)| watch.judge(place));
-    judged.take(gestures.len()).collect()
+    let judged = watches.into_iter().zip(gestures);
+    judged.map(|(watch, gesture)| watch.judge(gesture.place.at(0.0))).collect()
 }
 
 /// Seconds in which a sound that dies away falls by 60 dB: six times what it takes from −5 to −15 dB.

@@ -1,5 +1,7 @@
 //! One link of a digital filter, and its answer at a frequency.
 
+use crate::lanes::Lanes;
+
 /// A complex number: real and imaginary part.
 pub(super) type Complex = (f64, f64);
 
@@ -31,9 +33,9 @@ pub(super) fn delay(omega: f64) -> Complex {
 
 /// A section y = b₀x + b₁x' + b₂x'' − a₁y' − a₂y''.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) struct Section {
-    pub(super) b: [f64; 3],
-    pub(super) a: [f64; 2],
+pub(super) struct Section<N = f64> {
+    pub(super) b: [N; 3],
+    pub(super) a: [N; 2],
 }
 
 impl Section {
@@ -63,6 +65,11 @@ impl Section {
     /// All-pass of first order, (a + z⁻¹)/(1 + a z⁻¹).
     pub(super) const fn all_pass(a: f64) -> Self {
         Self { b: [a, 1.0, 0.0], a: [a, 0.0] }
+    }
+
+    /// The same for every note side by side.
+    pub(super) fn abreast<N: Lanes>(&self) -> Section<N> {
+        Section { b: self.b.map(N::all), a: self.a.map(N::all) }
     }
 
     /// Its answer at `omega` radians a step.

@@ -9,24 +9,25 @@
 
 use super::friction::{Contact, Friction};
 use crate::constant;
+use crate::lanes::Lanes;
 
-/// The law of temperature in `L` notes.
+/// The law of temperature.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Thermal<const L: usize> {
+pub struct Thermal<N> {
     step: f64,
-    warmth: [f64; L],
+    warmth: N,
 }
 
-impl<const L: usize> Thermal<L> {
+impl<N: Lanes> Thermal<N> {
     /// Cold rosin, at `rate` steps a second.
     #[must_use]
-    pub const fn new(rate: f64) -> Self {
-        Self { step: 1.0 / rate, warmth: [0.0; L] }
+    pub fn new(rate: f64) -> Self {
+        Self { step: 1.0 / rate, warmth: N::all(0.0) }
     }
 
     /// Warmth of the rosin above the room, K.
     #[must_use]
-    pub const fn warmth(&self) -> [f64; L] {
+    pub const fn warmth(&self) -> N {
         self.warmth
     }
 }
@@ -34,37 +35,35 @@ impl<const L: usize> Thermal<L> {
 /// Friction of rosin by its warmth above the room, K.
 #[must_use]
 #[inline(always)]
-pub fn friction(warmth: f64) -> f64 {
+pub fn friction<N: Lanes>(warmth: N) -> N {
     let fall = (constant::ROSIN_COLD - constant::ROSIN_HOT) / constant::ROSIN_SOFT;
-    let mu = constant::ROSIN_COLD - fall * warmth;
-    if mu > constant::ROSIN_HOT { mu } else { constant::ROSIN_HOT }
+    let mu = N::all(constant::ROSIN_COLD) - N::all(fall) * warmth;
+    let hot = N::all(constant::ROSIN_HOT);
+    N::either(mu.above(hot), mu, hot)
 }
 
 /// What the contact loses for each kelvin while `slip` runs past under `press`, W/K.
 #[must_use]
 #[inline(always)]
-pub fn cooling(slip: f64, press: f64) -> f64 {
-    constant::ROSIN_AT_REST * press
-        + constant::ROSIN_IN_MOTION * (2.0 * constant::CONTACT_RADIUS * slip * press).sqrt()
+pub fn cooling<N: Lanes>(slip: N, press: N) -> N {
+    N::all(constant::ROSIN_AT_REST) * press
+        + N::all(constant::ROSIN_IN_MOTION)
+            * (N::all(2.0 * constant::CONTACT_RADIUS) * slip * press).root()
 }
 
-impl<const L: usize> Friction<L> for Thermal<L> {
+impl<N: Lanes> Friction<N> for Thermal<N> {
     #[inline(always)]
-    fn meet(&mut self, free: &[f64; L], yields: f64, press: &[f64; L]) -> Contact<L> {
-        let mut contact = Contact { force: [0.0; L], slip: [0.0; L] };
-        let stiff = 1.0 / yields;
-        for l in 0..L {
-            let m = free[l].abs();
-            let most = yields * press[l] * friction(self.warmth[l]);
-            let w = if m > most { m - most } else { 0.0 };
-            let force = (m - w) * stiff;
-            let store = constant::ROSIN_HEAT * press[l];
-            // Heat of this step, let go implicitly: steady at any step. The small number is for a bow off the string.
-            self.warmth[l] = (store * self.warmth[l] + self.step * force * w)
-                / (store + self.step * cooling(w, press[l]) + 1e-30);
-            contact.force[l] = if free[l] < 0.0 { force } else { -force };
-            contact.slip[l] = if free[l] < 0.0 { -w } else { w };
-        }
-        contact
+    fn meet(&mut self, free: N, yields: f64, press: N) -> Contact<N> {
+        let (none, all) = (N::all(0.0), N::all);
+        let m = free.size();
+        let most = all(yields) * press * friction(self.warmth);
+        let w = N::either(m.above(most), m - most, none);
+        let force = (m - w) * all(1.0 / yields);
+        let store = all(constant::ROSIN_HEAT) * press;
+        // Heat of this step, let go implicitly: steady at any step. The small number is for a bow off the string.
+        self.warmth = (store * self.warmth + all(self.step) * force * w)
+            / (store + all(self.step) * cooling(w, press) + all(1e-30));
+        let backward = none.above(free);
+        Contact { force: N::either(backward, force, -force), slip: N::either(backward, -w, w) }
     }
 }
