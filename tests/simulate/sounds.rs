@@ -6,7 +6,7 @@ use strings::construction::Construction;
 use strings::setting::Setting;
 use strings::simulate::level::{self, PEAK};
 use strings::simulate::sound::{self, Piece, RATE};
-use strings::simulate::spectrum;
+use strings::simulate::{Body, Law, player, spectrum};
 
 #[test]
 fn a_full_scale_sine_reads_as_the_standard_says() {
@@ -153,4 +153,17 @@ fn two_sounds_match_and_the_difference_they_had_is_told() {
     let factor = 10.0_f64.powf((one.natural - one.loudness) / 20.0);
     let back: Vec<f64> = one.samples.iter().map(|x| f64::from(*x) * factor).collect();
     assert!((level::loudness(&back) - one.natural).abs() < 0.05);
+}
+
+#[test]
+fn a_player_who_gives_up_hopeless_strokes_chooses_the_same() {
+    for trade in super::trade() {
+        let string = trade.sounding();
+        let body = Body::generic(trade.kind, &trade.setting);
+        for speed in [0.07, 0.2] {
+            let all = player::tries(&string, &body, Law::Thermal, speed, 0.108).best;
+            let chosen = player::chosen(&string, &body, Law::Thermal, speed, 0.108);
+            assert_eq!(chosen, all, "{} at {speed} m/s", trade.name);
+        }
+    }
 }

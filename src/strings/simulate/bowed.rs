@@ -324,6 +324,19 @@ impl<N: Lanes, F: Friction<N>> Bowed<N, F> {
         steps: usize,
         mut see: impl FnMut(usize, &Moment<N>),
     ) {
+        self.play_while(gestures, steps, |k, moment| {
+            see(k, moment);
+            true
+        });
+    }
+
+    /// As [`Self::play`], for as long as `see` says so.
+    pub fn play_while(
+        &mut self,
+        gestures: &[Gesture],
+        steps: usize,
+        mut see: impl FnMut(usize, &Moment<N>) -> bool,
+    ) {
         let rate = self.strung.rate;
         let of = |track: fn(&Gesture) -> &Track, k: usize| {
             let t = k as f64 / rate;
@@ -347,7 +360,9 @@ impl<N: Lanes, F: Friction<N>> Bowed<N, F> {
                 }
             }
             let moment = self.step(speed, press);
-            see(k, &moment);
+            if !see(k, &moment) {
+                return;
+            }
             speed = speed + faster;
             press = press + harder;
         }

@@ -89,6 +89,10 @@ pub struct Watch {
     slipping: bool,
     began: f64,
     went: f64,
+    /// When the last slip that counts began, of those that are over.
+    counted: f64,
+    /// When the last slip began that came no period after the one before.
+    unclean: f64,
     ended: f64,
     steps: usize,
     slid: usize,
@@ -106,6 +110,8 @@ impl Watch {
             slipping: false,
             began: 0.0,
             went: 0.0,
+            counted: f64::NEG_INFINITY,
+            unclean: 0.0,
             ended: f64::NEG_INFINITY,
             steps: 0,
             slid: 0,
@@ -147,8 +153,24 @@ impl Watch {
     fn close(&mut self) {
         if self.went != 0.0 {
             self.slips.push((self.began, self.went));
+            if self.went.abs() > COUNTS * self.period {
+                let gap = (self.began - self.counted) / self.period;
+                if !is_one_period(gap) {
+                    self.unclean = self.began;
+                }
+                self.counted = self.began;
+            }
             self.went = 0.0;
         }
+    }
+
+    /// No clean note that reaches to the end can have begun before this, in periods.
+    #[must_use]
+    pub fn clean_from(&self) -> f64 {
+        let now = self.steps as f64;
+        // The slip that is not over may count, and the next is still to come.
+        let silent = now - self.began.max(self.counted) > ONE_PERIOD.1 * self.period;
+        (if silent { now } else { self.unclean }) / self.period
     }
 
     /// What is said of the note, the bow having been at `place`, a share of the length from the bridge.
@@ -166,9 +188,8 @@ impl Watch {
         // The run of clean periods that reaches to the end.
         let mut clean = 0;
         for (i, gap) in gaps.iter().enumerate().rev() {
-            let near = *gap > ONE_PERIOD.0 && *gap < ONE_PERIOD.1;
             let steady = gaps.get(i + 1).is_none_or(|next| (gap - next).abs() < STEADY);
-            if !(near && steady) {
+            if !(is_one_period(*gap) && steady) {
                 break;
             }
             clean += 1;
@@ -201,6 +222,10 @@ impl Watch {
         };
         Judgement { regime, periods_to_helmholtz, cents, slip_share }
     }
+}
+
+fn is_one_period(gap: f64) -> bool {
+    gap > ONE_PERIOD.0 && gap < ONE_PERIOD.1
 }
 
 /// How far a mean gap of so many periods lies above one period, cents.

@@ -12,6 +12,8 @@ use super::thermal::Thermal;
 use crate::answer_to_bow::RING_ENDS;
 use crate::lanes::{Four, Lanes};
 
+/// Steps between two looks at whether notes are to be given up.
+const LOOKS: usize = 64;
 /// How long a note is watched when its regime is asked for, in periods.
 pub const PERIODS: f64 = 60.0;
 
@@ -106,7 +108,20 @@ pub fn judged(
     gestures: &[Gesture],
     moving: Option<f64>,
 ) -> Vec<Judgement> {
-    abreast::<Four>(strung, law, gestures, moving)
+    abreast::<Four>(strung, law, gestures, moving, f64::INFINITY)
+}
+
+/// As [`judged`] from rest, but gives notes up together once none can still be clean within so many `periods`.
+///
+/// One that can be is judged as by [`judged`]; of the others no more is known than that they are not.
+#[must_use]
+pub fn judged_within(
+    periods: f64,
+    strung: &Strung,
+    law: Law,
+    gestures: &[Gesture],
+) -> Vec<Judgement> {
+    abreast::<Four>(strung, law, gestures, None, periods)
 }
 
 /// As [`judged`], one at a time: the answers are the same, only the time differs.
@@ -117,7 +132,7 @@ pub fn judged_alone(
     gestures: &[Gesture],
     moving: Option<f64>,
 ) -> Vec<Judgement> {
-    abreast::<f64>(strung, law, gestures, moving)
+    abreast::<f64>(strung, law, gestures, moving, f64::INFINITY)
 }
 
 fn abreast<N: Lanes>(
@@ -125,10 +140,11 @@ fn abreast<N: Lanes>(
     law: Law,
     gestures: &[Gesture],
     moving: Option<f64>,
+    within: f64,
 ) -> Vec<Judgement> {
     let some = |some: &[Gesture]| match law {
-        Law::Hyperbolic => few::<N, _>(strung, some, moving, Hyperbolic::rosin()),
-        Law::Thermal => few::<N, _>(strung, some, moving, Thermal::new(strung.rate())),
+        Law::Hyperbolic => few::<N, _>(strung, some, moving, within, Hyperbolic::rosin()),
+        Law::Thermal => few::<N, _>(strung, some, moving, within, Thermal::new(strung.rate())),
     };
     gestures.chunks(N::COUNT).flat_map(some).collect()
 }
@@ -138,6 +154,7 @@ fn few<N: Lanes, F: Friction<N>>(
     strung: &Strung,
     gestures: &[Gesture],
     moving: Option<f64>,
+    within: f64,
     friction: F,
 ) -> Vec<Judgement> {
     let Some(last) = gestures.last() else { return Vec::new() };
@@ -149,10 +166,11 @@ fn few<N: Lanes, F: Friction<N>>(
     }
     let period = bowed.period();
     let mut watches = vec![Watch::new(period, PERIODS); N::COUNT];
-    bowed.play(&lanes, (PERIODS * period) as usize, |_, moment| {
+    bowed.play_while(&lanes, (PERIODS * period) as usize, |k, moment| {
         for (l, watch) in watches.iter_mut().enumerate() {
             watch.see(l, moment);
         }
+        k % LOOKS != 0 || watches.iter().any(|watch| watch.clean_from() <= within)
     });
     let judged = watches.into_iter().zip(gestures);
     judged.map(|(watch, gesture)| watch.judge(gesture.place.at(0.0))).collect()

@@ -194,7 +194,7 @@ impl Bars {
             Shape::Even => speed,
             Shape::Swell => speed / 3.0,
         };
-        let stroke = player::tries(string, body, law, at_first, PLACE).best;
+        let stroke = player::chosen(string, body, law, at_first, PLACE);
         let rise = at_first / stroke.acceleration;
         let gesture = match shape {
             Shape::Even => Gesture {
