@@ -3,13 +3,14 @@
 //! The statements of odd number may be fitted to, those of even number are held out; the rule stands in the file, which
 //! is older than the link. A string is the most usual one of its family, gauge class and metal at its place.
 
-use strings::construction::Family;
+use strings::construction::{Construction, Family};
 use strings::draw::Draw;
 use strings::fit::answers::{Answers, GaugeClass, StringAnswer, Today};
 use strings::fit::{compare, problem, today};
 use strings::instrument::{self, Kind};
 use strings::material;
 use strings::report::{self, Property};
+use strings::setting::Setting;
 
 const STATEMENTS: &str = include_str!("statements.tsv");
 
@@ -18,7 +19,7 @@ const WORDS: [(&str, Property, bool); 4] = [
     ("brighter", Property::Brilliance, true),
     ("sooner", Property::Speaks, false),
     ("forgiving", Property::BowRoom, true),
-    ("longer", Property::RingsOn, true),
+    ("longer", Property::Loss, false),
 ];
 
 /// Held-out statements with which the numbers do not agree, by their number in the file, and why that stands.
@@ -27,14 +28,9 @@ const MISSES: &[(usize, &str)] = &[
     (36, TWISTS),
     (38, "the two are alike, within a hundredth of a decibel"),
     (40, TWISTS),
-    (42, GIVES),
-    (44, GIVES),
-    (46, GIVES),
-    (48, GIVES),
 ];
 
 const TWISTS: &str = "a strand or bundle under a heavy winding is taken to twist easily; how freely its wires slide in twisting was never measured";
-const GIVES: &str = "the heavier steel string gives its energy to the bridge sooner than the lighter gut; what gut loses in itself is small beside that on the generic body";
 
 /// One statement: what is computed of the first against the second, in just-noticeable differences, on the word's side.
 struct Statement {
@@ -43,9 +39,14 @@ struct Statement {
     line: &'static str,
     /// None where a string of the two is not made here.
     by: Option<f64>,
+    /// How much longer the first rings at the bridge, in just-noticeable differences.
+    at_the_bridge: Option<f64>,
+    /// What the page says of the two in this word: 1 as the trade, −1 the contrary, 0 nothing.
+    said: i8,
 }
 
-fn value(kind: &'static Kind, string: usize, who: &str, property: Property) -> Option<f64> {
+/// The string that is meant by a family, a gauge class and a metal; none where it is not made here.
+fn string(kind: &'static Kind, string: usize, who: &str) -> Option<(Construction, Setting)> {
     let mut now = Today::default();
     for word in who.split(' ') {
         if let Some(family) = Family::parse(word) {
@@ -60,9 +61,7 @@ fn value(kind: &'static Kind, string: usize, who: &str, property: Property) -> O
     strings[string].today = now;
     let problem = problem::pose(&Answers { instrument: Some(kind), strings, ..Answers::default() });
     let found = today::all(&problem);
-    let construction = found[string].as_ref()?.string.construction;
-    let values = report::values(&construction, &problem.strings[string].setting, &Draw::CENTRAL);
-    Some(values.get(property))
+    Some((found[string].as_ref()?.string.construction, problem.strings[string].setting))
 }
 
 fn statements() -> Vec<Statement> {
@@ -72,21 +71,37 @@ fn statements() -> Vec<Statement> {
         .map(|(i, line)| {
             let parts: Vec<&str> = line.split('\t').collect();
             let kind = *instrument::ALL.iter().find(|k| k.key == parts[0]).unwrap();
-            let string: usize = parts[1].parse().unwrap();
+            let string_number: usize = parts[1].parse().unwrap();
             let word = WORDS.iter().position(|(word, ..)| *word == parts[2]).unwrap();
             let (_, property, more) = WORDS[word];
-            let of = |who| value(kind, string, who, property);
-            let by = of(parts[3]).zip(of(parts[4])).map(|(first, second)| {
-                let steps = compare::steps(property, first, second);
-                if more { steps } else { -steps }
+            let of = |who| string(kind, string_number, who);
+            let two = of(parts[3]).zip(of(parts[4]));
+            let sign = if more { 1.0 } else { -1.0 };
+            let by = |property| {
+                let value = |(construction, setting): &(Construction, Setting)| {
+                    report::values(construction, setting, &Draw::CENTRAL).get(property)
+                };
+                two.as_ref().map(|(a, b)| compare::steps(property, value(a), value(b)))
+            };
+            let said = two.as_ref().map_or(0, |(a, b)| {
+                let both = compare::paired(&a.0, &b.0, &a.1, &[property]);
+                if more { both[0].verdict() } else { -both[0].verdict() }
             });
-            Statement { number: i + 1, word, line, by }
+            Statement {
+                number: i + 1,
+                word,
+                line,
+                by: by(property).map(|steps| sign * steps),
+                at_the_bridge: by(Property::RingsOn),
+                said,
+            }
         })
         .collect()
 }
 
 /// The slope, not below zero, at which the trade's saying so is likeliest for these differences: the odds that it
-/// says "more" go with e to the slope times the difference in just-noticeable ones.
+/// says "more" go with e to the slope times the difference in just-noticeable ones. Infinite where all agree: then no
+/// slope is too steep.
 #[allow(clippy::disallowed_methods, reason = "a test's own sum may differ in the last bit")]
 fn slope(differences: &[f64]) -> f64 {
     // The likelihood of a logistic law has one top; its slope falls all the way, so halving finds it.
@@ -95,6 +110,9 @@ fn slope(differences: &[f64]) -> f64 {
     let (mut low, mut high) = (0.0, 50.0);
     if !rises(low) {
         return 0.0;
+    }
+    if differences.iter().all(|d| *d > 0.0) {
+        return f64::INFINITY;
     }
     for _ in 0..60 {
         let middle = 0.5 * (low + high);
@@ -127,7 +145,12 @@ fn the_link_from_number_to_word_is_that_of_the_odd_statements() {
             held_out.len()
         ));
         let stated = compare::link(*property).slope;
-        if (slope - stated).abs() > 0.01 * stated.max(0.05) {
+        let differ = if stated.is_finite() {
+            (slope - stated).abs() > 0.01 * stated.max(0.05)
+        } else {
+            slope.is_finite()
+        };
+        if differ {
             wrong.push(format!("{name}: the model says {stated}, the statements {slope}"));
         }
         for s in own(0) {
@@ -142,4 +165,23 @@ fn the_link_from_number_to_word_is_that_of_the_odd_statements() {
         "{agree} of {computed} held-out statements of the trade agree with the numbers; {unknown} are of strings not made here"
     ));
     assert!(wrong.is_empty(), "{wrong:#?}");
+}
+
+#[test]
+fn no_word_contradicts_a_statement_of_the_trade() {
+    let statements = statements();
+    let contrary: Vec<_> = statements.iter().filter(|s| s.said < 0).map(|s| s.line).collect();
+    let said = statements.iter().filter(|s| s.said > 0).count();
+    support::tell(&format!("of {} statements the page says {said}", statements.len()));
+    assert!(contrary.is_empty(), "{contrary:#?}");
+    assert!(said > statements.len() / 4, "{said}: the page says next to nothing");
+}
+
+#[test]
+fn at_the_bridge_no_string_rings_longer_as_the_trade_has_it() {
+    // So that word is never said of that number. The day one comes out right, the link is to be fitted again.
+    let statements = statements();
+    let longer = || statements.iter().filter(|s| WORDS[s.word].0 == "longer");
+    assert!(longer().count() == 8 && longer().all(|s| s.at_the_bridge.is_some_and(|by| by < 0.0)));
+    assert!(compare::link(Property::RingsOn).steps().is_infinite());
 }

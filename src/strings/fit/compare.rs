@@ -69,7 +69,10 @@ pub struct Link {
     pub slope: f64,
 }
 
-/// The links of the words for which there are statements; a word without any follows its number.
+/// The links of the words for which there are statements; a word without any follows its number, and so does one with
+/// which they all agree, as that of what a string loses by itself (the trade's "rings on longer").
+///
+/// How long it rings at the bridge agrees with none of them, and has no word.
 #[must_use]
 pub const fn link(property: Property) -> Link {
     Link {
