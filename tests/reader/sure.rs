@@ -7,6 +7,11 @@ use crate::phrases::{Phrase, UNKNOWN};
 use crate::reader::judge;
 use crate::vocabulary::{LIKELY, PROPERTIES, WISHES};
 
+/// What rests on numbers fitted to the simulation, and how well they rank strings to which they were not: over all, and
+/// over those of one place. From the model's book, *Answer*.
+const FITTED: [(&str, f64, f64); 3] =
+    [("response", 0.99, 0.83), ("bow-room", 0.92, 0.85), ("ring", 0.99, 0.99)];
+
 /// Sentences about how sure a set is.
 #[rustfmt::skip]
 pub(crate) const OF_SURE: &[Phrase] = &[
@@ -120,6 +125,14 @@ pub(crate) const OF_SURE: &[Phrase] = &[
         let all = list(&h.of_string()?["attributes"]);
         let weight = all.iter().find(|a| a["attribute"] == key).ok_or("it has no weight")?;
         h.is_number(2, real(&weight["weight"]))
+    }),
+    ("Over {#} strings that it was not fitted to, its ranks correlate with those of the simulation by {#}, over those of one place by {#}.", |h| {
+        h.is(0, 300.0)?;
+        let (all, place) = (read(h.hole(1))?, read(h.hole(2))?);
+        let fitted = FITTED.iter().find(|f| all.is(f.1) && place.is(f.2)).ok_or("no fitted number ranks so")?;
+        holds(list(&h.of_string()?["attributes"]).iter().any(|a| a["attribute"] == fitted.0))?;
+        h.is(1, fitted.1)?;
+        h.is(2, fitted.2)
     }),
     ("{~}: “{~}” in place of “{~}”: {~}.", |h| answer(h, Some(2), 3)),
     ("{~}: “{~}”: {~}.", |h| answer(h, None, 2)),

@@ -14,7 +14,7 @@ use strings::simulate::surrogate::{Verdict, quick, simulated};
 use strings::simulate::{Body, Sounding};
 use support::Seeded;
 
-const STRINGS: usize = 300;
+const STRINGS: usize = answer_to_bow::HELD_OUT;
 /// Those that are simulated anew.
 const ANEW: usize = 60;
 
@@ -185,8 +185,13 @@ fn the_surrogate_ranks_held_out_strings_as_the_simulation_does() {
             (spread / free).sqrt(),
         ));
         assert!(rank >= 0.9, "{name}: {rank}");
-        let (all, one_place) = stated.ranks;
-        assert!(rank >= all && ranks[ranks.len() / 2] >= one_place, "{name}: {rank} {ranks:?}");
+        for (measured, stated) in [(rank, stated.ranks.0), (ranks[ranks.len() / 2], stated.ranks.1)]
+        {
+            assert!(
+                measured >= stated && measured < stated + 0.01,
+                "{name}: ranks to {measured}, {stated} stated"
+            );
+        }
         // What the ranges and the comparisons are widened by holds, and is no more than a fifth too wide.
         for (measured, stated) in [(anywhere, stated.anywhere), (at_one_place, stated.at_one_place)]
         {

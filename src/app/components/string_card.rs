@@ -228,6 +228,9 @@ fn bench(bench: Bench) -> Html {
                     }
                 </p>
             }
+            if let Some(ranks) = bench.ranks {
+                <p class="deeper">{ ranks }</p>
+            }
         </>
     }
 }

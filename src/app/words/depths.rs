@@ -1,6 +1,7 @@
 //! A reason at three depths: in plain words, with what makes its numbers stick, and with formula, weight and source.
 
 use protocol::reply::{Comparison, FittedString, Reason};
+use strings::answer_to_bow::HELD_OUT;
 use strings::fit::compare;
 use strings::report::Property;
 
@@ -18,6 +19,8 @@ pub struct Bench {
     pub formula: Option<&'static str>,
     /// The key of its source.
     pub source: Option<String>,
+    /// How well a formula that was fitted to the simulation ranks strings as that does.
+    pub ranks: Option<String>,
 }
 
 /// A reason or a cost as a sentence at a depth, and what makes its numbers stick, where there is such a thing.
@@ -112,5 +115,17 @@ pub fn bench(reason: &Reason, string: &FittedString) -> Bench {
         ),
         formula: key.and_then(property::of).map(|p| p.formula()),
         source: key.and_then(|key| string.report.numbers.get(key)).map(|q| q.source.clone()),
+        ranks: key.and_then(ranks),
     }
+}
+
+/// How well a property that was fitted to the simulation ranks strings as that does; none for any other.
+fn ranks(key: &str) -> Option<String> {
+    let (all, place) = Property::ALL.iter().find(|p| p.key() == key)?.error()?.ranks;
+    Some(say!(
+        "reason-ranks",
+        count = units::fixed(HELD_OUT as f64, 0),
+        all = units::fixed(all, 2),
+        place = units::fixed(place, 2)
+    ))
 }

@@ -77,4 +77,5 @@ reason-cents-more = Das sind { $cents } Cent mehr
 reason-cents-less = Das sind { $cents } Cent weniger
 reason-noticed = { $by }; bemerkt wird etwa ab { $least } %.
 reason-noticed-cents = { $by }; bemerkt wird etwa ab { $least } Cent.
+reason-ranks = Bei { $count } Saiten, die nicht zum Anpassen dienten, beträgt die Rangkorrelation mit der Simulation { $all }, bei denen einer Stelle { $place }.
 reason-carries = Zur Wertung trägt „{ $what }“ hier { $gain } bei, mit einem Gewicht von { $weight }.

@@ -77,4 +77,5 @@ reason-cents-more = That is { $cents } cents more
 reason-cents-less = That is { $cents } cents less
 reason-noticed = { $by }; { $least } % is about the least that is noticed.
 reason-noticed-cents = { $by }; { $least } cents are about the least that is noticed.
+reason-ranks = Over { $count } strings that it was not fitted to, its ranks correlate with those of the simulation by { $all }, over those of one place by { $place }.
 reason-carries = Of the score, { $what } carries { $gain } here, by a weight of { $weight }.
