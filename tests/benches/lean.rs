@@ -3,6 +3,8 @@
 #![allow(clippy::print_stdout, reason = "a bench prints what it measured")]
 #![allow(clippy::unwrap_used, reason = "a bench that cannot run says so by a panic")]
 
+mod module;
+
 use std::fs;
 use std::hint::black_box;
 use std::path::Path;
@@ -31,50 +33,19 @@ fn native(setting: &strings::setting::Setting, lanes: bool) -> f64 {
     all[49]
 }
 
-/// What a program wrote, which is JSON.
-fn told(command: &mut Command) -> Value {
-    let output = command.output().unwrap();
-    assert!(output.status.success(), "{command:?}: {}", String::from_utf8_lossy(&output.stderr));
-    serde_json::from_slice(&output.stdout).unwrap()
-}
-
-/// Builds the module and gives its path.
-fn module() -> std::path::PathBuf {
-    let folder = place::target().join("tmp/sweep");
-    let succeed =
-        |command: &mut Command| assert!(command.status().unwrap().success(), "{command:?}");
-    let built = [
-        "build",
-        "--quiet",
-        "--release",
-        "--package",
-        "sweep",
-        "--target",
-        "wasm32-unknown-unknown",
-    ];
-    succeed(tasks::setup::command("cargo").args(built));
-    let wasm = place::target().join("wasm32-unknown-unknown/release/sweep.wasm");
-    succeed(
-        tasks::setup::command("wasm-bindgen")
-            .args(["--target", "nodejs", "--out-dir"])
-            .arg(&folder)
-            .arg(wasm),
-    );
-    folder.join("sweep.js")
-}
-
 fn main() {
     let posed = problem::pose(&Answers::default());
     let setting = &posed.strings[1].setting;
     let numbers: serde_json::Map<String, Value> =
         report::swept(setting).into_iter().map(|(name, x)| (name.to_owned(), x.into())).collect();
     let (sum, strings) = report::sweep(setting, false);
-    let module = module();
+    let module = module::built("with", "+simd128");
     let file = place::target().join("tmp/sweep.json");
     fs::write(&file, Value::Object(numbers).to_string()).unwrap();
     let here = Path::new(env!("CARGO_MANIFEST_DIR")).join("benches");
-    let script = told(Command::new("node").arg(here.join("sweep.mjs")).arg(&file).arg(module));
-    let array = told(Command::new(place::python()).arg(here.join("sweep.py")).arg(&file));
+    let script =
+        module::told(Command::new("node").arg(here.join("sweep.mjs")).arg(&file).arg(module));
+    let array = module::told(Command::new(place::python()).arg(here.join("sweep.py")).arg(&file));
     for other in [&script, &array] {
         let other = other["sum"].as_f64().unwrap();
         assert!(((other - sum) / sum).abs() < 1e-12, "{other} is not {sum}");
