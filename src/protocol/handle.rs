@@ -51,7 +51,7 @@ fn reply_to(request: &str, tell: &mut dyn FnMut(f64)) -> Reply {
     }
 }
 
-fn written(reply: &Reply) -> String {
+pub(crate) fn written(reply: &Reply) -> String {
     // A reply holds numbers, words and maps with text keys only; writing it cannot fail.
     serde_json::to_string(reply).unwrap_or_default()
 }
@@ -63,7 +63,7 @@ pub fn schema() -> serde_json::Value {
 }
 
 /// Reads a request, naming the field where it goes wrong.
-fn read(text: &str) -> Result<Request, Fault> {
+pub(crate) fn read(text: &str) -> Result<Request, Fault> {
     let asks =
         "one of: report, compare, stretch, year, place, fit, certainty, tables, bow-map, sound";
     let value: serde_json::Value = serde_json::from_str(text)
@@ -218,7 +218,7 @@ pub fn handle(request: &Request) -> Reply {
         Request::Year(r) => lesson::year(r).unwrap_or_else(refused),
         Request::Place(r) => lesson::place(r).unwrap_or_else(refused),
         Request::Fit(f) => match convert::answers(&f.answers) {
-            Ok(answers) => Reply::Fit(Box::new(fit_of(&answers))),
+            Ok(answers) => Reply::Fit(Box::new(fit_of(&answers, &fit::fit(&answers)))),
             Err(faults) => refused(faults),
         },
         Request::Certainty(f) => match convert::answers(&f.answers) {
@@ -372,11 +372,11 @@ fn compare_of(
     }
 }
 
-fn fit_of(answers: &fit::answers::Answers) -> reply::Fit {
-    let fitting = fit::fit(answers);
+/// What is told of a fitting for these answers.
+pub(crate) fn fit_of(answers: &fit::answers::Answers, fitting: &Fitting) -> reply::Fit {
     let (set, obstacles) = match &fitting.outcome {
         Outcome::Set { best, runner_up } => {
-            (Some(set_of(&fitting, best, runner_up.as_ref())), Vec::new())
+            (Some(set_of(fitting, best, runner_up.as_ref())), Vec::new())
         }
         Outcome::Nothing(obstacles) => {
             let relax: Vec<String> =
@@ -388,7 +388,7 @@ fn fit_of(answers: &fit::answers::Answers) -> reply::Fit {
         problem: problem_of(&fitting.problem),
         set,
         obstacles,
-        verdict: verdict_of(&fitting),
+        verdict: verdict_of(fitting),
     }
 }
 

@@ -7,6 +7,7 @@ mod bowed;
 mod certainty;
 mod convert;
 pub mod document;
+pub mod halves;
 mod handle;
 mod lesson;
 pub mod reply;

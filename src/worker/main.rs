@@ -4,32 +4,45 @@
 //! answers `{id, reply}`, both texts of JSON, one after the other. A sound's reply has `samples` beside it, a
 //! `Float32Array` that is handed over, and before it comes `{id, done: share}` after each note. It says `{failed: reason}` before it dies of a panic.
 //! It keeps nothing between requests, so the page may end it at any time and start another.
+//! From its first fit on it has a [helper] of its own, which searches half of every further one.
+
+mod helper;
+
+use std::rc::Rc;
 
 use js_sys::{Array, Float32Array, Object, Reflect};
+use protocol::halves;
 use wasm_bindgen::prelude::*;
+use wasm_bindgen_futures::spawn_local;
 use web_sys::{DedicatedWorkerGlobalScope, MessageEvent};
+
+use helper::Helper;
 
 fn main() {
     std::panic::set_hook(Box::new(|panic| {
         post(&[("failed", JsValue::from_str(&panic.to_string()))]);
         console_error_panic_hook::hook(panic);
     }));
-    let answer = Closure::<dyn Fn(MessageEvent)>::new(|message: MessageEvent| {
-        let field = |name: &str| {
-            Reflect::get(&message.data(), &JsValue::from_str(name)).unwrap_or(JsValue::UNDEFINED)
-        };
+    if helper::is_here() {
+        helper::help();
+        return;
+    }
+    let helper = Rc::new(Helper::default());
+    let answer = Closure::<dyn Fn(MessageEvent)>::new(move |message: MessageEvent| {
+        let data = message.data();
         // Anything but a text is answered like an empty one: with a refusal that says what is wrong.
-        let request = field("request").as_string().unwrap_or_default();
-        let id = field("id");
-        let mut tell = |share| post(&[("id", id.clone()), ("done", JsValue::from_f64(share))]);
-        let (reply, samples) = protocol::answer_telling(&request, &mut tell);
-        let reply = ("reply", JsValue::from_str(&reply));
-        match samples.map(|samples| Float32Array::from(samples.as_slice())) {
-            Some(samples) => {
-                let fields = [("id", id), reply, ("samples", samples.clone().into())];
-                hand_over(&fields, &Array::of1(&samples.buffer()));
+        let request = field(&data, "request").as_string().unwrap_or_default();
+        let id = field(&data, "id");
+        match halves::asked(&request) {
+            Some(answers) => {
+                let helper = helper.clone();
+                spawn_local(async move {
+                    let helped = helper.half(&request);
+                    let reply = halves::answer(&answers, helped).await;
+                    post(&[("id", id), ("reply", JsValue::from_str(&reply))]);
+                });
             }
-            None => post(&[("id", id), reply]),
+            None => answer(&request, id),
         }
     });
     scope().set_onmessage(Some(answer.as_ref().unchecked_ref()));
@@ -38,19 +51,43 @@ fn main() {
     post(&[("ready", JsValue::from_str(env!("ROPEWALK_MODEL")))]);
 }
 
-/// Sends an object with these fields to the page.
+/// Answers a request that is not shared.
+fn answer(request: &str, id: JsValue) {
+    let mut tell = |share| post(&[("id", id.clone()), ("done", JsValue::from_f64(share))]);
+    let (reply, samples) = protocol::answer_telling(request, &mut tell);
+    let reply = ("reply", JsValue::from_str(&reply));
+    match samples.map(|samples| Float32Array::from(samples.as_slice())) {
+        Some(samples) => {
+            let fields = [("id", id), reply, ("samples", samples.clone().into())];
+            hand_over(&fields, &Array::of1(&samples.buffer()));
+        }
+        None => post(&[("id", id), reply]),
+    }
+}
+
+/// A member of a message.
+fn field(data: &JsValue, name: &str) -> JsValue {
+    Reflect::get(data, &JsValue::from_str(name)).unwrap_or(JsValue::UNDEFINED)
+}
+
+/// Sends an object with these fields to whoever started this worker.
 fn post(fields: &[(&str, JsValue)]) {
     hand_over(fields, &Array::new());
 }
 
-/// Sends an object with these fields to the page, and with it what is to change hands instead of being copied.
+/// Sends an object with these fields to whoever started this worker, and with it what is to change hands instead of being copied.
 fn hand_over(fields: &[(&str, JsValue)], goods: &Array) {
+    drop(scope().post_message_with_transfer(&message(fields), goods));
+}
+
+/// An object with these fields.
+fn message(fields: &[(&str, JsValue)]) -> Object {
     let message = Object::new();
     for (name, value) in fields {
         // Setting a field of an empty object cannot fail, and text, numbers and buffers can always be sent.
         drop(Reflect::set(&message, &JsValue::from_str(name), value));
     }
-    drop(scope().post_message_with_transfer(&message, goods));
+    message
 }
 
 fn scope() -> DedicatedWorkerGlobalScope {

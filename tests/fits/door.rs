@@ -1,5 +1,8 @@
 //! The door as its page describes it: the examples work, and what is wrong is named.
 
+use std::pin::pin;
+use std::task::{Context, Poll, Waker};
+
 use serde_json::{Value, json};
 
 const PAGE: &str = include_str!("../../src/protocol/README.md");
@@ -360,4 +363,37 @@ fn a_saved_file_that_is_broken_keeps_what_can_be_read() {
     assert_eq!((before.answers.strings.len(), notes.len()), (2, 0));
     let (again, notes) = protocol::document::restore(&protocol::document::save(&document));
     assert_eq!((again, notes.len()), (document, 0));
+}
+
+/// Two workers or one: the same reply to the byte; and half a message is as good as none.
+#[test]
+fn a_shared_fit_is_the_same_fit() {
+    let ready = |request: &str, helped: Option<Vec<f64>>| {
+        let answers = protocol::halves::asked(request).unwrap();
+        let mut answer = pin!(protocol::halves::answer(&answers, std::future::ready(helped)));
+        match answer.as_mut().poll(&mut Context::from_waker(Waker::noop())) {
+            Poll::Ready(reply) => reply,
+            Poll::Pending => panic!("nothing is waited for"),
+        }
+    };
+    let people = [
+        json!({"instrument": "violin"}),
+        json!({"instrument": "viola", "music": "folk"}),
+        json!({"instrument": "cello", "aim": "one-string"}),
+        json!({"instrument": "double-bass", "wishes": {"brightness": 2.0}}),
+        json!({"instrument": "violin", "set_up": "historical", "animal_free": true}),
+    ];
+    for answers in people {
+        let request = json!({"ask": "fit", "answers": answers}).to_string();
+        let alone = protocol::answer(&request);
+        let helped = protocol::halves::helped(&protocol::halves::asked(&request).unwrap());
+        assert!(helped.len() > 20, "the helper did nothing for {request}");
+        let cut = helped[..helped.len() - 3].to_vec();
+        for helped in [Some(helped), Some(cut), Some(vec![f64::NAN; 6]), None] {
+            assert!(alone == ready(&request, helped), "another fit for {request}");
+        }
+    }
+    for other in ["", "{\"ask\":\"tables\"}", "{\"ask\":\"fit\",\"answers\":{\"a4_hz\":1}}"] {
+        assert!(protocol::halves::asked(other).is_none(), "{other}");
+    }
 }

@@ -8,6 +8,9 @@
 //! Over what is left, the best completion of every string is computed from the lowest string up, and a branch and
 //! bound follows the best completions first: exact, with the load carried as it is.
 
+use core::cell::OnceCell;
+use core::fmt;
+
 use crate::construction::Family;
 
 use super::candidates::{Candidate, Exclusion, Found};
@@ -112,7 +115,7 @@ pub fn pair(upper: Beside, lower: Beside, above: &StringProblem, below: &StringP
 }
 
 /// How far under the best of its family a string is kept before a set is known.
-pub const FIRST_GAP: f64 = 0.004;
+pub const FIRST_GAP: f64 = 0.016;
 /// How far behind the best set the second one is looked for with a proof, in units of the sum of scores; where the
 /// load decides, it is told of as it is found.
 const REACH: f64 = 0.05;
@@ -365,27 +368,68 @@ pub fn pairs(problem: &Problem, strings: &[Candidate]) -> Vec<f64> {
 }
 
 /// What a place offers: everything that can be made for it, or the one string that stays.
-enum Spot<'a> {
-    Open(Box<Space<'a>>),
+#[derive(Debug)]
+pub struct Spot<'a>(Offer<'a>);
+
+enum Offer<'a> {
+    /// Its space, laid out when it is first asked for.
+    Open(&'a Problem, &'a StringProblem, OnceCell<Box<Space<'a>>>),
     Fixed(&'a Candidate),
 }
 
-impl Spot<'_> {
+impl fmt::Debug for Offer<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::Open(..) => "Open",
+            Self::Fixed(_) => "Fixed",
+        })
+    }
+}
+
+impl<'a> Spot<'a> {
+    /// The first search of it, before a set is known.
+    #[must_use]
+    pub fn first_look(&self) -> Best {
+        self.best(0.0, Floor::Under(FIRST_GAP))
+    }
+
     fn best(&self, price: f64, floor: Floor) -> Best {
-        match self {
-            Self::Open(space) => space.best(price, floor),
-            Self::Fixed(there) => {
-                Best { contenders: vec![(*there).into()], counts: Counts::default() }
+        match &self.0 {
+            Offer::Open(..) => self.space().map(|space| space.best(price, floor)),
+            Offer::Fixed(there) => {
+                Some(Best { contenders: vec![(*there).into()], counts: Counts::default() })
             }
         }
+        .unwrap_or_default()
     }
 
     fn candidate(&self, recipe: Recipe) -> Option<Candidate> {
-        match self {
-            Self::Open(space) => space.candidate(recipe),
-            Self::Fixed(there) => Some((*there).clone()),
+        match self.0 {
+            Offer::Open(..) => self.space()?.candidate(recipe),
+            Offer::Fixed(there) => Some(there.clone()),
         }
     }
+
+    fn space(&self) -> Option<&Space<'a>> {
+        match &self.0 {
+            Offer::Open(problem, string, space) => {
+                Some(space.get_or_init(|| Box::new(Space::new(problem, string))))
+            }
+            Offer::Fixed(_) => None,
+        }
+    }
+}
+
+/// What each place offers, where some strings stay.
+#[must_use]
+pub fn spots<'a>(problem: &'a Problem, fixed: &'a [Option<Candidate>]) -> Vec<Spot<'a>> {
+    let offer = |(string, fixed): (&'a StringProblem, &'a Option<Candidate>)| {
+        Spot(match fixed {
+            Some(there) => Offer::Fixed(there),
+            None => Offer::Open(problem, string, OnceCell::new()),
+        })
+    };
+    problem.strings.iter().zip(fixed).map(offer).collect()
 }
 
 /// Everything a choice looked at, and what came of it.
@@ -401,29 +445,25 @@ pub struct Chosen {
 /// Chooses the set.
 #[must_use]
 pub fn choose(problem: &Problem, found: &[Found], fixed: &[Option<Candidate>]) -> Chosen {
-    let spaces: Vec<Spot> = problem
-        .strings
-        .iter()
-        .zip(fixed)
-        .map(|(string, fixed)| match fixed {
-            Some(there) => Spot::Fixed(there),
-            None => Spot::Open(Box::new(Space::new(problem, string))),
-        })
-        .collect();
-    let search =
-        |price: f64, floors: &dyn Fn(usize) -> Floor| -> (Vec<Vec<Contender>>, Vec<Counts>) {
-            let all = spaces.iter().enumerate().map(|(i, space)| space.best(price, floors(i)));
-            all.map(|best| (best.contenders, best.counts)).unzip()
-        };
+    let spots = spots(problem, fixed);
+    let searched = spots.iter().map(Spot::first_look).collect();
+    among(problem, found, &spots, searched)
+}
+
+/// Chooses the set among `spots`, after the first look into each.
+#[must_use]
+pub fn among(problem: &Problem, found: &[Found], spots: &[Spot], searched: Vec<Best>) -> Chosen {
+    let split = |all: Vec<Best>| -> (Vec<Vec<Contender>>, Vec<Counts>) {
+        all.into_iter().map(|best| (best.contenders, best.counts)).unzip()
+    };
+    let search = |price: f64, floors: &dyn Fn(usize) -> Floor| {
+        split(spots.iter().enumerate().map(|(i, spot)| spot.best(price, floors(i))).collect())
+    };
     let near = |price: f64, gap: f64| search(price, &|_| Floor::Under(gap));
-    let (mut lists, mut counts) = near(0.0, FIRST_GAP);
+    let (mut lists, mut counts) = split(searched);
     let obstacles = empty_places(&lists, found);
     if !obstacles.is_empty() {
-        return Chosen {
-            told: told(&spaces, &lists),
-            counts,
-            outcome: Outcome::Nothing(obstacles),
-        };
+        return Chosen { told: told(spots, &lists), counts, outcome: Outcome::Nothing(obstacles) };
     }
     let most_load = problem.most_load;
     let mut price = 0.0;
@@ -431,7 +471,7 @@ pub fn choose(problem: &Problem, found: &[Found], fixed: &[Option<Candidate>]) -
         let lightest = load(&near(DEAREST_NEWTON, 0.0).0, DEAREST_NEWTON);
         if lightest > most_load {
             let outcome = Outcome::Nothing(vec![Obstacle::Load { lightest, most: most_load }]);
-            return Chosen { told: told(&spaces, &lists), counts, outcome };
+            return Chosen { told: told(spots, &lists), counts, outcome };
         }
         price = cheapest(|price| load(&near(price, 0.0).0, price) <= most_load);
         (lists, counts) = near(price, FIRST_GAP);
@@ -444,7 +484,7 @@ pub fn choose(problem: &Problem, found: &[Found], fixed: &[Option<Candidate>]) -
         // At this price the best strings keep to the load together, so there is a set.
         let Some(first) = best(problem, &lists, &wanted) else {
             return Chosen {
-                told: told(&spaces, &lists),
+                told: told(spots, &lists),
                 counts,
                 outcome: Outcome::Nothing(Vec::new()),
             };
@@ -479,8 +519,8 @@ pub fn choose(problem: &Problem, found: &[Found], fixed: &[Option<Candidate>]) -
                 let strings: Option<Vec<Candidate>> = of
                     .strings
                     .iter()
-                    .zip(&spaces)
-                    .map(|(c, space)| space.candidate(c.recipe))
+                    .zip(spots)
+                    .map(|(c, spot)| spot.candidate(c.recipe))
                     .collect();
                 let strings = strings?;
                 let pairs = pairs(problem, &strings);
@@ -490,7 +530,7 @@ pub fn choose(problem: &Problem, found: &[Found], fixed: &[Option<Candidate>]) -
                 Some(best) => Outcome::Set { best, runner_up: second.and_then(choice) },
                 None => Outcome::Nothing(Vec::new()),
             };
-            return Chosen { told: told(&spaces, &lists), counts, outcome };
+            return Chosen { told: told(spots, &lists), counts, outcome };
         }
         for (kept, needed) in kept.iter_mut().zip(&needed) {
             for (kept, needed) in kept.iter_mut().zip(needed) {
@@ -608,8 +648,8 @@ fn kept_at_first(best: &[f64; FAMILIES]) -> [f64; FAMILIES] {
 }
 
 /// The best few of each family, with all their numbers.
-fn told(spaces: &[Spot], lists: &[Vec<Contender>]) -> Vec<Vec<Candidate>> {
-    let of_place = |(space, list): (&Spot, &Vec<Contender>)| {
+fn told(spots: &[Spot], lists: &[Vec<Contender>]) -> Vec<Vec<Candidate>> {
+    let of_place = |(spot, list): (&Spot, &Vec<Contender>)| {
         let mut of_family = [0_usize; FAMILIES];
         list.iter()
             .filter(|c| {
@@ -617,8 +657,8 @@ fn told(spaces: &[Spot], lists: &[Vec<Contender>]) -> Vec<Vec<Candidate>> {
                 *count += 1;
                 *count <= TOLD_OF_A_FAMILY
             })
-            .filter_map(|c| space.candidate(c.recipe))
+            .filter_map(|c| spot.candidate(c.recipe))
             .collect()
     };
-    spaces.iter().zip(lists).map(of_place).collect()
+    spots.iter().zip(lists).map(of_place).collect()
 }

@@ -58,11 +58,11 @@ use crate::construction::Family;
 
 use answers::{Aim, Answers};
 use candidates::{Candidate, Found};
-use choose::{Chosen, Outcome};
+use choose::{Chosen, Outcome, Spot};
 use complaint::Finding;
 use problem::{Problem, Standing};
 use score::Judge;
-use search::{Counts, Floor, Space};
+use search::{Best, Counts, Floor, Space};
 use today::Today;
 use verdict::Verdict;
 
@@ -90,44 +90,86 @@ pub struct Fitting {
 /// Finds a set for what a person said.
 #[must_use]
 pub fn fit(answers: &Answers) -> Fitting {
-    let mut problem = problem::pose(answers);
-    let mut found: Vec<Found> =
-        problem.strings.iter().map(|string| candidates::look(&problem, string)).collect();
-    for (string, found) in problem.strings.iter_mut().zip(&found) {
-        if let Some(usual) = reasons::most_usual(found.made.iter()) {
-            string.usual_brightness = string.position.place(usual.lean.brilliance);
+    let posed = Posed::new(answers);
+    let spots = posed.spots();
+    let searched = spots.iter().map(Spot::first_look).collect();
+    let chosen = posed.choose(&spots, searched);
+    drop(spots);
+    posed.settle(chosen)
+}
+
+/// A question and all that stands before its search, so that the search of its places can be shared out.
+#[derive(Clone, Debug)]
+pub struct Posed {
+    problem: Problem,
+    found: Vec<Found>,
+    today: Vec<Option<Today>>,
+    findings: Vec<Finding>,
+    about: Option<usize>,
+    fixed: Vec<Option<Candidate>>,
+}
+
+impl Posed {
+    /// What a person said, in numbers, with a look at what is made and at what is on the instrument.
+    #[must_use]
+    pub fn new(answers: &Answers) -> Self {
+        let mut problem = problem::pose(answers);
+        let mut found: Vec<Found> =
+            problem.strings.iter().map(|string| candidates::look(&problem, string)).collect();
+        for (string, found) in problem.strings.iter_mut().zip(&found) {
+            if let Some(usual) = reasons::most_usual(found.made.iter()) {
+                string.usual_brightness = string.position.place(usual.lean.brilliance);
+            }
         }
-    }
-    let today = today::all(&problem);
-    let findings = complaint::findings(&problem, &today);
-    for (i, fault) in complaint::faults(&findings, &today) {
-        problem.strings[i].faults.push(fault);
-    }
-    for (i, found) in found.iter_mut().enumerate() {
-        if problem.strings[i].faults.is_empty() {
-            continue;
+        let today = today::all(&problem);
+        let findings = complaint::findings(&problem, &today);
+        for (i, fault) in complaint::faults(&findings, &today) {
+            problem.strings[i].faults.push(fault);
         }
-        let other = candidates::look(&problem, &problem.strings[i]);
-        if other.made.is_empty() {
-            // Where nothing would mend it, the next best is no worse than what is there.
-            problem.strings[i].faults.clear();
-        } else {
-            *found = other;
+        for (i, found) in found.iter_mut().enumerate() {
+            if problem.strings[i].faults.is_empty() {
+                continue;
+            }
+            let other = candidates::look(&problem, &problem.strings[i]);
+            if other.made.is_empty() {
+                // Where nothing would mend it, the next best is no worse than what is there.
+                problem.strings[i].faults.clear();
+            } else {
+                *found = other;
+            }
         }
+        let mut about = problem.about.filter(|_| problem.aim == Aim::OneString);
+        if problem.aim == Aim::OneString && about.is_none() {
+            about = most_gained(&problem, &today);
+        }
+        settle_standings(&mut problem, &today, about);
+        let fixed = (0..today.len()).map(|i| fixed_at(&problem, &today, i)).collect();
+        Self { problem, found, today, findings, about, fixed }
     }
-    let mut about = problem.about.filter(|_| problem.aim == Aim::OneString);
-    if problem.aim == Aim::OneString && about.is_none() {
-        about = most_gained(&problem, &today);
+
+    /// What each place offers, the highest first.
+    #[must_use]
+    pub fn spots(&self) -> Vec<Spot<'_>> {
+        choose::spots(&self.problem, &self.fixed)
     }
-    settle_standings(&mut problem, &today, about);
-    let fixed: Vec<Option<Candidate>> =
-        (0..today.len()).map(|i| fixed_at(&problem, &today, i)).collect();
-    let Chosen { mut told, counts, outcome } = choose::choose(&problem, &found, &fixed);
-    for (i, told) in told.iter_mut().enumerate().filter(|(i, _)| fixed[*i].is_none()) {
-        told.extend(others(&problem, i, &found[i], told));
+
+    /// The choice among `spots`, after the first look into each.
+    #[must_use]
+    pub fn choose(&self, spots: &[Spot], searched: Vec<Best>) -> Chosen {
+        choose::among(&self.problem, &self.found, spots, searched)
     }
-    let verdict = verdict::verdict(&problem, &today, &findings, about, &outcome);
-    Fitting { problem, found, told, counts, outcome, today, findings, verdict }
+
+    /// All that is told of the choice.
+    #[must_use]
+    pub fn settle(self, chosen: Chosen) -> Fitting {
+        let Self { problem, found, today, findings, about, fixed } = self;
+        let Chosen { mut told, counts, outcome } = chosen;
+        for (i, told) in told.iter_mut().enumerate().filter(|(i, _)| fixed[*i].is_none()) {
+            told.extend(others(&problem, i, &found[i], told));
+        }
+        let verdict = verdict::verdict(&problem, &today, &findings, about, &outcome);
+        Fitting { problem, found, told, counts, outcome, today, findings, verdict }
+    }
 }
 
 /// How many strings of a family that the search left out are judged, to name a rival.

@@ -56,21 +56,28 @@ fn all(x: f64) -> Four {
     Four::splat(x)
 }
 
-/// ln of desirabilities, floored.
-fn ln_four(worth: Four) -> Four {
-    worth.max(all(FLOOR)).ln()
+/// Desirabilities, floored.
+fn floored(worth: Four) -> Four {
+    worth.max(all(FLOOR))
 }
 
-/// ln of the desirabilities of values, given by their own logarithms.
-fn ln_of(curve: &OneSided, log: Four) -> Four {
+/// Desirabilities of values, given by their logarithms.
+fn worth_of(curve: &OneSided, log: Four) -> Four {
     let (none, slope) = curve.line();
-    ln_four(((log - all(none)) * all(slope)).min(all(1.0)))
+    floored(((log - all(none)) * all(slope)).min(all(1.0)))
 }
 
-/// ln of the desirabilities of room for the bow, dB.
-fn ln_room(room: Four) -> Four {
+/// Desirabilities of room for the bow, dB.
+fn worth_of_room(room: Four) -> Four {
     let (none, whole) = d::ROOM_ENDS;
-    ln_four(((room - all(none)) * all(1.0 / (whole - none))).min(all(1.0)))
+    floored(((room - all(none)) * all(1.0 / (whole - none))).min(all(1.0)))
+}
+
+/// The mean of the logarithms of desirabilities, by one logarithm of their product: floored, eight of them multiply to
+/// no less than 1e-14.
+fn mean_ln(worth: &Drawn) -> f64 {
+    let [a, b] = worth;
+    libm::log((*a * *b).to_array().iter().product()) / DRAWS as f64
 }
 
 /// The largest modulus over density of metals in each draw.
@@ -180,7 +187,7 @@ pub struct Arrangement {
     kinds: [LeanKind; DRAWS],
     /// Weighted worth of what follows from the core alone.
     fixed: f64,
-    /// ln of the worth of settling.
+    /// The worth of settling.
     settling: Drawn,
     /// ln of the stretch band and of the largest breaking share.
     ln_stretch: (f64, f64),
@@ -223,7 +230,8 @@ const BY_DRAW: [Attribute; 4] =
 /// Attributes that the bow decides, draw by draw: by tension, stiffness and twist.
 const BY_BOW: [Attribute; 2] = [Attribute::Response, Attribute::BowRoom];
 
-/// What one tension makes of a core: logarithms of desirabilities.
+/// What one tension makes of a core: logarithms of the desirabilities that are the same in every draw, and those that
+/// are not as they are.
 #[derive(Clone, Copy, Debug)]
 pub struct Row {
     tension: f64,
@@ -312,8 +320,9 @@ impl<'a> Judge<'a> {
             LeanKind::new(material, build, setting, &Draw::weighed(self.first + k as u64))
         });
         let wound = !family.is_plain();
-        let settling = drawn(|k| ln(self.settling.of_log(libm::log(kinds[k].settling(wound)))));
-        let fixed = self.weight(Attribute::Settling) * mean(&settling)
+        let settling =
+            drawn(|k| self.settling.of_log(libm::log(kinds[k].settling(wound)))).map(floored);
+        let fixed = self.weight(Attribute::Settling) * mean_ln(&settling)
             + self.weight(Attribute::FittersJudgement) * ln(material.climate_judgement);
         Arrangement {
             family,
@@ -442,7 +451,8 @@ impl JudgedCore<'_> {
                 ends.power_target,
                 ends.tension_high,
             )),
-            by_draw: [none; BY_DRAW.len()],
+            // What does not count here is as good as can be.
+            by_draw: [[all(1.0); HALVES]; BY_DRAW.len()],
             outside: [none; 2],
             warmth: none,
             drift: none,
@@ -457,13 +467,13 @@ impl JudgedCore<'_> {
             let breaking = ln_tension - self.ln_breaking[h];
             row.warmth[h] = warmth;
             row.drift[h] = drift;
-            row.by_draw[0][h] = ln_of(&judge.elasticity, stretch);
-            row.by_draw[1][h] = ln_of(&judge.drift, drift.ln());
-            row.by_draw[2][h] = ln_of(&judge.breaking, breaking);
+            row.by_draw[0][h] = worth_of(&judge.elasticity, stretch);
+            row.by_draw[1][h] = worth_of(&judge.drift, drift.ln());
+            row.by_draw[2][h] = worth_of(&judge.breaking, breaking);
             if !judge.string.fine_tuner {
                 // Cents a degree of peg go with 1 + EA/T.
                 let of_one = all(self.central.peg_of_stiffness());
-                row.by_draw[3][h] = ln_of(&judge.tuning, (of_one * (stiff + all(1.0))).ln());
+                row.by_draw[3][h] = worth_of(&judge.tuning, (of_one * (stiff + all(1.0))).ln());
             }
             row.outside[0][h] = beyond(stretch, ln_stretch);
             row.outside[1][h] = (breaking - all(ln_breaking)).max(all(0.0));
@@ -478,7 +488,7 @@ impl JudgedCore<'_> {
         let by_draw: f64 = BY_DRAW
             .iter()
             .zip(&row.by_draw)
-            .map(|(attribute, worth)| judge.weight(*attribute) * mean(worth))
+            .map(|(attribute, worth)| judge.weight(*attribute) * mean_ln(worth))
             .sum();
         judge.weight(Attribute::Feel) * row.feel
             + judge.weight(Attribute::Power) * row.power
@@ -511,9 +521,9 @@ impl JudgedCore<'_> {
                 let other = (slack.drift[h] - cold.abs()).min(taut.drift[h] - hot.abs());
                 let least_warmth =
                     cold.min(hot).max(all(0.0)) + (all(0.0) - cold.max(hot)).max(all(0.0));
-                ln_of(&judge.drift, (other + least_warmth).max(all(1e-3)).ln())
+                worth_of(&judge.drift, (other + least_warmth).max(all(1e-3)).ln())
             });
-            sum += judge.weight(*attribute) * mean(&most);
+            sum += judge.weight(*attribute) * mean_ln(&most);
         }
         let outside = core::array::from_fn(|h| {
             let least = |side: usize| {
@@ -535,7 +545,7 @@ impl JudgedCore<'_> {
         })
     }
 
-    /// ln of the worth of [`BY_BOW`]; exact.
+    /// The worth of [`BY_BOW`]; exact.
     fn under_the_bow(
         &self,
         tension: f64,
@@ -560,14 +570,14 @@ impl JudgedCore<'_> {
             let left = surface / (z + surface);
             let stiff = self.stiff_of_one[h] * fast[h] / all(tension);
             let answer = Answer::new(&judge.footing[h], (ln_z, z), left.ln(), stiff.ln());
-            worth[0][h] = ln_of(&judge.response, answer.response());
-            worth[1][h] = ln_room(answer.room());
+            worth[0][h] = worth_of(&judge.response, answer.response());
+            worth[1][h] = worth_of_room(answer.room());
         }
         worth
     }
 
     fn weighed_by_bow(&self, worth: &[Drawn; BY_BOW.len()]) -> f64 {
-        BY_BOW.iter().zip(worth).map(|(a, logs)| self.judge.weight(*a) * mean(logs)).sum()
+        BY_BOW.iter().zip(worth).map(|(a, worth)| self.judge.weight(*a) * mean_ln(worth)).sum()
     }
 
     /// Weighted worth of how it answers the bow: exact.
@@ -603,13 +613,13 @@ impl JudgedCore<'_> {
             let left = (surface / (z.1 + surface)).ln();
             let answer = |z| Answer::new(&judge.footing[h], z, left, all(0.0));
             let (a, b) = (answer(z), answer(z_taut));
-            worth[0][h] = ln_of(&judge.response, a.response());
-            worth[1][h] = ln_room(Answer::most_room(&a, &b));
+            worth[0][h] = worth_of(&judge.response, a.response());
+            worth[1][h] = worth_of_room(Answer::most_room(&a, &b));
         }
         self.weighed_by_bow(&worth)
     }
 
-    /// ln of the worth of brightness where the brilliance ends at most: at a tension up to `taut` and from `slack` on,
+    /// The worth of brightness where the brilliance ends at most: at a tension up to `taut` and from `slack` on,
     /// under windings of at least these tubes. Held at the target where `at_most` says that it is a bound.
     fn brightness(&self, slack: f64, taut: f64, tubes: &[(usize, f64)], at_most: bool) -> Drawn {
         let judge = self.judge;
@@ -627,7 +637,7 @@ impl JudgedCore<'_> {
             let n2 = self.limit[h] * all(taut) / lossy;
             let place = (all(ln_pitch - dark) + all(0.5) * n2.ln()) * all(over);
             let place = if at_most { place.min(target) } else { place };
-            ln_four(all(1.0) - (place - target).abs())
+            floored(all(1.0) - (place - target).abs())
         })
     }
 
@@ -636,11 +646,11 @@ impl JudgedCore<'_> {
     /// `tubes` gives each winding's metal, and the stiffness it would have as a tube for a modulus of one.
     #[must_use]
     pub fn most_bright(&self, slack: f64, taut: f64, tubes: &[(usize, f64)]) -> f64 {
-        let most = mean(&self.brightness(slack, taut, tubes, true));
+        let most = mean_ln(&self.brightness(slack, taut, tubes, true));
         self.judge.weight(Attribute::Brightness) * most
     }
 
-    /// ln of the worth of the ring; exact.
+    /// The worth of the ring; exact.
     fn ring(&self, gauge: f64, mass: f64, tubes: &[(usize, f64)]) -> Drawn {
         let judge = self.judge;
         let pitch = judge.string.setting.pitch.get();
@@ -650,20 +660,20 @@ impl JudgedCore<'_> {
             let wound = Wound { gauge, mass, tube, inertia: 0.0 };
             self.draws[k].sounding(&wound, !tubes.is_empty()).ring * pitch
         });
-        swings.map(|swings| ln_of(&judge.ring, swings.ln()))
+        swings.map(|swings| worth_of(&judge.ring, swings.ln()))
     }
 
     /// Weighted worth of its brightness: exact.
     #[must_use]
     pub fn bright(&self, tension: f64, tubes: &[(usize, f64)]) -> f64 {
-        let worth = mean(&self.brightness(tension, tension, tubes, false));
+        let worth = mean_ln(&self.brightness(tension, tension, tubes, false));
         self.judge.weight(Attribute::Brightness) * worth
     }
 
     /// Weighted worth of its ring: exact.
     #[must_use]
     pub fn rings(&self, gauge: f64, mass: f64, tubes: &[(usize, f64)]) -> f64 {
-        self.judge.weight(Attribute::Ring) * mean(&self.ring(gauge, mass, tubes))
+        self.judge.weight(Attribute::Ring) * mean_ln(&self.ring(gauge, mass, tubes))
     }
 
     /// Every desirability of the string of these windings, as e to the mean of its logarithm; and the penalty.
@@ -685,21 +695,22 @@ impl JudgedCore<'_> {
         let row = self.row(self.central.sounding(&wound, !tubes.is_empty()).tension);
         let mut of = [Log::Same(0.0); COUNT];
         let mut put = |attribute: Attribute, log: Log| of[attribute as usize] = log;
+        let logs = |worth: Drawn| Log::Drawn(worth.map(Four::ln));
         put(Attribute::Feel, Log::Same(row.feel));
         put(Attribute::Power, Log::Same(row.power));
         for (a, attribute) in BY_DRAW.iter().enumerate() {
-            put(*attribute, Log::Drawn(row.by_draw[a]));
+            put(*attribute, logs(row.by_draw[a]));
         }
         let bowed = self.under_the_bow(row.tension, gauge, inertia, &tubes);
-        for (attribute, logs) in BY_BOW.iter().zip(bowed) {
-            put(*attribute, Log::Drawn(logs));
+        for (attribute, worth) in BY_BOW.iter().zip(bowed) {
+            put(*attribute, logs(worth));
         }
-        put(Attribute::Settling, Log::Drawn(self.arrangement.settling));
+        put(Attribute::Settling, logs(self.arrangement.settling));
         let judgement = ln(self.core.material.climate_judgement);
         put(Attribute::FittersJudgement, Log::Same(judgement));
         let brightness = self.brightness(row.tension, row.tension, &tubes, false);
-        put(Attribute::Brightness, Log::Drawn(brightness));
-        put(Attribute::Ring, Log::Drawn(self.ring(gauge, mass, &tubes)));
+        put(Attribute::Brightness, logs(brightness));
+        put(Attribute::Ring, logs(self.ring(gauge, mass, &tubes)));
         for (attribute, log) in self.judge.of_metals(self.arrangement.family, grade, &layers) {
             put(attribute, Log::Same(log));
         }

@@ -27,7 +27,7 @@ const CELLS: usize = 10;
 pub const FAMILIES: usize = Family::ALL.len();
 /// How far under the best of all a family's best is looked for. The second set is never far; a rival that is, is
 /// found in the sample of what is made.
-pub const SPAN: f64 = 0.15;
+pub const SPAN: f64 = 0.10;
 /// Bounds and scores sum in different orders; this is far above their rounding and far below any difference that counts.
 pub const ROUNDING: f64 = 1e-9;
 

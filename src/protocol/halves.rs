@@ -1,0 +1,105 @@
+//! A fit shared between two workers: each searches every other place, and one of them tells the answer.
+//!
+//! What the second found goes over as numbers. It is the same fit to the bit, whoever searched what.
+
+use strings::construction::Family;
+use strings::fit::Posed;
+use strings::fit::answers::Answers;
+use strings::fit::search::{Best, Contender, Counts, Recipe};
+
+use crate::convert;
+use crate::handle::{fit_of, read, written};
+use crate::reply::Reply;
+use crate::request::Request;
+
+/// What a place begins with: its index, four counts and how many strings follow.
+const HEAD: usize = 6;
+/// What a string is told by: its worth, tension, brightness, family and three numbers of its recipe.
+const MEMBERS: usize = 7;
+
+/// Whether the helper searches that place.
+fn is_helped(place: usize) -> bool {
+    place % 2 == 1
+}
+
+/// The answers of a request, if it is one for a set and nothing is wrong with it.
+#[must_use]
+pub fn asked(request: &str) -> Option<Answers> {
+    match read(request) {
+        Ok(Request::Fit(fit)) => convert::answers(&fit.answers).ok(),
+        _ => None,
+    }
+}
+
+/// The helper's half of the search.
+#[must_use]
+pub fn helped(answers: &Answers) -> Vec<f64> {
+    let posed = Posed::new(answers);
+    let spots = posed.spots();
+    let mut numbers = Vec::new();
+    for (place, spot) in spots.iter().enumerate().filter(|(place, _)| is_helped(*place)) {
+        let Best { contenders, counts } = spot.first_look();
+        let Counts { space, wound, inside, judged } = counts;
+        // None of these counts comes near 2^53.
+        let counts = [space, wound, inside, judged].map(|count| count as f64);
+        numbers.push(place as f64);
+        numbers.extend(counts);
+        numbers.push(contenders.len() as f64);
+        for c in contenders {
+            let Recipe { core, covering, ribbon } = c.recipe;
+            numbers.extend([c.score, c.tension, c.brightness, f64::from(c.family as u8)]);
+            numbers.extend([core, covering, ribbon].map(f64::from));
+        }
+    }
+    numbers
+}
+
+/// The whole answer as JSON text, as [`crate::answer`] gives it. What the helper found is awaited when everything else
+/// is searched; if nothing comes of it, or nothing that can be read, its half is searched here.
+pub async fn answer(answers: &Answers, helped: impl Future<Output = Option<Vec<f64>>>) -> String {
+    let posed = Posed::new(answers);
+    let spots = posed.spots();
+    let mut searched: Vec<Option<Best>> = spots
+        .iter()
+        .enumerate()
+        .map(|(place, spot)| (!is_helped(place)).then(|| spot.first_look()))
+        .collect();
+    for (place, best) in helped.await.and_then(|numbers| told(&numbers)).into_iter().flatten() {
+        if let Some(missing @ None) = searched.get_mut(place) {
+            *missing = Some(best);
+        }
+    }
+    let searched = searched
+        .into_iter()
+        .zip(&spots)
+        .map(|(best, spot)| best.unwrap_or_else(|| spot.first_look()))
+        .collect();
+    let chosen = posed.choose(&spots, searched);
+    drop(spots);
+    written(&Reply::Fit(Box::new(fit_of(answers, &posed.settle(chosen)))))
+}
+
+/// The places of which a helper told, each with what it found there.
+fn told(mut numbers: &[f64]) -> Option<Vec<(usize, Best)>> {
+    let mut all = Vec::new();
+    while !numbers.is_empty() {
+        let (head, rest) = numbers.split_first_chunk::<HEAD>()?;
+        let [place, space, wound, inside, judged, count] = head.map(|number| number as u64);
+        let (strings, rest) =
+            rest.split_at_checked(usize::try_from(count).ok()?.checked_mul(MEMBERS)?)?;
+        let contenders = strings.as_chunks::<MEMBERS>().0.iter().map(contender);
+        let contenders = contenders.collect::<Option<Vec<Contender>>>()?;
+        let counts = Counts { space, wound, inside, judged };
+        all.push((usize::try_from(place).ok()?, Best { contenders, counts }));
+        numbers = rest;
+    }
+    Some(all)
+}
+
+fn contender(numbers: &[f64; MEMBERS]) -> Option<Contender> {
+    let [score, tension, brightness, family, core, covering, ribbon] = *numbers;
+    let family = *Family::ALL.get(family as usize)?;
+    let [core, covering, ribbon] = [core, covering, ribbon].map(|number| number as u32);
+    let recipe = Recipe { core, covering, ribbon };
+    Some(Contender { score, tension, brightness, family, recipe })
+}
