@@ -13,7 +13,6 @@ mod portrait;
 mod questions;
 mod serviceworker;
 mod set;
-mod speed;
 mod storage;
 mod units;
 mod worker;
