@@ -674,6 +674,12 @@ impl State {
         self.found.as_ref().is_some_and(|found| *found.answers == self.document.answers)
     }
 
+    /// Whether a set is to be asked for: it is not known, nothing stands in its way, and it was not asked for already.
+    #[must_use]
+    pub fn wants_set(&self) -> bool {
+        !self.is_found() && self.asking == Asking::Idle && self.slips().is_empty()
+    }
+
     /// Whether anything was answered.
     #[must_use]
     pub fn is_begun(&self) -> bool {

@@ -12,8 +12,9 @@ use yew::prelude::*;
 
 use crate::hooks::Store;
 use crate::platform::audio::Samples;
-use crate::platform::clock;
 use crate::platform::worker::{self, Bridge, BridgeError};
+use crate::platform::{address, clock};
+use crate::route::Route;
 use crate::state::{Action, Found};
 use crate::words::say;
 
@@ -71,15 +72,17 @@ impl Model {
         Ok((reply, samples))
     }
 
-    /// Asks, and waits for the reply. Dropping the future before the worker has begun takes the question back.
+    /// Asks at once, and waits for the reply. Dropping the future before the worker has begun takes the question back.
     ///
     /// # Errors
     /// When there is no reply. That a request is refused is a reply.
-    pub async fn ask(&self, request: &Request) -> Result<Reply, AskError> {
-        let request =
-            serde_json::to_string(request).map_err(|e| AskError::Unreadable(e.to_string()))?;
-        let reply = self.0.ask(&request).await.map_err(AskError::Bridge)?;
-        Reply::read(&reply).map_err(|e| AskError::Unreadable(e.to_string()))
+    pub fn ask(&self, request: &Request) -> impl Future<Output = Result<Reply, AskError>> + use<> {
+        let unreadable = |e: serde_json::Error| AskError::Unreadable(e.to_string());
+        let asked = serde_json::to_string(request).map(|request| self.0.ask(&request));
+        async move {
+            let reply = asked.map_err(unreadable)?.await.map_err(AskError::Bridge)?;
+            Reply::read(&reply).map_err(unreadable)
+        }
     }
 
     /// Gives up everything that is not answered yet.
@@ -114,6 +117,16 @@ pub struct Finder {
     pub stop: Callback<()>,
 }
 
+impl Finder {
+    /// Goes to a room. Where that is the set's and the set is not known, it is asked for on the way and sooner there.
+    pub fn go(&self, store: &Store, to: &Route) {
+        if *to == Route::Set && store.wants_set() {
+            self.find.emit(());
+        }
+        address::go(&to.to_string());
+    }
+}
+
 /// Finds sets for the answers in the store.
 #[hook]
 pub fn use_finder(store: &Store) -> Finder {
@@ -122,14 +135,16 @@ pub fn use_finder(store: &Store) -> Finder {
         let (store, model) = (store.clone(), model.clone());
         Callback::from(move |()| {
             let ask = next_ask();
+            let answers = store.document.answers.clone();
+            let request = Request::Fit(Box::new(FitRequest { answers: answers.clone() }));
+            // Before anything is drawn: the worker searches meanwhile.
+            let reply = model.ask(&request);
             // A page that was left open over night counts the days to the performance anew.
             store.dispatch(Action::Today(clock::today()));
             store.dispatch(Action::Ask(ask));
-            let answers = store.document.answers.clone();
-            let (dispatcher, model) = (store.dispatcher(), model.clone());
+            let dispatcher = store.dispatcher();
             spawn_local(async move {
-                let request = Request::Fit(Box::new(FitRequest { answers: answers.clone() }));
-                dispatcher.dispatch(match model.ask(&request).await {
+                dispatcher.dispatch(match reply.await {
                     Ok(Reply::Fit(fit)) => {
                         let found = Found { answers: Rc::new(answers), fit: Rc::new(*fit) };
                         Action::Answered(ask, found)

@@ -4,8 +4,8 @@ use yew::prelude::*;
 
 use crate::components::faults::{Faults, SUMMARY};
 use crate::components::question::Ask;
-use crate::hooks::use_store;
-use crate::platform::{address, view};
+use crate::hooks::{use_finder, use_store};
+use crate::platform::view;
 use crate::route::{Route, SCREENS};
 use crate::state::Action;
 use crate::words::questions::PATH;
@@ -25,6 +25,7 @@ pub struct Props {
 pub fn AskPage(props: &Props) -> Html {
     let Props { screen, checking } = *props;
     let store = use_store();
+    let finder = use_finder(&store);
     // Counts the times when a fault stood in the way, for the summary takes the focus each time.
     let stopped = use_state(|| 0_u32);
     use_effect_with(*stopped, |stopped| {
@@ -45,11 +46,11 @@ pub fn AskPage(props: &Props) -> Html {
     };
     // One step out of the path must not leave a fault behind unseen.
     let leave = |to: Route| {
-        let (store, stopped) = (store.clone(), stopped.clone());
+        let (store, stopped, finder) = (store.clone(), stopped.clone(), finder.clone());
         move || {
             let slips = store.slips_in(page.questions);
             if slips.is_empty() {
-                address::go(&to.to_string());
+                finder.go(&store, &to);
             } else {
                 let fields = slips.into_iter().map(|slip| slip.field).collect();
                 store.dispatch(Action::Show(fields));

@@ -5,8 +5,8 @@ use yew::prelude::*;
 use crate::components::faults::{Faults, SUMMARY, room_of};
 use crate::components::field::TextField;
 use crate::fields::Flag;
-use crate::hooks::use_store;
-use crate::platform::{address, view};
+use crate::hooks::{use_finder, use_store};
+use crate::platform::view;
 use crate::route::{Route, SCREENS};
 use crate::state::{self, Action};
 use crate::words::questions::{self, EVERYTHING, Question, usual};
@@ -16,6 +16,7 @@ use crate::words::say;
 #[component]
 pub fn CheckPage() -> Html {
     let store = use_store();
+    let finder = use_finder(&store);
     let stopped = use_state(|| 0_u32);
     use_effect_with(*stopped, |stopped| {
         if *stopped > 0 {
@@ -24,13 +25,14 @@ pub fn CheckPage() -> Html {
     });
     let slips = store.slips();
     let find = {
+        let (store, finder) = (store.clone(), finder.clone());
         let (blocked, stopped) = (!slips.is_empty(), stopped.clone());
         Callback::from(move |event: MouseEvent| {
             if blocked {
                 event.prevent_default();
                 stopped.set(*stopped + 1);
             } else {
-                address::go(&Route::Set.to_string());
+                finder.go(&store, &Route::Set);
             }
         })
     };

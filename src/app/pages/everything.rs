@@ -5,8 +5,8 @@ use yew::prelude::*;
 use crate::components::faults::{Faults, SUMMARY};
 use crate::components::field::TextField;
 use crate::components::question::Ask;
-use crate::hooks::use_store;
-use crate::platform::{address, view};
+use crate::hooks::{use_finder, use_store};
+use crate::platform::view;
 use crate::route::Route;
 use crate::state::Action;
 use crate::words::questions::EVERYTHING;
@@ -16,6 +16,7 @@ use crate::words::say;
 #[component]
 pub fn EverythingPage() -> Html {
     let store = use_store();
+    let finder = use_finder(&store);
     let stopped = use_state(|| 0_u32);
     use_effect_with(*stopped, |stopped| {
         if *stopped > 0 {
@@ -23,11 +24,11 @@ pub fn EverythingPage() -> Html {
         }
     });
     let leave = |to: Route| {
-        let (store, stopped) = (store.clone(), stopped.clone());
+        let (store, stopped, finder) = (store.clone(), stopped.clone(), finder.clone());
         move || {
             let slips = store.slips();
             if slips.is_empty() {
-                address::go(&to.to_string());
+                finder.go(&store, &to);
             } else {
                 let fields = slips.into_iter().map(|slip| slip.field).collect();
                 store.dispatch(Action::Show(fields));

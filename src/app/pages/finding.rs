@@ -24,10 +24,7 @@ pub fn FindingPage() -> Html {
     let slips = store.slips();
     let sureness = use_certainty(store.found.as_ref());
     {
-        let (find, wanted) = (
-            finder.find.clone(),
-            !store.is_found() && slips.is_empty() && store.asking == Asking::Idle,
-        );
+        let (find, wanted) = (finder.find.clone(), store.wants_set());
         // Only the wish matters here: the question is of the answers at the time when it is asked.
         use_effect_with(wanted, move |wanted| {
             if *wanted {

@@ -1,6 +1,8 @@
 //! The part of the page's address after `#`.
 
 use gloo::events::EventListener;
+use wasm_bindgen::JsValue;
+use web_sys::Event;
 
 /// The part after `#`, with it; empty if there is none.
 #[must_use]
@@ -9,9 +11,21 @@ pub fn hash() -> String {
 }
 
 /// Goes to another address of the page; Back leads here again.
+///
+/// A browser that is told of the address alone lays the page out to look for a place of that name. Rooms are no places
+/// in a page, so it is told of a step in its history, and everybody else as if it had told them.
 pub fn go(hash: &str) {
-    // Setting the part after `#` of an address cannot fail.
-    drop(gloo::utils::window().location().set_hash(hash));
+    let window = gloo::utils::window();
+    if hash == self::hash() {
+        return;
+    }
+    let stepped =
+        window.history().and_then(|all| all.push_state_with_url(&JsValue::NULL, "", Some(hash)));
+    match stepped.and_then(|()| Event::new("hashchange")) {
+        Ok(changed) => drop(window.dispatch_event(&changed)),
+        // Setting the part after `#` of an address cannot fail.
+        Err(_) => drop(window.location().set_hash(hash)),
+    }
 }
 
 /// Puts another address in place of this one; Back leads where it led before.
