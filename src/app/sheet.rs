@@ -108,6 +108,7 @@ pub fn SheetPaper(props: &SheetPaperProps) -> Html {
                     press = units::force(set.downforce_n.value)) }
                 if set.close_call {
                     { format!(" {}", say!("sheet-close", strings = words::families(&words::other_families(set), &names))) }
+                    { for asks_of_other(set, problem, &names).into_iter().map(|asks| format!(" {asks}")) }
                 }
             </p>
             if let Sureness::Known(sure) = &props.sureness {
@@ -142,6 +143,18 @@ pub fn SheetPaper(props: &SheetPaperProps) -> Html {
             <p class="sheet-foot">{ plan::caution("luthier-decides") }{ " " }{ say!("sheet-foot") }</p>
         </section>
     }
+}
+
+/// What to ask for where the second set differs from the first.
+fn asks_of_other(set: &Set, problem: &Problem, names: &[String]) -> Vec<String> {
+    let Some(other) = &set.runner_up else { return Vec::new() };
+    let chosen: Vec<&str> = set.strings.iter().map(|s| s.report.family.as_str()).collect();
+    let ask = |i: usize| {
+        let asks =
+            words::counter(other.shopping.get(i)?, names.get(i)?, problem, other.strings.get(i)?);
+        Some(say!("sheet-close-ask", asks = asks))
+    };
+    words::differing(&chosen, &words::other_families(set)).into_iter().filter_map(ask).collect()
 }
 
 fn instrument(problem: &Problem) -> String {

@@ -55,6 +55,7 @@ pub(crate) const OF_FIT: &[Phrase] = &[
         families(h.hole(0), &h.set()["runner_up"]["strings"], false)?;
         holds(h.set()["close_call"] == true)
     }),
+    ("For it ask for {~}.", counter_of_other),
     ("{~} {~}, {~}, a′ at {#} Hz, {~} set-up", |h| { context(h, 0)?; h.is_number(3, real(&h.problem()["a4_hz"])) }),
     ("We took for granted: {~}.", assumed),
 
@@ -547,8 +548,31 @@ fn weakest(h: &mut Heard, wish: &str, key: &str) -> Agrees {
 /// The words for the counter: an instrument with its size, a string, a gauge where it is bought by one.
 pub(crate) fn counter(h: &mut Heard, said: &str) -> Agrees {
     let string = h.of_string()?;
-    let (shopping, problem) = (&string["shopping"], h.problem());
-    let who = format!("{} {} string, ", text(&problem["instrument_name"]), h.name);
+    let name = h.name.clone();
+    asks_for(h, said, &name, &string["shopping"], &string["report"])
+}
+
+/// What to ask for where the second set differs.
+fn counter_of_other(h: &mut Heard) -> Agrees {
+    let said = h.hole(0).to_owned();
+    let set = h.set();
+    holds(set["close_call"] == true)?;
+    let other = &set["runner_up"];
+    let names = names(set);
+    let differs = |place: &usize| {
+        set["strings"][*place]["report"]["family"] != other["strings"][*place]["family"]
+    };
+    let place = (0..names.len())
+        .filter(differs)
+        .find(|place| said.contains(&format!(" {} string, ", names[*place])))
+        .ok_or("no string of that name differs")?;
+    let (shopping, report) = (&other["shopping"][place], &other["strings"][place]);
+    asks_for(h, &said, &names[place], shopping, report)
+}
+
+fn asks_for(h: &mut Heard, said: &str, name: &str, shopping: &Value, report: &Value) -> Agrees {
+    let problem = h.problem();
+    let who = format!("{} {name} string, ", text(&problem["instrument_name"]));
     let (before, after) = said.split_once(&who).ok_or_else(|| format!("it is not for a {who}"))?;
     let size = text(&problem["size"]);
     let small = before.split_once(' ').map_or("", |(_, size)| size.trim());
@@ -564,7 +588,7 @@ pub(crate) fn counter(h: &mut Heard, said: &str) -> Agrees {
     match crate::reader::fit("{~}, {#} mm ({#} thousandths of an inch), {~}", after) {
         Some(holes) => {
             h.holes = holes;
-            let diameter = real(&string["report"]["construction"]["core"]["diameter_m"])?;
+            let diameter = real(&report["construction"]["core"]["diameter_m"])?;
             h.gauge(1, diameter)
         }
         None => holds(!has_figures),

@@ -9,6 +9,7 @@ sheet-why = Warum, und was sie kostet
 sheet-settles = Setzt sich
 sheet-load = Alle Saiten zusammen ziehen mit { $pull }, { $place }. Sie drücken auf den Steg mit { $press }.
 sheet-close = Ein anderer Satz, { $strings }, liegt etwa gleichauf.
+sheet-close-ask = Dafür verlangen Sie { $asks }.
 sheet-look = Zuerst nachsehen.
 sheet-when = Wann und wie
 sheet-fit = Ziehen Sie den Satz { $likely } vor dem Termin auf; sicherheitshalber { $safe }.
