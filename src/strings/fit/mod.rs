@@ -58,7 +58,7 @@ use crate::construction::Family;
 
 use answers::{Aim, Answers};
 use candidates::{Candidate, Found};
-use choose::{Chosen, Outcome, Spot};
+use choose::{Choice, Chosen, Outcome, Spot};
 use complaint::Finding;
 use problem::{Problem, Standing};
 use score::Judge;
@@ -163,9 +163,12 @@ impl Posed {
     #[must_use]
     pub fn settle(self, chosen: Chosen) -> Fitting {
         let Self { problem, found, today, findings, about, fixed } = self;
-        let Chosen { mut told, counts, outcome } = chosen;
+        let Chosen { mut told, counts, mut outcome } = chosen;
         for (i, told) in told.iter_mut().enumerate().filter(|(i, _)| fixed[*i].is_none()) {
             told.extend(others(&problem, i, &found[i], told));
+        }
+        if let Outcome::Set { best, runner_up: runner_up @ None } = &mut outcome {
+            *runner_up = nearest(&problem, best, &told);
         }
         let verdict = verdict::verdict(&problem, &today, &findings, about, &outcome);
         Fitting { problem, found, told, counts, outcome, today, findings, verdict }
@@ -193,6 +196,26 @@ fn others(problem: &Problem, i: usize, found: &Found, told: &[Candidate]) -> Vec
                 .max_by(|a, b| a.score.total_cmp(&b.score))
         })
         .collect()
+}
+
+/// The best set with one string of another family, of those that are told: where every other one is so far behind that
+/// the search left it out.
+fn nearest(problem: &Problem, best: &Choice, told: &[Vec<Candidate>]) -> Option<Choice> {
+    let exchanged = |i: usize, c: &Candidate| {
+        let mut strings = best.strings.clone();
+        strings[i] = c.clone();
+        let pairs = choose::pairs(problem, &strings);
+        let worth = strings.iter().map(|c| c.score).sum::<f64>() + pairs.iter().sum::<f64>();
+        Choice { strings, worth, proven: false, pairs }
+    };
+    let places = told.iter().enumerate();
+    places
+        .flat_map(|(i, told)| {
+            let others = told.iter().filter(move |c| c.family != best.strings[i].family);
+            others.map(move |c| exchanged(i, c))
+        })
+        .filter(|set| set.strings.iter().map(|c| c.tension).sum::<f64>() <= problem.most_load)
+        .max_by(|a, b| a.worth.total_cmp(&b.worth))
 }
 
 /// What becomes of each place: where the question is about one string, the others stay as far as they are known, and
@@ -283,7 +306,7 @@ pub fn relaxations(answers: &Answers) -> Vec<&'static str> {
 impl Fitting {
     /// The best string of another family at place `i`, the rest of the set staying as chosen.
     #[must_use]
-    pub fn rival(&self, best: &choose::Choice, i: usize) -> Option<&Candidate> {
+    pub fn rival(&self, best: &Choice, i: usize) -> Option<&Candidate> {
         let strings = &self.problem.strings;
         let worth = |c: &Candidate| {
             let above = if i > 0 {
