@@ -2,6 +2,7 @@
 
 use std::rc::Rc;
 
+use gloo::timers::callback::Timeout;
 use protocol::reply::Problem;
 use strings::fit::desirability::Attribute;
 use yew::prelude::*;
@@ -23,29 +24,47 @@ pub struct SwingsProps {
 
 /// The most that a slider gives; more can be typed among the answers.
 const MOST: f64 = 5.0;
+/// How long the rest of the page waits for a moved slider, in milliseconds: until the slider's own share is painted.
+const TURN_MS: u32 = 16;
 
 /// A slider for every weight. The set follows at once.
 #[component]
 pub fn Swings(props: &SwingsProps) -> Html {
     let store = use_store();
     let own = &store.document.answers.weights;
-    let weights: Vec<f64> = props
+    // The slider that was moved last and its weight, and how many moves the page has not heard of yet.
+    let moved = use_state(|| (0, 0.0));
+    let unheard = use_mut_ref(|| 0_u32);
+    let mut weights: Vec<f64> = props
         .problem
         .weights
         .iter()
         .map(|w| own.get(&w.attribute).copied().unwrap_or(w.weight))
         .collect();
+    if let Some(weight) = weights.get_mut(moved.0).filter(|_| *unheard.borrow() > 0) {
+        *weight = moved.1;
+    }
     let all: f64 = weights.iter().sum();
     let row = |(i, key): (usize, &str)| {
         let weight = weights[i];
         let share = if all > 0.0 { weight / all } else { 0.0 };
         let id = format!("swing-{key}");
         let typed = {
-            let dispatcher = store.dispatcher();
+            let (dispatcher, moved, unheard) =
+                (store.dispatcher(), moved.setter(), Rc::clone(&unheard));
             let number = Attribute::parse(key).map(|a| Number::Weight(a as usize));
             Callback::from(move |event: InputEvent| {
-                if let Some((number, text)) = number.zip(field::text(&event)) {
-                    dispatcher.dispatch(Action::Type(number, text));
+                let Some((number, text)) = number.zip(field::text(&event)) else { return };
+                if let Ok(weight) = text.parse() {
+                    *unheard.borrow_mut() += 1;
+                    moved.set((i, weight));
+                    let (dispatcher, unheard) = (dispatcher.clone(), Rc::clone(&unheard));
+                    let hear = move || {
+                        *unheard.borrow_mut() -= 1;
+                        dispatcher.dispatch(Action::Type(number, text));
+                    };
+                    // Nothing that was moved is lost, also where the sliders are gone by then.
+                    Timeout::new(TURN_MS, hear).forget();
                 }
             })
         };
