@@ -181,3 +181,33 @@ fn the_commands_in_the_handbook_exist() {
         }
     }
 }
+
+#[test]
+fn no_merge_is_left_half_done() {
+    fn walk(folder: &Path, found: &mut Vec<String>) {
+        for entry in fs::read_dir(folder).unwrap() {
+            let path = entry.unwrap().path();
+            if path.is_dir() {
+                walk(&path, found);
+                continue;
+            }
+            // What is no text has no such lines.
+            let Ok(text) = fs::read_to_string(&path) else { continue };
+            let marks = ["<", "=", ">"].map(|mark| mark.repeat(7));
+            let marked = |line: &str| marks.iter().any(|mark| line.starts_with(mark.as_str()));
+            if text.lines().any(marked) {
+                found.push(path.display().to_string());
+            }
+            // A browser reads on after a rule that is never closed, and drops what follows without a word.
+            let style = path.extension() == Some(OsStr::new("css"));
+            if style && text.matches('{').count() != text.matches('}').count() {
+                found.push(path.display().to_string());
+            }
+        }
+    }
+    let mut found = Vec::new();
+    for folder in ["src", "tests", "www"] {
+        walk(&root().join(folder), &mut found);
+    }
+    assert!(found.is_empty(), "take one side of the merge, or close the brace: {found:#?}");
+}
