@@ -10,6 +10,7 @@ pub mod depth;
 pub mod fields;
 pub mod habits;
 pub mod hooks;
+pub mod invented;
 pub mod lesson;
 pub mod pages;
 pub mod platform;

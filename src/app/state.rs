@@ -6,7 +6,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::rc::Rc;
 
-use protocol::document::{self, Document, FORMAT, Fitting, VERSION};
+use protocol::document::{self, Document, FORMAT, Fitting, KeptString, VERSION};
 use protocol::reply::{Fault, Fit};
 use protocol::request::{Answers, StringAnswer};
 use strings::pitch::Note;
@@ -14,6 +14,7 @@ use strings::pitch::Note;
 use crate::day::{self, Day};
 use crate::fields::{self, Flag, Number, Word};
 use crate::habits;
+use crate::invented;
 use crate::words::naming::{capital, metal, within};
 use crate::words::questions::{self, BOTHERS, EVERYTHING, PATH, Question};
 use crate::words::say;
@@ -152,9 +153,25 @@ pub enum Action {
     Keep {
         /// Now, in ISO 8601.
         at: String,
+        /// The strings of the set.
+        strings: Vec<KeptString>,
         /// The set in words.
         summary: Vec<String>,
     },
+    /// The strings of a kept fitting are known.
+    Known {
+        /// The fitting as it was asked for.
+        fitting: Box<Fitting>,
+        /// Its strings; none where the model makes no set of its answers.
+        strings: Vec<KeptString>,
+    },
+    /// Invented fittings are to stand beside one's own.
+    Invent {
+        /// Now, in ISO 8601.
+        at: String,
+    },
+    /// They are to go again.
+    Uninvent,
     /// What was replaced is to come back.
     Undo,
     /// Something is to be told.
@@ -264,14 +281,7 @@ impl State {
                 self.replace(Document { fittings, ..Document::default() });
                 self.tell(say!("told-empty").to_owned());
             }
-            Action::Reopen(i) => {
-                if let Some(fitting) = self.document.fittings.get(i).cloned() {
-                    let fittings = self.document.fittings.clone();
-                    let Fitting { label, answers, .. } = fitting;
-                    self.replace(Document { label, answers, fittings, ..Document::default() });
-                    self.tell(say!("told-reopened").to_owned());
-                }
-            }
+            Action::Reopen(i) => self.reopen(i),
             Action::Remove(i) => {
                 if i < self.document.fittings.len() {
                     let before = self.document.clone();
@@ -280,7 +290,30 @@ impl State {
                     self.tell(say!("told-removed", name = fitting_name(&gone)));
                 }
             }
-            Action::Keep { at, summary } => self.keep(at, summary),
+            Action::Keep { at, strings, summary } => self.keep(at, strings, summary),
+            Action::Known { fitting, strings } => {
+                let fittings = &mut self.document.fittings;
+                if let Some(known) = fittings.iter_mut().find(|kept| **kept == *fitting) {
+                    known.strings = Some(strings);
+                }
+            }
+            Action::Invent { at } => {
+                self.document.fittings.retain(|fitting| fitting.invented.is_none());
+                self.document.fittings.extend(invented::fittings(&at));
+                self.tell(say!("told-invented").to_owned());
+            }
+            Action::Uninvent => {
+                let before = self.document.clone();
+                let invented = |fitting: &Fitting| fitting.invented.is_some();
+                // An example that was opened and left as it is goes too; one that was changed is the person's own.
+                if self.kept_as().is_some_and(invented) {
+                    let fittings = std::mem::take(&mut self.document.fittings);
+                    self.document = Document { fittings, ..Document::default() };
+                }
+                self.document.fittings.retain(|fitting| !invented(fitting));
+                self.before = Some(Box::new(before));
+                self.tell(say!("told-uninvented").to_owned());
+            }
             Action::Undo => {
                 if let Some(before) = self.before.take() {
                     self.document = *before;
@@ -476,11 +509,17 @@ impl State {
             Ok((mut opened, notes)) => {
                 // What is kept here stays; the file's own come first.
                 for fitting in &self.document.fittings {
-                    if !opened.fittings.contains(fitting) {
+                    let same = |other: &Fitting| match &fitting.invented {
+                        Some(_) => other.invented == fitting.invented,
+                        None => {
+                            other.at == fitting.at && other.is_of(&fitting.label, &fitting.answers)
+                        }
+                    };
+                    if !opened.fittings.iter().any(same) {
                         opened.fittings.push(fitting.clone());
                     }
                 }
-                opened.fittings.truncate(FITTINGS_MAX);
+                trim(&mut opened.fittings);
                 self.replace(opened);
                 let told = if notes.is_empty() {
                     say!("told-open", name = name)
@@ -514,26 +553,62 @@ impl State {
         self.tell(say!("told-taken").to_owned());
     }
 
-    fn keep(&mut self, at: String, summary: Vec<String>) {
+    fn keep(&mut self, at: String, strings: Vec<KeptString>, summary: Vec<String>) {
         let Some(found) = &self.found else { return };
+        let fittings = &mut self.document.fittings;
+        let label = self.document.label.clone();
+        let of = |fitting: &Fitting| fitting.is_of(&label, &found.answers);
+        // What was invented stays invented, however often it is kept.
+        let invented = fittings.iter().find(|fitting| of(fitting)).and_then(|f| f.invented.clone());
+        // The same set for the same person is kept once, under its latest date.
+        fittings.retain(|fitting| !of(fitting));
         let fitting = Fitting {
             at,
-            label: self.document.label.clone(),
+            label,
             answers: (*found.answers).clone(),
             summary,
+            strings: Some(strings),
+            invented,
+            ..Fitting::default()
         };
-        let fittings = &mut self.document.fittings;
-        // The same set for the same person is kept once, under its latest date.
-        fittings.retain(|f| f.label != fitting.label || f.answers != fitting.answers);
         fittings.insert(0, fitting);
-        let full = fittings.len() > FITTINGS_MAX;
-        fittings.truncate(FITTINGS_MAX);
+        let full = trim(fittings);
         self.before = None;
         self.tell(if full {
             say!("told-kept-full", room = FITTINGS_MAX)
         } else {
             say!("told-kept").to_owned()
         });
+    }
+
+    /// Opens a kept fitting. What was being answered is kept beside it, or it would be lost once one has gone on.
+    fn reopen(&mut self, i: usize) {
+        let Some(fitting) = self.document.fittings.get(i).cloned() else { return };
+        let mut fittings = self.document.fittings.clone();
+        let put_by = self.is_begun() && (self.kept_as().is_none() || !self.slips().is_empty());
+        if put_by {
+            let Document { label, answers, drafts, .. } = self.document.clone();
+            let at = day::written(self.today);
+            fittings.insert(0, Fitting { at, label, answers, drafts, ..Fitting::default() });
+        }
+        let mut label = fitting.label;
+        if let Some(name) = fitting.invented.as_deref().and_then(invented::name) {
+            // By this name it is found again when the examples go.
+            for same in fittings.iter_mut().filter(|other| other.invented == fitting.invented) {
+                name.clone_into(&mut same.label);
+            }
+            name.clone_into(&mut label);
+        }
+        let Fitting { answers, drafts, .. } = fitting;
+        self.replace(Document { label, answers, drafts, fittings, ..Document::default() });
+        let told = if put_by { say!("told-put-by") } else { say!("told-reopened") };
+        self.tell(told.to_owned());
+    }
+
+    /// The kept fitting that the answers are, as they stand.
+    fn kept_as(&self) -> Option<&Fitting> {
+        let document = &self.document;
+        document.fittings.iter().find(|kept| kept.is_of(&document.label, &document.answers))
     }
 
     fn tell(&mut self, text: String) {
@@ -697,7 +772,19 @@ impl State {
 /// What to call a kept fitting.
 #[must_use]
 pub fn fitting_name(fitting: &Fitting) -> String {
-    name_of(&fitting.label, &fitting.answers)
+    let example = fitting.invented.as_deref().and_then(invented::name);
+    example.map_or_else(|| name_of(&fitting.label, &fitting.answers), str::to_owned)
+}
+
+/// Lets the oldest of one's own fittings go where there are more than the list holds, and says whether it did.
+fn trim(fittings: &mut Vec<Fitting>) -> bool {
+    let all = fittings.len();
+    let mut own = 0;
+    fittings.retain(|fitting| {
+        own += usize::from(fitting.invented.is_none());
+        fitting.invented.is_some() || own <= FITTINGS_MAX
+    });
+    fittings.len() < all
 }
 
 fn name_of(label: &str, answers: &Answers) -> String {
@@ -1190,7 +1277,11 @@ mod tests {
     #[test]
     fn fittings_are_kept_once_and_at_most_twenty() {
         let mut state = after([Action::Ask(1), Action::Answered(1, found())]);
-        let keep = |at: &str| Action::Keep { at: text(at), summary: vec![text("E5: steel")] };
+        let keep = |at: &str| Action::Keep {
+            at: text(at),
+            strings: Vec::new(),
+            summary: vec![text("E5: steel")],
+        };
         for at in ["2026-01-01", "2026-01-02"] {
             state = reduce(&state, keep(at));
         }
@@ -1205,12 +1296,86 @@ mod tests {
         let removed = reduce(&state, Action::Remove(0));
         assert_eq!(removed.document.fittings[0].label, "Desk 28");
         assert_eq!(reduce(&removed, Action::Undo).document, state.document);
-        let reopened = reduce(&removed, Action::Reopen(3));
+        let reopened = reduce(&state, Action::Reopen(4));
         assert_eq!(reopened.document.label, "Desk 25");
-        assert_eq!(reopened.document.fittings, removed.document.fittings);
+        assert_eq!(reopened.document.fittings, state.document.fittings);
         for nowhere in [Action::Remove(99), Action::Reopen(99)] {
             assert_eq!(reduce(&state, nowhere), state);
         }
+    }
+
+    #[test]
+    fn invented_fittings_come_and_go_and_touch_nothing_of_ones_own() {
+        let invent = || Action::Invent { at: text("2026-01-02T03:04:05Z") };
+        let own = after([
+            Action::Ask(1),
+            Action::Answered(1, found()),
+            Action::Keep { at: text("2026-01-01"), strings: Vec::new(), summary: Vec::new() },
+            choose(Word::Room, "dry"),
+            Action::Type(Number::Age, text("ten")),
+        ]);
+        let with = reduce(&own, invent());
+        assert_eq!(with.document.fittings.len(), 1 + invented::fittings("").len());
+        assert_eq!(with.document.answers, own.document.answers);
+        // Twice is once.
+        assert_eq!(reduce(&with, invent()).document, with.document);
+        assert_eq!(reduce(&with, Action::Uninvent).document, own.document);
+
+        // One of them is opened: what was half typed is kept, and comes back word for word.
+        let opened = reduce(&with, Action::Reopen(1));
+        assert_eq!(opened.name(), "Desk 3 viola, 15\u{a0}in (invented)");
+        let gone = reduce(&opened, Action::Uninvent);
+        assert!(!gone.is_begun(), "an example that was only looked at goes with the others");
+        assert_eq!(gone.document.fittings.len(), 2);
+        let back = reduce(&gone, Action::Reopen(0));
+        assert_eq!(back.text(Number::Age), "ten");
+        assert_eq!(back.document.answers, own.document.answers);
+        assert_eq!(reduce(&gone, Action::Undo).document, opened.document);
+
+        // What a person made of an example is their own; what they kept as it was is still invented.
+        let changed = reduce(&opened, choose(Word::Room, "travelling"));
+        let stays = reduce(&changed, Action::Uninvent);
+        assert_eq!(stays.document.answers, changed.document.answers);
+        let found = Found { answers: Rc::new(opened.document.answers.clone()), ..found() };
+        let kept = [
+            Action::Ask(2),
+            Action::Answered(2, found),
+            Action::Keep { at: text("2026-01-03"), strings: Vec::new(), summary: Vec::new() },
+            Action::Uninvent,
+        ];
+        let kept = kept.into_iter().fold(opened, |state, action| reduce(&state, action));
+        assert_eq!(kept.document.fittings, gone.document.fittings);
+    }
+
+    #[test]
+    fn opening_a_fitting_loses_nothing_that_was_being_answered() {
+        let state = after([
+            Action::Ask(1),
+            Action::Answered(1, found()),
+            Action::Keep { at: text("2026-01-01"), strings: Vec::new(), summary: Vec::new() },
+        ]);
+        // What is kept as it stands is not kept twice.
+        let same = reduce(&state, Action::Reopen(0));
+        assert_eq!(same.document.fittings.len(), 1);
+        let other = reduce(&reduce(&same, choose(Word::Room, "dry")), Action::Reopen(0));
+        assert_eq!(other.document.fittings.len(), 2);
+        assert_eq!(other.document.fittings[0].at, day::written(TODAY));
+        let back = reduce(&other, Action::Reopen(0));
+        assert_eq!(back.document.answers.room.as_deref(), Some("dry"));
+        assert_eq!(back.document.fittings.len(), 2);
+    }
+
+    #[test]
+    fn the_strings_of_a_kept_fitting_are_told_once_they_are_known() {
+        let state = after([Action::Invent { at: text("2026-01-02") }]);
+        let fitting = state.document.fittings[2].clone();
+        let known = Action::Known { fitting: Box::new(fitting), strings: Vec::new() };
+        let state = reduce(&state, known.clone());
+        let strings: Vec<_> = state.document.fittings.iter().map(|f| f.strings.is_some()).collect();
+        assert_eq!(strings, [false, false, true]);
+        // A fitting that has gone meanwhile is nobody's.
+        let gone = reduce(&state, Action::Uninvent);
+        assert_eq!(reduce(&gone, known), gone);
     }
 
     #[test]
@@ -1218,7 +1383,7 @@ mod tests {
         let state = after([
             Action::Ask(1),
             Action::Answered(1, found()),
-            Action::Keep { at: text("2026-01-01"), summary: Vec::new() },
+            Action::Keep { at: text("2026-01-01"), strings: Vec::new(), summary: Vec::new() },
             choose(Word::Room, "dry"),
         ]);
         let fresh = reduce(&state, Action::Afresh);

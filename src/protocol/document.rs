@@ -35,7 +35,7 @@ pub struct Document {
 }
 
 /// A fitting that was kept.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 pub struct Fitting {
     /// When, as an ISO 8601 date and time.
     pub at: String,
@@ -44,9 +44,41 @@ pub struct Fitting {
     pub label: String,
     /// The answers it came from.
     pub answers: Answers,
-    /// The set in words, one line a string.
+    /// The set in words of the language in which it was kept, one line a string.
     #[serde(default)]
     pub summary: Vec<String>,
+    /// The strings of the set, highest first, to be told in any language; none where nobody has asked for them yet.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub strings: Option<Vec<KeptString>>,
+    /// Texts as they were typed, by field name, where answers were put by before a set was kept.
+    #[serde(default, skip_serializing_if = "std::collections::BTreeMap::is_empty")]
+    pub drafts: std::collections::BTreeMap<String, String>,
+    /// It is an invented example, of this name, and nobody's own.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub invented: Option<String>,
+}
+
+impl Fitting {
+    /// Whether it is the fitting of these answers under this label.
+    #[must_use]
+    pub fn is_of(&self, label: &str, answers: &Answers) -> bool {
+        self.label == label && self.answers == *answers
+    }
+}
+
+/// A string of a set that was kept, in the words of a reply.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct KeptString {
+    /// Its note.
+    pub note: String,
+    /// `new`, `kept` or `not-judged`.
+    pub standing: String,
+    /// Its family.
+    pub family: String,
+    /// `light`, `medium` or `heavy`.
+    pub gauge_class: String,
+    /// Tension to look for on the packet.
+    pub tension_n: (f64, f64),
 }
 
 impl Default for Document {

@@ -9,7 +9,7 @@ use crate::support::{Page, copy, drive, drive_in};
 
 impl Page {
     /// Waits until the heading of the room begins with these words.
-    async fn at(&self, heading: &str) {
+    pub(crate) async fn at(&self, heading: &str) {
         let what = format!("the heading is “{heading}”");
         let script = format!(
             "return document.querySelector('main h1')?.textContent.startsWith({}) ?? false",
@@ -40,7 +40,7 @@ impl Page {
     }
 
     /// What the browser has kept.
-    async fn document(&self) -> Value {
+    pub(crate) async fn document(&self) -> Value {
         let kept = self.script("return localStorage.getItem('ropewalk/fitting')").await;
         serde_json::from_str(kept.as_str().unwrap_or("null")).unwrap()
     }
@@ -139,9 +139,96 @@ fn a_set_is_found_without_a_single_answer_and_can_be_kept() {
         .await;
         page.assert_accessible().await;
         page.press("Remove").await;
-        page.until("it is gone", "return !document.querySelector('.kept')").await;
+        page.until("it is gone", "return !document.querySelector('.kept li')").await;
+        // An empty list says what will stand there, and the keyboard goes on from its heading.
+        let told = page.script("return document.querySelector('.kept').textContent").await;
+        assert!(told.as_str().unwrap().contains("once you have pressed “Keep”"), "{told}");
+        assert_eq!(page.script("return document.activeElement.id").await, "kept");
         page.press("Undo").await;
-        page.until("it is back", "return !!document.querySelector('.kept')").await;
+        page.until("it is back", "return !!document.querySelector('.kept li')").await;
+    });
+}
+
+#[test]
+fn invented_fittings_come_with_a_press_and_go_with_another() {
+    drive(async |page| {
+        page.press("Show three invented fittings").await;
+        page.until(
+            "three are there, each with its strings",
+            "const lists = [...document.querySelectorAll('[aria-labelledby=invented] .lines')];
+             return lists.length === 3 && lists.every((list) => list.querySelectorAll('li').length === 4)",
+        )
+        .await;
+        assert_eq!(page.script("return document.activeElement.id").await, "invented");
+        page.assert_accessible().await;
+        for width in [320, 768, 1280] {
+            page.picture(&format!("invented-{width}"), width, 900, "light").await;
+        }
+        // A fitting of one's own beside them.
+        page.press("Just show me a set").await;
+        page.until("a set is shown", "return !!document.querySelector('main .answer #strings') && !!document.querySelector('.sheet')")
+            .await;
+        page.press("Keep").await;
+        page.until(
+            "it is kept",
+            "return document.querySelector('.notices').textContent.includes('Kept')",
+        )
+        .await;
+        page.open("#/ask/2").await;
+        page.at("Its strings now").await;
+        page.write("#age_months", "a year").await;
+        // Half typed, it is put by while an invented one is looked at.
+        page.open("#/").await;
+        page.press("Open Desk 3 viola, 15\u{a0}in (invented)").await;
+        page.until(
+            "its set is said to be invented",
+            "return document.querySelector('.context')?.textContent.startsWith('Desk 3 viola, 15\u{a0}in (invented): Viola 15 in')",
+        )
+        .await;
+        page.open("#/").await;
+        page.press("Remove the invented fittings").await;
+        page.until("they are gone", "return !document.querySelector('[aria-labelledby=invented]')")
+            .await;
+        assert_eq!(page.script("return document.activeElement.id").await, "kept");
+        assert_eq!(
+            page.script(
+                "return [...document.querySelectorAll('.kept li h3')].map((h) => h.textContent)"
+            )
+            .await,
+            json!(["Violin 4/4", "Violin 4/4"])
+        );
+        let document = page.document().await;
+        assert_eq!(document["answers"], json!({}), "the invented answers are gone too");
+        assert!(document["fittings"].as_array().unwrap().iter().all(|f| f["invented"].is_null()));
+        page.press("Open Violin 4/4").await;
+        page.at("Not yet").await;
+        assert_eq!(page.document().await["drafts"]["age_months"], "a year");
+    });
+}
+
+#[test]
+fn kept_sets_are_told_in_the_language_that_is_spoken() {
+    drive(async |page| {
+        // As an earlier build kept it: with its words alone.
+        let kept = json!({ "format": "ropewalk-fitting", "version": 1, "fittings": [
+            { "at": "2026-01-02T03:04:05Z", "label": "Desk 1", "answers": { "instrument": "violin" }, "summary": ["E5: old words"] },
+        ] });
+        page.script(&format!("localStorage.setItem('ropewalk/fitting', JSON.stringify({kept}))"))
+            .await;
+        page.reload().await;
+        page.until(
+            "the model has told its strings",
+            r"return /E5: plain steel, .*\sN$/.test(document.querySelector('.kept .lines li')?.textContent ?? '')",
+        )
+        .await;
+        page.script("const list = document.getElementById('language'); list.value = 'de'; list.dispatchEvent(new Event('change', { bubbles: true }))")
+            .await;
+        page.until(
+            "they are told in German",
+            "return /E5: Blanker Stahl|E5: blanker Stahl/.test(document.querySelector('.kept .lines li')?.textContent ?? '')",
+        )
+        .await;
+        assert_eq!(page.document().await["fittings"][0]["summary"], json!(["E5: old words"]));
     });
 }
 

@@ -102,8 +102,9 @@ pub fn FindingPage() -> Html {
     let keep = {
         let (dispatcher, fit) = (store.dispatcher(), Rc::clone(&found.fit));
         Callback::from(move |()| {
-            let (at, summary) = (clock::now_iso(), summary::lines(&fit));
-            dispatcher.dispatch(Action::Keep { at, summary });
+            let (at, strings) = (clock::now_iso(), summary::strings(&fit));
+            let summary = summary::lines(&strings);
+            dispatcher.dispatch(Action::Keep { at, strings, summary });
         })
     };
     let download = {

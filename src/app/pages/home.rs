@@ -1,16 +1,19 @@
 //! The front door: the ways in, what was kept, and what stays private.
 
+use std::rc::Rc;
+
+use protocol::document::Fitting;
 use wasm_bindgen_futures::spawn_local;
 use yew::prelude::*;
 
 use crate::day;
-use crate::hooks::{use_offline, use_store};
+use crate::hooks::{use_kept, use_offline, use_store};
 use crate::lesson::Lesson;
 use crate::platform::serviceworker::{self, Offline};
-use crate::platform::{address, files};
+use crate::platform::{address, clock, files, view};
 use crate::route::Route;
 use crate::state::{Action, Notice, fitting_name};
-use crate::words::say;
+use crate::words::{say, summary};
 
 /// The front door.
 #[component]
@@ -82,47 +85,86 @@ pub fn HomePage() -> Html {
     }
 }
 
-/// The fittings that were kept.
+/// The fittings that were kept, and the invented ones.
 #[component]
 fn Kept() -> Html {
     let store = use_store();
-    let fittings = &store.document.fittings;
-    if fittings.is_empty() {
-        return Html::default();
+    use_kept(&store);
+    // What is pressed here goes, and with it the focus; where the keyboard goes on is said beforehand.
+    let onward = use_mut_ref(|| None::<&'static str>);
+    {
+        let onward = Rc::clone(&onward);
+        use_effect(move || {
+            if let Some(heading) = onward.take() {
+                view::focus(heading, true);
+            }
+        });
     }
-    let item = |(i, fitting): (usize, &protocol::document::Fitting)| {
+    let then = |heading: &'static str, action: Box<dyn Fn() -> Action>| {
+        let (dispatcher, onward) = (store.dispatcher(), Rc::clone(&onward));
+        Callback::from(move |_: MouseEvent| {
+            onward.replace(Some(heading));
+            dispatcher.dispatch(action());
+        })
+    };
+    let item = |(i, fitting): (usize, &Fitting)| {
         let name = fitting_name(fitting);
         let dispatcher = store.dispatcher();
         let open = Callback::from(move |_: MouseEvent| {
             dispatcher.dispatch(Action::Reopen(i));
             address::go(&Route::Set.to_string());
         });
-        let dispatcher = store.dispatcher();
-        let remove = Callback::from(move |_: MouseEvent| dispatcher.dispatch(Action::Remove(i)));
+        let own = fitting.invented.is_none();
         let date = fitting.at.get(..10).and_then(day::read).map(day::spoken);
+        let told = fitting.strings.as_deref().map(summary::lines).filter(|lines| !lines.is_empty());
+        let lines = told.unwrap_or_else(|| fitting.summary.clone());
         html! {
             <li key={format!("{} {i}", fitting.at)}>
                 <h3>{ &name }</h3>
-                if let Some(date) = date {
+                if let Some(date) = date.filter(|_| own) {
                     <p class="date">{ date }</p>
                 }
-                <ul class="lines">{ for fitting.summary.iter().map(|line| html! { <li>{ line }</li> }) }</ul>
+                <ul class="lines">{ for lines.into_iter().map(|line| html! { <li>{ line }</li> }) }</ul>
                 <p class="actions">
                     <button class="button quiet" type="button" onclick={open}>
                         { say!("open") }<span class="unseen">{ format!(" {name}") }</span>
                     </button>
-                    <button class="button quiet" type="button" onclick={remove}>
-                        { say!("remove") }<span class="unseen">{ format!(" {name}") }</span>
-                    </button>
+                    if own {
+                        <button class="button quiet" type="button" onclick={then("#kept", Box::new(move || Action::Remove(i)))}>
+                            { say!("remove") }<span class="unseen">{ format!(" {name}") }</span>
+                        </button>
+                    }
                 </p>
             </li>
         }
     };
+    let all = store.document.fittings.iter().enumerate();
+    let (invented, own): (Vec<_>, Vec<_>) = all.partition(|(_, f)| f.invented.is_some());
+    let invent = then("#invented", Box::new(|| Action::Invent { at: clock::now_iso() }));
+    let uninvent = then("#kept", Box::new(|| Action::Uninvent));
+    let none_invented = invented.is_empty();
     html! {
-        <section class="kept" aria-labelledby="kept">
-            <h2 id="kept">{ say!("home-kept") }</h2>
-            <ul>{ for fittings.iter().enumerate().map(item) }</ul>
-        </section>
+        <>
+            <section class="kept" aria-labelledby="kept">
+                <h2 id="kept">{ say!("home-kept") }</h2>
+                if own.is_empty() {
+                    <p class="none">{ say!("home-kept-none") }</p>
+                    if none_invented {
+                        <p><button class="button quiet" type="button" onclick={invent}>{ say!("home-invent") }</button></p>
+                    }
+                } else {
+                    <ul>{ for own.into_iter().map(item) }</ul>
+                }
+            </section>
+            if !none_invented {
+                <section class="kept" aria-labelledby="invented">
+                    <h2 id="invented">{ say!("home-invented") }</h2>
+                    <p class="none">{ say!("home-invented-about") }</p>
+                    <ul>{ for invented.into_iter().map(item) }</ul>
+                    <p class="actions"><button class="button quiet" type="button" onclick={uninvent}>{ say!("home-uninvent") }</button></p>
+                </section>
+            }
+        </>
     }
 }
 

@@ -1,30 +1,42 @@
 //! A set in a few words, for the list of kept fittings and for file names.
 
-use protocol::reply::Fit;
+use protocol::document::KeptString;
+use protocol::reply::{Fit, FittedString};
 
 use super::questions::{family_listed, gauge_listed};
 use super::say;
+use crate::units;
 
-/// The set, one line a string.
+/// What is kept of the strings of a set, whatever language is spoken later.
 #[must_use]
-pub fn lines(fit: &Fit) -> Vec<String> {
-    let Some(set) = &fit.set else { return Vec::new() };
-    let line = |string: &protocol::reply::FittedString| {
+pub fn strings(fit: &Fit) -> Vec<KeptString> {
+    let kept = |string: &FittedString| KeptString {
+        note: string.note.clone(),
+        standing: string.standing.clone(),
+        family: string.shopping.family.clone(),
+        gauge_class: string.shopping.gauge_class.clone(),
+        tension_n: string.shopping.tension_n,
+    };
+    fit.set.iter().flat_map(|set| &set.strings).map(kept).collect()
+}
+
+/// The set in the language that is spoken now, one line a string.
+#[must_use]
+pub fn lines(strings: &[KeptString]) -> Vec<String> {
+    let line = |string: &KeptString| {
         if let Some(word) = super::verdict::standing(&string.standing) {
             return format!("{}: {word}", string.note);
         }
-        let shopping = &string.shopping;
-        let (low, high) = shopping.tension_n;
+        let (low, high) = string.tension_n;
         say!(
             "summary-line",
             note = &string.note,
-            family = family_listed(&shopping.family),
-            gauge = gauge_listed(&shopping.gauge_class),
-            low = format!("{low:.0}"),
-            high = format!("{high:.0}"),
+            family = family_listed(&string.family),
+            gauge = gauge_listed(&string.gauge_class),
+            force = units::force_range(low, high),
         )
     };
-    set.strings.iter().map(line).collect()
+    strings.iter().map(line).collect()
 }
 
 /// A name for the file of a fitting: letters and digits of its label, and ours.
@@ -51,7 +63,7 @@ mod tests {
     fn a_set_has_a_line_for_each_string() {
         let request = Request::Fit(Box::new(FitRequest { answers: Default::default() }));
         let Reply::Fit(fit) = protocol::handle(&request) else { panic!("a set should come") };
-        let lines = lines(&fit);
+        let lines = lines(&strings(&fit));
         assert_eq!(lines.len(), 4, "{lines:?}");
         assert!(lines[0].starts_with("E5: plain steel, "), "{lines:?}");
     }

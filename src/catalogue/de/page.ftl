@@ -49,6 +49,14 @@ home-open = Eine gespeicherte Datei öffnen
 home-not-opened = Nicht geöffnet: { $reason }.
 home-private = Nichts, was Sie tippen, verlässt dieses Gerät.
 home-kept = Auf diesem Gerät aufbewahrt
+home-kept-none = Hier steht ein Satz, sobald Sie darunter „Aufbewahren“ gedrückt haben, und lässt sich mit allen Antworten wieder öffnen.
+home-invent = Drei erfundene Anpassungen zeigen
+home-invented = Erfunden, zum Ansehen
+home-invented-about = Eine Werkstatt in einer kleinen Hafenstadt betreut die Instrumente eines Jugendorchesters. Das alles ist erdacht, und nichts davon gehört Ihnen.
+home-uninvent = Die erfundenen Anpassungen entfernen
+invented-desk-3-viola = Pult 3, Bratsche 15{ "\u00A0" }Zoll (erfunden)
+invented-desk-1-violin = Pult 1, Geige 3/4 (erfunden)
+invented-desk-2-cello = Pult 2, Cello (erfunden)
 offline-ready = Auch ohne Netz bereit.
 offline-newer = Auch ohne Netz bereit. Eine neuere Fassung ist da.
 offline-use = Jetzt verwenden
@@ -77,6 +85,9 @@ not-saved = Nicht gespeichert: { $reason }.
 ## Was geschehen ist
 
 told-empty = Die Antworten sind wieder leer.
+told-put-by = Das sind die Antworten dieser Anpassung. Was vorher hier stand, ist auf der ersten Seite aufbewahrt.
+told-invented = Drei erfundene Anpassungen stehen unten. Was Ihnen gehört, ist wie zuvor.
+told-uninvented = Die erfundenen Anpassungen sind fort. Was Ihnen gehört, ist wie zuvor.
 told-reopened = Das sind die Antworten dieser Anpassung.
 told-removed = „{ $name }“ ist entfernt.
 told-open = { $name } ist geöffnet.
@@ -85,7 +96,7 @@ told-not-open = { $name } wurde nicht geöffnet: { $reason }. Nichts hat sich ge
 told-taken = Ein anderer Tab hat die Antworten geändert, und dieser hat sie übernommen.
 told-kept = Auf diesem Gerät aufbewahrt. Zu finden auf der ersten Seite.
 told-kept-full = Auf diesem Gerät aufbewahrt. Platz ist für { $room }, darum ist die älteste Anpassung fort.
-summary-line = { $note }: { $family }, { $gauge }, { $low } bis { $high } N
+summary-line = { $note }: { $family }, { $gauge }, { $force }
 
 ## Sprache
 

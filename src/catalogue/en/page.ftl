@@ -49,6 +49,14 @@ home-open = Open a saved file
 home-not-opened = Not opened: { $reason }.
 home-private = Nothing you type leaves this machine.
 home-kept = Kept on this machine
+home-kept-none = A set stands here once you have pressed “Keep” below it, and can be opened again with all its answers.
+home-invent = Show three invented fittings
+home-invented = Invented, to look at
+home-invented-about = A workshop in a small harbour town looks after the instruments of a youth orchestra. All of it is made up, and none of it is yours.
+home-uninvent = Remove the invented fittings
+invented-desk-3-viola = Desk 3 viola, 15{ "\u00A0" }in (invented)
+invented-desk-1-violin = Desk 1 violin, 3/4 (invented)
+invented-desk-2-cello = Desk 2 cello (invented)
 offline-ready = Ready for use without a network.
 offline-newer = Ready for use without a network. A newer version has arrived.
 offline-use = Use it now
@@ -77,6 +85,9 @@ not-saved = Not saved: { $reason }.
 ## What has happened
 
 told-empty = The answers are empty again.
+told-put-by = These are the answers of this fitting. What you had before is kept on the first page.
+told-invented = Three invented fittings stand below. What is yours is as it was.
+told-uninvented = The invented fittings are gone. What is yours is as it was.
 told-reopened = These are the answers of that fitting.
 told-removed = “{ $name }” is removed.
 told-open = { $name } is open.
@@ -85,7 +96,7 @@ told-not-open = { $name } was not opened: { $reason }. Nothing has changed.
 told-taken = Another tab changed the answers, and this one has taken them over.
 told-kept = Kept on this machine. It is on the first page.
 told-kept-full = Kept on this machine. There is room for { $room }, so the oldest is gone.
-summary-line = { $note }: { $family }, { $gauge }, { $low } to { $high } N
+summary-line = { $note }: { $family }, { $gauge }, { $force }
 
 ## Language
 
