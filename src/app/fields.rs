@@ -10,6 +10,18 @@ use strings::instrument::{Kind, VIOLIN};
 use crate::units;
 use crate::words::{say, speech};
 
+/// The name that a field of a request's answers has on the page.
+#[must_use]
+pub fn on_page(field: &str) -> String {
+    let field = field.strip_prefix("answers.").unwrap_or(field);
+    let field = field.replace('[', ".").replace(']', "");
+    // A list of boxes has one place for its faults.
+    match field.split_once("bothers.") {
+        Some((before, _)) => format!("{before}bothers"),
+        None => field,
+    }
+}
+
 /// An answer that is one word of a list.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Word {

@@ -6,15 +6,16 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::rc::Rc;
 
-use protocol::document::{self, Document, FORMAT, Fitting, KeptString, VERSION};
+use protocol::document::{self, Document, Fitting, KeptString, Note};
 use protocol::reply::{Fault, Fit};
 use protocol::request::{Answers, StringAnswer};
-use strings::pitch::Note;
+use strings::pitch;
 
 use crate::day::{self, Day};
 use crate::fields::{self, Flag, Number, Word};
 use crate::habits;
 use crate::invented;
+use crate::words::fault;
 use crate::words::naming::{capital, metal, within};
 use crate::words::questions::{self, BOTHERS, EVERYTHING, PATH, Question};
 use crate::words::say;
@@ -855,21 +856,8 @@ pub fn screen_of(field: &str) -> Option<usize> {
 
 /// A fault of the model by the name of the field on the page.
 fn slip(fault: &Fault) -> Slip {
-    let field = fault.field.strip_prefix("answers.").unwrap_or(&fault.field);
-    let field = field.replace('[', ".").replace(']', "");
-    // A list of boxes has one place for its faults.
-    let field = match field.split_once("bothers.") {
-        Some((before, _)) => format!("{before}bothers"),
-        None => field,
-    };
-    let asked = EVERYTHING.iter().flat_map(|screen| screen.questions);
-    let name = asked
-        .filter(|question| question.has(&field))
-        .map(|question| question.text().name)
-        .next()
-        .unwrap_or(&field);
-    let message =
-        say!("fault-refused", name = name, typed = &fault.value, allowed = &fault.allowed);
+    let field = fields::on_page(&fault.field);
+    let message = fault::refused(questions::name_of_field(&field).unwrap_or(&field), fault);
     Slip { field, message }
 }
 
@@ -894,7 +882,7 @@ fn read_note(text: &str) -> Result<Option<String>, String> {
     let mut letters = plain.chars();
     let first = letters.next().map(|letter| letter.to_ascii_uppercase());
     let note: String = first.into_iter().chain(letters).collect();
-    if Note::parse(&note).is_some() { Ok(Some(note)) } else { Err(text.to_owned()) }
+    if pitch::Note::parse(&note).is_some() { Ok(Some(note)) } else { Err(text.to_owned()) }
 }
 
 /// The whole part of a count of days, which is far from any limit.
@@ -903,20 +891,15 @@ fn whole(days: f64) -> i64 {
     days.clamp(0.0, 4000.0).floor() as i64
 }
 
-/// Reads a saved file.
+/// Reads a saved file, and says what it had to mend.
 ///
 /// # Errors
 /// When nothing of it can be read, with the reason.
 pub fn read_file(text: &str) -> Result<(Document, Vec<String>), String> {
     let (document, notes) = document::restore(text);
-    let value: serde_json::Value = serde_json::from_str(text).unwrap_or_default();
-    let version = value.get("version").and_then(serde_json::Value::as_u64).unwrap_or(0);
-    let ours = value.get("format").and_then(|f| f.as_str()) == Some(FORMAT);
-    if ours && version <= u64::from(VERSION) {
-        Ok((document, notes))
-    } else {
-        Err(notes.join("; "))
-    }
+    let told: Vec<String> = notes.iter().map(fault::note).collect();
+    let unread = |note: &Note| matches!(note, Note::NotJson(_) | Note::NotOurs | Note::Later(_));
+    if notes.iter().any(unread) { Err(told.join("; ")) } else { Ok((document, told)) }
 }
 
 /// Reads what this browser kept: the document, and what could not be read of it, if some of it would be lost.
@@ -925,7 +908,8 @@ pub fn read_kept(text: &str) -> (Document, Option<String>) {
     let (document, notes) = document::restore(text);
     // Answers out of their range are noted too, but stay as they are, and the page tells of them at their fields.
     let whole = serde_json::from_str::<Document>(text).is_ok_and(|strict| strict == document);
-    (document, (!whole).then(|| notes.join("; ")))
+    let told = || notes.iter().map(fault::note).collect::<Vec<_>>().join("; ");
+    (document, (!whole).then(told))
 }
 
 /// The answers in words, for the list of answers: none where a question is not answered.
@@ -1267,7 +1251,7 @@ mod tests {
         let state = after([Action::Opened { name: text("x"), text: text(part) }]);
         assert_eq!(state.document.answers.room.as_deref(), Some("damp"));
         let notice = state.notice.as_ref().unwrap();
-        assert!(notice.grave && notice.text.contains("budget"), "{notice:?}");
+        assert!(notice.grave && notice.text.to_lowercase().contains("budget"), "{notice:?}");
         // A word that is not one of the answers stays, and its question tells of it.
         assert_eq!(state.document.answers.instrument.as_deref(), Some("lute"));
         assert!(state.shown("instrument").unwrap().contains("“lute” is not one of the answers"));
@@ -1412,6 +1396,7 @@ mod tests {
             field: text(field),
             value: text("7"),
             allowed: text("less"),
+            range: None,
             message: String::new(),
         };
         let refused =

@@ -51,11 +51,7 @@ impl Reader {
 
     fn needed(&mut self, field: &str, value: Option<f64>, bound: Bound) -> f64 {
         if value.is_none() {
-            self.0.push(Fault::new(
-                field,
-                "nothing",
-                format!("{} to {} {} ({})", bound.min, bound.max, bound.unit, bound.what),
-            ));
+            self.0.push(Fault::outside(field, "nothing", bound));
         }
         value.unwrap_or(bound.min)
     }

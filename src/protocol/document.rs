@@ -3,9 +3,12 @@
 //! A saved format is a promise: it carries a version, and everything loaded passes through [`restore`], which
 //! always returns a document and says what it had to mend.
 
+use core::fmt;
+
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
+use crate::reply::Fault;
 use crate::request::Answers;
 
 /// What every file of ours says of itself.
@@ -94,35 +97,69 @@ impl Default for Document {
     }
 }
 
+/// What had to be mended in a file, or why nothing of it could be read.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Note {
+    /// It is not JSON, for this reason.
+    NotJson(String),
+    /// It does not say that it is ours.
+    NotOurs,
+    /// It is of a later version.
+    Later(u64),
+    /// A draft of this field was not text.
+    Draft(String),
+    /// The kept fitting at this place could not be read, for this reason.
+    Fitting(usize, String),
+    /// An answer held what cannot be read.
+    Answer {
+        /// Its field.
+        field: String,
+        /// What it held.
+        held: String,
+    },
+    /// An answer is out of its range or not among the words; it stays as it is.
+    Refused(Fault),
+}
+
+impl fmt::Display for Note {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::NotJson(why) => write!(f, "this is not a file of ours: it is not JSON ({why})"),
+            Self::NotOurs => {
+                write!(f, "this is not a file of ours: \"format\" is not \"{FORMAT}\"")
+            }
+            Self::Later(version) => write!(
+                f,
+                "this file is of version {version}; this copy of the app reads up to {VERSION}"
+            ),
+            Self::Draft(field) => write!(f, "drafts.{field} was not text and was left out"),
+            Self::Fitting(i, why) => {
+                write!(f, "fittings[{i}] could not be read and was left out ({why})")
+            }
+            Self::Answer { field, held } => {
+                write!(f, "{field} held {held}, which cannot be read, and was left out")
+            }
+            Self::Refused(fault) => f.write_str(&fault.message),
+        }
+    }
+}
+
 /// Reads a saved file, and says what it had to mend.
 ///
 /// An unreadable file gives an empty document and a note that says why; the caller keeps the text. Parts that
 /// can be read are kept where others cannot.
 #[must_use]
-pub fn restore(text: &str) -> (Document, Vec<String>) {
+pub fn restore(text: &str) -> (Document, Vec<Note>) {
     let value: serde_json::Value = match serde_json::from_str(text) {
         Ok(value) => value,
-        Err(e) => {
-            return (
-                Document::default(),
-                vec![format!("this is not a file of ours: it is not JSON ({e})")],
-            );
-        }
+        Err(e) => return (Document::default(), vec![Note::NotJson(e.to_string())]),
     };
     if value.get("format").and_then(|f| f.as_str()) != Some(FORMAT) {
-        return (
-            Document::default(),
-            vec![format!("this is not a file of ours: \"format\" is not \"{FORMAT}\"")],
-        );
+        return (Document::default(), vec![Note::NotOurs]);
     }
     let version = value.get("version").and_then(serde_json::Value::as_u64).unwrap_or(0);
     if version > u64::from(VERSION) {
-        return (
-            Document::default(),
-            vec![format!(
-                "this file is of version {version}; this copy of the app reads up to {VERSION}"
-            )],
-        );
+        return (Document::default(), vec![Note::Later(version)]);
     }
     let mut notes = Vec::new();
     let mut document = Document::default();
@@ -136,7 +173,7 @@ pub fn restore(text: &str) -> (Document, Vec<String>) {
         for (field, draft) in drafts {
             match draft.as_str() {
                 Some(draft) => drop(document.drafts.insert(field.clone(), draft.to_owned())),
-                None => notes.push(format!("drafts.{field} was not text and was left out")),
+                None => notes.push(Note::Draft(field.clone())),
             }
         }
     }
@@ -145,14 +182,14 @@ pub fn restore(text: &str) -> (Document, Vec<String>) {
     {
         match serde_json::from_value(fitting.clone()) {
             Ok(fitting) => document.fittings.push(fitting),
-            Err(e) => notes.push(format!("fittings[{i}] could not be read and was left out ({e})")),
+            Err(e) => notes.push(Note::Fitting(i, e.to_string())),
         }
     }
     (document, notes)
 }
 
 /// Reads answers one by one, leaving out those that cannot be read.
-fn mend(value: &serde_json::Value, field: &str, notes: &mut Vec<String>) -> Answers {
+fn mend(value: &serde_json::Value, field: &str, notes: &mut Vec<Note>) -> Answers {
     if let Ok(answers) = serde_json::from_value::<Answers>(value.clone()) {
         return checked(answers, notes);
     }
@@ -162,9 +199,8 @@ fn mend(value: &serde_json::Value, field: &str, notes: &mut Vec<String>) -> Answ
         alone.insert(name.clone(), member.clone());
         match serde_json::from_value::<Answers>(serde_json::Value::Object(alone)) {
             Ok(_) => drop(kept.insert(name.clone(), member.clone())),
-            Err(_) => notes.push(format!(
-                "{field}.{name} held {member}, which cannot be read, and was left out"
-            )),
+            Err(_) => notes
+                .push(Note::Answer { field: format!("{field}.{name}"), held: member.to_string() }),
         }
     }
     // Each member was read alone, so together they can be read too.
@@ -172,9 +208,9 @@ fn mend(value: &serde_json::Value, field: &str, notes: &mut Vec<String>) -> Answ
 }
 
 /// Names answers that read well but are outside their range or not among the words; they are kept as they are.
-fn checked(answers: Answers, notes: &mut Vec<String>) -> Answers {
+fn checked(answers: Answers, notes: &mut Vec<Note>) -> Answers {
     if let Err(faults) = crate::convert::answers(&answers) {
-        notes.extend(faults.iter().map(ToString::to_string));
+        notes.extend(faults.into_iter().map(|fault| Note::Refused(Fault::of(fault))));
     }
     answers
 }

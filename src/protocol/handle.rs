@@ -168,16 +168,7 @@ fn pointer(path: &str) -> String {
 }
 
 fn refused(faults: Vec<Fault>) -> Reply {
-    let faults = faults
-        .into_iter()
-        .map(|f| reply::Fault {
-            message: f.to_string(),
-            field: f.field,
-            value: f.value,
-            allowed: f.allowed,
-        })
-        .collect();
-    Reply::Refused(reply::Refused { faults })
+    Reply::Refused(reply::Refused { faults: faults.into_iter().map(reply::Fault::of).collect() })
 }
 
 /// Answers one request.

@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
+use strings::error;
 
 pub use crate::bowed::{BowCell, BowMap, BowRow, BowWindow, Sound};
 pub use crate::certainty::{
@@ -104,8 +105,20 @@ pub struct Fault {
     pub value: String,
     /// What it takes.
     pub allowed: String,
+    /// The same as numbers, where it takes a range.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub range: Option<Bound>,
     /// The three in one sentence.
     pub message: String,
+}
+
+impl Fault {
+    /// A fault of the model as it is told to others.
+    pub(crate) fn of(fault: error::Fault) -> Self {
+        let message = fault.to_string();
+        let error::Fault { field, value, allowed, range } = fault;
+        Self { field, value, allowed, range: range.map(Bound::of), message }
+    }
 }
 
 /// A number with its 90 % range, how it is known and where its formula comes from.
@@ -817,6 +830,14 @@ pub struct Bound {
     pub max: f64,
     /// Unit.
     pub unit: String,
+}
+
+impl Bound {
+    /// A range of the model as it is told to others.
+    pub(crate) fn of(bound: error::Bound) -> Self {
+        let error::Bound { what, min, max, unit } = bound;
+        Self { what: what.to_owned(), min, max, unit: unit.to_owned() }
+    }
 }
 
 /// A bibliography entry.

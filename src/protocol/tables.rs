@@ -219,16 +219,6 @@ fn bounds() -> BTreeMap<String, reply::Bound> {
         ("weight", error::WEIGHT),
     ]
     .into_iter()
-    .map(|(k, b)| {
-        (
-            k.to_owned(),
-            reply::Bound {
-                what: b.what.to_owned(),
-                min: b.min,
-                max: b.max,
-                unit: b.unit.to_owned(),
-            },
-        )
-    })
+    .map(|(k, b)| (k.to_owned(), reply::Bound::of(b)))
     .collect()
 }

@@ -14,6 +14,8 @@ pub struct Fault {
     pub value: String,
     /// What is allowed: a range with its unit, or a list of words.
     pub allowed: String,
+    /// The range, where one is allowed.
+    pub range: Option<Bound>,
 }
 
 impl Fault {
@@ -23,7 +25,15 @@ impl Fault {
         value: impl fmt::Display,
         allowed: impl Into<String>,
     ) -> Self {
-        Self { field: field.into(), value: value.to_string(), allowed: allowed.into() }
+        let (field, value) = (field.into(), value.to_string());
+        Self { field, value, allowed: allowed.into(), range: None }
+    }
+
+    /// A fault in `field`, which held `value` although only what lies within `range` will do.
+    pub fn outside(field: impl Into<String>, value: impl fmt::Display, range: Bound) -> Self {
+        let Bound { what, min, max, unit } = range;
+        let allowed = format!("{min} to {max} {unit} ({what})");
+        Self { range: Some(range), ..Self::new(field, value, allowed) }
     }
 }
 
@@ -57,11 +67,7 @@ impl Bound {
         if value >= self.min && value <= self.max {
             Ok(value)
         } else {
-            Err(Fault::new(
-                field,
-                value,
-                format!("{} to {} {} ({})", self.min, self.max, self.unit, self.what),
-            ))
+            Err(Fault::outside(field, value, *self))
         }
     }
 }

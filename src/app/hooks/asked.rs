@@ -10,6 +10,7 @@ use yew::prelude::*;
 
 use super::Model;
 use crate::platform::worker;
+use crate::words::fault;
 
 /// What was answered.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -41,7 +42,7 @@ pub fn use_asked(request: Option<Request>) -> Asked {
                     }
                     let broke = match reply {
                         Ok(Reply::Refused(Refused { faults })) => {
-                            Some(faults.first().map(|f| f.message.clone()).unwrap_or_default())
+                            Some(faults.first().map(fault::told).unwrap_or_default())
                         }
                         Ok(reply) => {
                             *last.borrow_mut() = Some(Rc::new(reply));

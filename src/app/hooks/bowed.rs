@@ -12,7 +12,7 @@ use yew::prelude::*;
 use super::model::{AskError, Model};
 use crate::platform::audio::{Deck, Samples};
 use crate::platform::worker::{self, BridgeError};
-use crate::words::say;
+use crate::words::{fault, say};
 
 /// Rows and columns of a map: as many fields as one can tell apart on a phone.
 const COUNT: usize = 24;
@@ -204,9 +204,7 @@ async fn work(
 
 fn unexpected(reply: &Reply) -> String {
     match reply {
-        Reply::Refused(refused) => {
-            refused.faults.first().map_or_else(String::new, |fault| fault.message.clone())
-        }
+        Reply::Refused(refused) => refused.faults.first().map(fault::told).unwrap_or_default(),
         _ => say!("compare-other-answer").to_owned(),
     }
 }

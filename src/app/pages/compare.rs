@@ -26,7 +26,7 @@ use crate::under_bow;
 use crate::units;
 use crate::words::naming::{capital, family, letter, letters, portrait, short, the_string};
 use crate::words::questions::{instrument_name, size_name};
-use crate::words::{days, property, say};
+use crate::words::{days, fault, property, say};
 
 /// Properties of [`ComparePage`].
 #[derive(Clone, PartialEq, Properties)]
@@ -179,7 +179,7 @@ fn Side(props: &SideProps) -> Html {
                         Ok(Reply::Refused(Refused { faults })) => {
                             for fault in faults {
                                 let side = usize::from(fault.field.starts_with("other"));
-                                next.faults[side].push(AttrValue::from(fault.message));
+                                next.faults[side].push(AttrValue::from(fault::told(&fault)));
                             }
                         }
                         Ok(_) => next.broke = Some(say!("compare-other-answer").to_owned()),

@@ -5,6 +5,7 @@ pub mod certainty;
 pub mod days;
 pub mod depths;
 pub mod doubt;
+pub mod fault;
 pub mod lesson;
 pub mod naming;
 pub mod partials;

@@ -234,6 +234,13 @@ pub fn number_name(number: Number) -> String {
     }
 }
 
+/// What the question is called that asks for a field; none if none does.
+#[must_use]
+pub fn name_of_field(field: &str) -> Option<&'static str> {
+    let mut asked = EVERYTHING.iter().flat_map(|screen| screen.questions);
+    asked.find(|question| question.has(field)).map(|question| question.text().name)
+}
+
 /// The words of a wish.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct WishWords {
