@@ -14,6 +14,7 @@ mod questions;
 mod serviceworker;
 mod set;
 mod storage;
+mod table;
 mod units;
 mod worker;
 

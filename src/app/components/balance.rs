@@ -195,8 +195,9 @@ fn axes(span: (f64, f64)) -> Html {
 
 fn parts(string: &FittedString, name: &str) -> Html {
     let label = say!("balance-caption", name = name);
+    let rows = in_order(string);
     html! {
-        <Scroll label={label.clone()}>
+        <Scroll label={label.clone()} rows={rows.len()}>
             <table>
                 <caption>{ label }</caption>
                 <thead>
@@ -210,7 +211,7 @@ fn parts(string: &FittedString, name: &str) -> Html {
                     </tr>
                 </thead>
                 <tbody>
-                    { for in_order(string).into_iter().map(|(p, which)| html! {
+                    { for rows.into_iter().map(|(p, which)| html! {
                         <tr class={(!which.is_empty()).then_some("chosen")}>
                             <th scope="row">{ capital(family(&p.family)) }if !which.is_empty() { { " " }{ which } }</th>
                             <td class="figure">{ units::significant(p.stretch * 100.0, 2) }</td>

@@ -1,12 +1,14 @@
-//! A table that may be wider than the screen, and the table of every number of a report.
+//! A table that may be wider than the screen or very long, and the table of every number of a report.
 
 use std::rc::Rc;
 
+use gloo::timers::callback::Timeout;
 use protocol::reply::{Quantity, Report};
 use yew::prelude::*;
 
 use super::bar::RangeBar;
 use super::evidence::Evidence;
+use crate::platform::{field, view};
 use crate::route::Route;
 use crate::units;
 use crate::words::{doubt, property, say};
@@ -16,6 +18,9 @@ use crate::words::{doubt, property, say};
 pub struct ScrollProps {
     /// What is inside, for those who come by keyboard.
     pub label: AttrValue,
+    /// How many rows it may have, where one would look for one among them.
+    #[prop_or_default]
+    pub rows: usize,
     /// The table.
     pub children: Html,
 }
@@ -24,7 +29,75 @@ pub struct ScrollProps {
 #[component]
 pub fn Scroll(props: &ScrollProps) -> Html {
     html! {
-        <div class="scroll" role="region" aria-label={props.label.clone()} tabindex="0">
+        <Filter label={props.label.clone()} rows={props.rows}>
+            <div class="scroll" role="region" aria-label={props.label.clone()} tabindex="0">
+                { props.children.clone() }
+            </div>
+        </Filter>
+    }
+}
+
+/// With more rows than this one looks for a row by its words.
+const LONG: usize = 20;
+
+/// How long a person must have paused in typing until they are told how many rows are left, in milliseconds: a voice
+/// that speaks at every letter hides what is typed.
+const PAUSE_MS: u32 = 600;
+
+/// Properties of [`Filter`].
+#[derive(Clone, PartialEq, Properties)]
+pub struct FilterProps {
+    /// What the rows are of.
+    pub label: AttrValue,
+    /// How many there are.
+    pub rows: usize,
+    /// The table or list.
+    pub children: Html,
+}
+
+/// A field over a long table or list that leaves only the rows with some words.
+#[component]
+pub fn Filter(props: &FilterProps) -> Html {
+    let inside = use_node_ref();
+    let words = use_mut_ref(String::new);
+    let left = use_state(|| None::<(u32, u32)>);
+    let pause = use_mut_ref(|| None::<Timeout>);
+    {
+        // New rows have come, or others stand in their places.
+        let (inside, words) = (inside.clone(), Rc::clone(&words));
+        use_effect(move || {
+            if !words.borrow().is_empty() {
+                view::leave_rows_with(&words.borrow(), &inside);
+            }
+        });
+    }
+    if props.rows <= LONG {
+        return props.children.clone();
+    }
+    let typed = {
+        let (inside, words, left) = (inside.clone(), Rc::clone(&words), left.setter());
+        Callback::from(move |event: InputEvent| {
+            let text = field::text(&event).unwrap_or_default();
+            let found = view::leave_rows_with(&text, &inside);
+            words.replace(text);
+            let left = left.clone();
+            pause.replace(Some(Timeout::new(PAUSE_MS, move || left.set(Some(found)))));
+        })
+    };
+    html! {
+        <div class="filtered" ref={inside}>
+            <p class="filter">
+                <label>
+                    { say!("filter-label") }<span class="unseen">{ format!(" ({})", props.label) }</span>{ " " }
+                    <input type="search" autocomplete="off" spellcheck="false" oninput={typed} />
+                </label>
+                { " " }
+                <span class="left" role="status">
+                    if let Some((left, all)) = *left {
+                        { say!("filter-left", left = f64::from(left), all = all.to_string()) }
+                    }
+                </span>
+            </p>
             { props.children.clone() }
         </div>
     }
@@ -53,7 +126,7 @@ pub fn Numbers(props: &NumbersProps) -> Html {
     let rest: Vec<&str> =
         numbers.keys().map(String::as_str).filter(|k| property::of(k).is_none()).collect();
     html! {
-        <Scroll label={label.clone()}>
+        <Scroll label={label.clone()} rows={numbers.len()}>
             <table class="numbers">
                 <caption>{ label }</caption>
                 <thead>

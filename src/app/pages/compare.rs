@@ -472,7 +472,7 @@ fn numbers(found: &Compare) -> Html {
         <section aria-labelledby="numbers">
             <h2 id="numbers">{ say!("compare-every") }</h2>
             <p class="how-to-read">{ say!("compare-how") }</p>
-            <Scroll label={say!("compare-table")}>
+            <Scroll label={say!("compare-table")} rows={property::all().count()}>
                 <table class="numbers">
                     <thead>
                         <tr>

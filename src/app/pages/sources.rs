@@ -8,7 +8,7 @@ use yew::platform::spawn_local;
 use yew::prelude::*;
 
 use crate::components::evidence::Evidence;
-use crate::components::table::{Scroll, group_row, source_link};
+use crate::components::table::{Filter, Scroll, group_row, source_link};
 use crate::hooks::use_model;
 use crate::platform::view;
 use crate::units;
@@ -55,7 +55,7 @@ pub fn SourcesPage(props: &SourcesPageProps) -> Html {
             { match &*tables {
                 None => html! { <p role="status">{ say!("sources-fetching") }</p> },
                 Some(Err(error)) => html! { <p role="alert">{ say!("sources-broke", reason = error) }</p> },
-                Some(Ok(tables)) => html! { <Bibliography tables={tables.clone()} /> },
+                Some(Ok(tables)) => html! { <Bibliography tables={tables.clone()} entry={props.entry.clone()} /> },
             } }
         </article>
     }
@@ -83,6 +83,9 @@ fn grades() -> Html {
 pub struct BibliographyProps {
     /// The tables.
     pub tables: Rc<Tables>,
+    /// The work to begin with.
+    #[prop_or_default]
+    pub entry: Option<AttrValue>,
 }
 
 /// How each number is computed, and the works they rest on.
@@ -94,7 +97,7 @@ pub fn Bibliography(props: &BibliographyProps) -> Html {
             <section aria-labelledby="formulas">
                 <h2 id="formulas">{ say!("sources-formulas") }</h2>
                 <p>{ say!("sources-letters") }</p>
-                <Scroll label={say!("sources-table")}>
+                <Scroll label={say!("sources-table")} rows={tables.properties.len()}>
                     <table>
                         <thead><tr><th scope="col">{ say!("column-number") }</th><th scope="col">{ say!("sources-formula") }</th><th scope="col">{ say!("sources-best") }</th><th scope="col">{ say!("column-source") }</th></tr></thead>
                         { for property::GROUPS.iter().map(|group| html! {
@@ -119,7 +122,7 @@ pub fn Bibliography(props: &BibliographyProps) -> Html {
             <section aria-labelledby="fitted">
                 <h2 id="fitted">{ say!("sources-fitted") }</h2>
                 <p>{ say!("sources-fitted-how") }</p>
-                <Scroll label={say!("sources-fitted-table")}>
+                <Scroll label={say!("sources-fitted-table")} rows={tables.properties.iter().filter(|p| p.fitted.is_some()).count()}>
                     <table>
                         <thead><tr>
                             <th scope="col">{ say!("column-number") }</th>
@@ -163,7 +166,10 @@ pub fn Bibliography(props: &BibliographyProps) -> Html {
             </section>
             <section aria-labelledby="works">
                 <h2 id="works">{ say!("sources-works") }</h2>
-                <dl class="works">{ for tables.sources.iter().map(source) }</dl>
+                // Whoever follows a link to a work finds it, whatever was looked for before.
+                <Filter key={props.entry.as_deref().unwrap_or_default()} label={say!("sources-works")} rows={tables.sources.len()}>
+                    <dl class="works">{ for tables.sources.iter().map(source) }</dl>
+                </Filter>
             </section>
         </>
     }

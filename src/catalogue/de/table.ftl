@@ -10,6 +10,13 @@ disputed-means = wie stark der Bogen beim selben Strich drücken muss. Nach der 
 disputed-within = irgendwo innerhalb von { $range }
 disputed-theory = Nach der Theorie
 disputed-measured = Wie gemessen
+filter-label = Nur Zeilen zeigen mit
+filter-left =
+    { $left ->
+        [0] Keine Zeile hat diese Wörter.
+        [one] { $left } Zeile von { $all } bleibt.
+       *[other] { $left } Zeilen von { $all } bleiben.
+    }
 table-unknown = unbekannt, Spanne
 table-none = keine
 doubts-title = Was Sie messen können, um mehr zu wissen

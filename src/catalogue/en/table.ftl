@@ -10,6 +10,13 @@ disputed-means = how hard the bow must press at the same stroke. By the one theo
 disputed-within = somewhere within { $range }
 disputed-theory = By theory
 disputed-measured = As measured
+filter-label = Show only rows with
+filter-left =
+    { $left ->
+        [0] No row has these words.
+        [one] { $left } row of { $all } is left.
+       *[other] { $left } rows of { $all } are left.
+    }
 table-unknown = unknown within
 table-none = none
 doubts-title = What to measure to know more
