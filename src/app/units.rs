@@ -195,7 +195,14 @@ pub fn written(property: &str, q: &Quantity, figures: i32) -> Written {
 /// Writes a property for plain words: as it is written wherever two are compared, and never finer than its range.
 #[must_use]
 pub fn plainly(property: &str, q: &Quantity) -> String {
-    let Scale { factor, unit, exact } = scale(property);
+    let unit = scale(property).unit;
+    plainly_as(property, q, &|number| with_unit(number, unit))
+}
+
+/// The same with its unit put to the number in another way.
+#[must_use]
+pub fn plainly_as(property: &str, q: &Quantity, unit: &dyn Fn(&str) -> String) -> String {
+    let Scale { factor, exact, .. } = scale(property);
     let (value, low, high) = (q.value * factor, q.low * factor, q.high * factor);
     if !(value.is_finite() && low.is_finite() && high.is_finite()) {
         return not_known().to_owned();
@@ -207,11 +214,11 @@ pub fn plainly(property: &str, q: &Quantity) -> String {
         let places = decimals(high, 2).unwrap_or(exact);
         let range =
             say!("range-of", low = one(low, not_nought(low, places)), high = one(high, places));
-        return say!("unknown-within", range = with_unit(&range, unit));
+        return say!("unknown-within", range = unit(&range));
     }
     let of_value = decimals(value.abs(), 2).unwrap_or(exact);
     let places = decimals((high - low) / 2.0, 2).map_or(of_value, |p| p.min(of_value));
-    with_unit(&one(value, places), unit)
+    unit(&one(value, places))
 }
 
 /// Digits after the point for the low end of a range: as many as for its high end, and enough that it is no nought.

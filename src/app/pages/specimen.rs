@@ -6,12 +6,14 @@ use protocol::request::{Construction, Core, Winding};
 use yew::prelude::*;
 
 use crate::components::bar::RangeBar;
+use crate::components::chart::{Chart, Field, Point, percent, px};
 use crate::components::evidence::Evidence;
 use crate::components::field::{NumberField, Scale};
 use crate::components::portrait::{Portrait, ScaleBar};
 use crate::components::table::Scroll;
 use crate::fields::{Number, Wish};
 use crate::platform::view;
+use crate::units;
 use crate::words::say;
 
 /// Tokens that are colours of materials.
@@ -121,6 +123,54 @@ fn example() -> Construction {
     }
 }
 
+/// What the example of a chart shows: a number, and how far up it lies.
+const HEIGHTS: [(&str, f64); 4] = [("1", 0.2), ("2", 0.5), ("3", 0.65), ("4", 0.7)];
+
+/// A chart in its frame.
+fn chart() -> Html {
+    let field = Field { height: 220.0, top: 14.0, bottom: 44.0, left: 8.0, right: 4.0 };
+    let count = HEIGHTS.len() as f64;
+    let at = |i: usize, height: f64| (field.across((i as f64 + 0.5) / count), field.down(height));
+    let points = HEIGHTS.iter().enumerate().map(|(i, (number, height))| {
+        let (x, y) = at(i, *height);
+        let said = say!("specimen-point", number = *number, height = units::fixed(*height, 2));
+        Point { x, y: Some(y), said: said.into() }
+    });
+    let drawn = html! {
+        <>
+            { field.rule(field.down(0.0), "0") }
+            { field.rule(field.down(1.0), "1") }
+            { for HEIGHTS.iter().enumerate().map(|(i, (number, height))| {
+                let (x, y) = at(i, *height);
+                html! {
+                    <>
+                        <circle cx={percent(x)} cy={px(y)} r="6" />
+                        { field.under(x, 16.0, number) }
+                    </>
+                }
+            }) }
+            { field.names(say!("specimen-upward"), say!("specimen-along")) }
+        </>
+    };
+    let table = html! {
+        <Scroll label={say!("specimen-table")}>
+            <table>
+                <thead><tr><th scope="col">{ say!("specimen-along") }</th><th scope="col">{ say!("specimen-upward") }</th></tr></thead>
+                <tbody>
+                    { for HEIGHTS.iter().map(|(number, height)| html! {
+                        <tr><th scope="row">{ *number }</th><td class="figure">{ units::fixed(*height, 2) }</td></tr>
+                    }) }
+                </tbody>
+            </table>
+        </Scroll>
+    };
+    html! {
+        <Chart class="specimen-chart" title={say!("specimen-chart-title")} how={html! { <p>{ say!("specimen-chart-how") }</p> }}
+            label={say!("specimen-chart-label")} height={field.height} {drawn} points={points.collect::<Vec<_>>()}
+            folded={say!("specimen-chart-table")} {table} />
+    }
+}
+
 /// Every small part that pages share.
 fn parts() -> Html {
     let unit = Number::Length;
@@ -151,6 +201,8 @@ fn parts() -> Html {
                 <ScaleBar px_per_mm={150.0} room_px={90.0} />
             </figure>
             <RangeBar label={say!("specimen-bar")} most={100.0} value={60.0} range={(48.0, 72.0)} usual={Some((40.0, 80.0))} limit={Some(90.0)} />
+            <h3>{ say!("specimen-chart") }</h3>
+            { chart() }
             <h3>{ say!("specimen-table") }</h3>
             <Scroll label={say!("specimen-table")}>
                 <table>

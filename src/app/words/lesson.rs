@@ -48,13 +48,24 @@ pub fn the_core(report: &Report) -> String {
     say!("class-core", family = &report.family)
 }
 
+/// A number as it is said to a class: no stroke in its unit.
+fn aloud(key: &str, q: &Quantity) -> String {
+    match key {
+        "pull_cent_m" => units::plainly_as(key, q, &|cents| say!("class-for-mm", cents = cents)),
+        "peg_cent_deg" => {
+            units::plainly_as(key, q, &|cents| say!("class-for-degree", cents = cents))
+        }
+        _ => units::plainly(key, q),
+    }
+}
+
 /// Every core with its number: `plain gut 12 cents; wound steel 45 cents`.
 #[must_use]
 pub fn each(reports: &[&Report], key: &str) -> String {
     let one = |report: &&Report| {
         let q = report.numbers.get(key)?;
         let core = say!("class-kind", family = &report.family);
-        Some(say!("class-each", core = core, value = units::plainly(key, q)))
+        Some(say!("class-each", core = core, value = aloud(key, q)))
     };
     capital(&reports.iter().filter_map(one).collect::<Vec<_>>().join("; "))
 }
@@ -63,7 +74,7 @@ pub fn each(reports: &[&Report], key: &str) -> String {
 fn told(reports: &[&Report], key: &str, most: bool) -> Option<(&'static str, String, String)> {
     let all: Option<Vec<&Quantity>> = reports.iter().map(|r| r.numbers.get(key)).collect();
     let all = all?;
-    let one = |i: usize| (the_core(reports[i]), units::plainly(key, all[i]));
+    let one = |i: usize| (the_core(reports[i]), aloud(key, all[i]));
     Some(match lead(&all, most) {
         Lead::Clear(i) => ("clear", one(i).0, one(i).1),
         Lead::Probably(i) => ("probably", one(i).0, one(i).1),
@@ -88,7 +99,14 @@ pub fn which(reports: &[&Report], key: &str, most: bool) -> String {
 #[must_use]
 pub fn title(step: Step, reports: &[&Report], name: &str) -> String {
     let of = |key: &str, most: bool| {
-        told(reports, key, most).unwrap_or(("even", String::new(), String::new()))
+        let unknown = |report: &&Report| report.numbers.get(key).is_some_and(|q| q.unknown);
+        match told(reports, key, most) {
+            // Who it is is sure; a number that is unknown within a range is no headline.
+            Some(("clear", name, _)) if reports.iter().any(unknown) => {
+                ("either", name, String::new())
+            }
+            told => told.unwrap_or(("even", String::new(), String::new())),
+        }
     };
     let title = match step {
         Step::Inside => say!("class-inside-title", count = reports.len(), name = name),
