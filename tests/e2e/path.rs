@@ -1,4 +1,4 @@
-//! The questions as a person meets them: forward, back, half-typed, wrong, saved, opened again, and by keyboard alone.
+//! The questions as a person meets them: forward, back, half-typed, wrong, saved and opened again; and the fittings kept.
 
 use std::fs;
 
@@ -44,17 +44,7 @@ impl Page {
         let kept = self.script("return localStorage.getItem('ropewalk/fitting')").await;
         serde_json::from_str(kept.as_str().unwrap_or("null")).unwrap()
     }
-
-    /// Presses a key where the focus is.
-    async fn key(&self, key: &str) {
-        let focus = self.client.active_element().await.unwrap();
-        focus.send_keys(key).await.unwrap();
-    }
 }
-
-const TAB: &str = "\u{e004}";
-const ENTER: &str = "\u{e007}";
-const SPACE: &str = " ";
 
 #[test]
 fn the_path_leads_to_the_answers_and_back_keeps_them() {
@@ -358,43 +348,6 @@ fn another_tab_is_followed() {
             "return /other tab|Another tab/.test(document.querySelector('.notices').textContent)",
         )
         .await;
-    });
-}
-
-#[test]
-fn the_keyboard_alone_is_enough() {
-    drive(async |page| {
-        // To the first door, past the name and the rooms.
-        for _ in 0..12 {
-            page.key(TAB).await;
-            let here = page.script("return document.activeElement.textContent").await;
-            if here.as_str().unwrap().starts_with("Answer a few questions") {
-                break;
-            }
-        }
-        page.key(ENTER).await;
-        page.at("The instrument").await;
-        // From the heading past the first group to the second, and along it with the arrows.
-        page.key(TAB).await;
-        page.key(TAB).await;
-        page.key("\u{e015}").await;
-        page.key("\u{e015}").await;
-        let chosen = "return document.querySelector('input[name=instrument]:checked').value";
-        assert_eq!(page.script(chosen).await, "viola");
-        page.key(ENTER).await;
-        page.at("Its strings now").await;
-        page.key(ENTER).await;
-        page.open("#/ask/3").await;
-        page.at("Complaints").await;
-        page.key(TAB).await;
-        page.key(SPACE).await;
-        assert_eq!(page.document().await["answers"]["bothers"], json!(["too-bright"]));
-        // Past the other boxes stands the first slider.
-        for _ in 0..15 {
-            page.key(TAB).await;
-        }
-        page.key("\u{e014}").await;
-        assert_eq!(page.document().await["answers"]["wishes"]["colour"], 0.5);
     });
 }
 

@@ -1,5 +1,7 @@
 //! What every chart is framed by: its takeaway, how it is read, the drawing, a walk along its points, its table.
 
+use std::cell::Cell;
+
 use yew::prelude::*;
 
 use crate::platform::field;
@@ -103,6 +105,15 @@ pub struct Point {
     pub said: AttrValue,
 }
 
+/// A number that no other chart on the page has.
+fn next() -> u32 {
+    thread_local! {
+        static LAST: Cell<u32> = const { Cell::new(0) };
+    }
+    LAST.set(LAST.get() + 1);
+    LAST.get()
+}
+
 /// Properties of [`Chart`].
 #[derive(Clone, PartialEq, Properties)]
 pub struct ChartProps {
@@ -143,6 +154,8 @@ pub fn Chart(props: &ChartProps) -> Html {
             }
         })
     };
+    let number = use_memo((), |()| next());
+    let how = format!("chart-{number}");
     let count = props.points.len();
     let point = at.checked_sub(1).and_then(|i| props.points.get(i));
     let said = point.map_or(AttrValue::Static(say!("chart-none")), |point| point.said.clone());
@@ -150,9 +163,9 @@ pub fn Chart(props: &ChartProps) -> Html {
         <figure class={classes!("chart", props.class)}>
             <figcaption>
                 <p class="takeaway">{ props.title.clone() }{ "." }</p>
-                <div class="how-to-read">{ props.how.clone() }</div>
+                <div class="how-to-read" id={how.clone()}>{ props.how.clone() }</div>
             </figcaption>
-            <svg role="img" aria-label={props.label.clone()} width="100%" height={px(props.height)}>
+            <svg role="img" aria-label={props.label.clone()} aria-describedby={how} width="100%" height={px(props.height)}>
                 { props.drawn.clone() }
                 if let Some(point) = point {
                     { match point.y {

@@ -11,7 +11,7 @@ use crate::pages::set::SetPage;
 use crate::platform::{address, clock, files};
 use crate::route::Route;
 use crate::state::{Action, Asking, Notice};
-use crate::words::{say, summary};
+use crate::words::{self, say, summary, verdict};
 
 /// How long a set may take until it is said that it is being worked out, in turns of [`Later`]: 0.4 s.
 const PATIENCE: u32 = 25;
@@ -52,6 +52,22 @@ pub fn FindingPage() -> Html {
             }
         });
     }
+    // The heading changes without a word for those who do not see it, so the set is told beside it.
+    let told = match &store.found {
+        Some(found) if store.is_found() && slips.is_empty() => {
+            let lead = found.fit.set.as_ref().map(words::set::lead).unwrap_or_default();
+            format!("{} {lead}", verdict::answer(&found.fit))
+        }
+        _ => String::new(),
+    };
+    let framed = |inside: Html| {
+        html! {
+            <div class="finding">
+                <p class="unseen" role="status">{ told }</p>
+                { inside }
+            </div>
+        }
+    };
     let earlier = html! { <p class="earlier">{ say!("finding-earlier") }</p> };
     let status = match &store.asking {
         // A set that comes at once needs no word of it, and the page should not jump.
@@ -90,14 +106,14 @@ pub fn FindingPage() -> Html {
     let shown = store.found.as_ref().filter(|_| slips.is_empty());
     let Some(found) = shown.filter(|_| store.is_found() || !*came_for_new) else {
         let title = if slips.is_empty() { say!("finding-title") } else { say!("finding-not-yet") };
-        return html! {
-            <div class="finding">
+        return framed(html! {
+            <>
                 <p class="way"><a class="back" href={Route::Check.to_string()}>{ say!("back") }</a></p>
                 <h1>{ title }</h1>
                 <Faults {slips} />
                 { status }
-            </div>
-        };
+            </>
+        });
     };
     let keep = {
         let (dispatcher, fit) = (store.dispatcher(), Rc::clone(&found.fit));
@@ -120,14 +136,14 @@ pub fn FindingPage() -> Html {
     };
     let change = Callback::from(|()| address::go(&Route::Check.to_string()));
     let compare = Callback::from(|string| address::go(&Route::Compare { string }.to_string()));
-    html! {
-        <div class="finding">
+    framed(html! {
+        <>
             { status }
             if !store.is_found() && !matches!(store.asking, Asking::Idle | Asking::Busy(_)) {
                 { earlier }
             }
             <SetPage fit={Rc::clone(&found.fit)} answers={Rc::clone(&found.answers)} {sureness} label={store.document.label.clone()}
                 on_change={change} on_compare={compare} on_keep={keep} on_download={download} />
-        </div>
-    }
+        </>
+    })
 }
