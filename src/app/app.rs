@@ -7,7 +7,7 @@ use yew::prelude::*;
 
 use crate::components::habits::HabitsChoice;
 use crate::habits::{self, Habits};
-use crate::hooks::{Place, Store, use_route, use_store, use_store_of_page, use_warm_model};
+use crate::hooks::{Place, Store, use_route, use_store, use_store_of_page, warm_model};
 use crate::lesson::Lesson;
 use crate::pages::ask::AskPage;
 use crate::pages::check::CheckPage;
@@ -19,7 +19,7 @@ use crate::pages::glossary::GlossaryPage;
 use crate::pages::home::HomePage;
 use crate::pages::sources::SourcesPage;
 use crate::pages::specimen::SpecimenPage;
-use crate::platform::{view, worker};
+use crate::platform::{self, view, worker};
 use crate::route::Route;
 use crate::state::{Action, Notice};
 use crate::words::questions::{PATH, Screen};
@@ -30,7 +30,13 @@ use crate::words::say;
 pub fn App() -> Html {
     let store = use_store_of_page();
     let place = use_route();
-    use_warm_model();
+    use_effect_with((), |()| {
+        // Both fetch the model, which is heavy; the first screen does without it.
+        view::once_seen(|| {
+            warm_model();
+            platform::keep();
+        });
+    });
     let title = title(&place.route);
     use_effect_with(title, |title| view::title(title));
     {

@@ -7,6 +7,8 @@ use std::fmt;
 use strings::construction::Family;
 use strings::instrument::Kind;
 
+use crate::order;
+
 /// The most cores that stand side by side.
 pub const MOST_CORES: usize = 3;
 /// The fewest.
@@ -103,8 +105,7 @@ impl Lesson {
                 shown.push(i);
             }
         }
-        shown.sort_unstable();
-        shown
+        order::sorted(&shown, Ord::cmp)
     }
 
     /// The lesson with a family more or less; the same where there would be too many or too few.
@@ -116,8 +117,7 @@ impl Lesson {
             None if cores.len() < MOST_CORES => cores.push(family),
             _ => {}
         }
-        cores.sort_unstable();
-        Self { cores, ..self.clone() }
+        Self { cores: order::sorted(&cores, Ord::cmp), ..self.clone() }
     }
 }
 

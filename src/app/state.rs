@@ -15,6 +15,7 @@ use crate::day::{self, Day};
 use crate::fields::{self, Flag, Number, Word};
 use crate::habits;
 use crate::invented;
+use crate::order;
 use crate::words::fault;
 use crate::words::naming::{capital, metal, within};
 use crate::words::questions::{self, BOTHERS, EVERYTHING, PATH, Question};
@@ -806,7 +807,8 @@ fn tick(bothers: &mut Vec<String>, key: &str, yes: bool) {
     bothers.retain(|other| other != key);
     if yes {
         bothers.push(key.to_owned());
-        bothers.sort_by_key(|key| BOTHERS.iter().position(|known| known == key));
+        let place = |key: &String| BOTHERS.iter().position(|known| known == key);
+        *bothers = order::sorted(bothers, |a, b| place(a).cmp(&place(b)));
     }
 }
 
@@ -907,7 +909,7 @@ pub fn read_file(text: &str) -> Result<(Document, Vec<String>), String> {
 pub fn read_kept(text: &str) -> (Document, Option<String>) {
     let (document, notes) = document::restore(text);
     // Answers out of their range are noted too, but stay as they are, and the page tells of them at their fields.
-    let whole = serde_json::from_str::<Document>(text).is_ok_and(|strict| strict == document);
+    let whole = document::read(text).is_ok_and(|strict| strict == document);
     let told = || notes.iter().map(fault::note).collect::<Vec<_>>().join("; ");
     (document, (!whole).then(told))
 }

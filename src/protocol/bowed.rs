@@ -76,7 +76,7 @@ pub struct Player {
 }
 
 /// Where a string speaks.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct BowMap {
     /// `place`, `attack` or `window`.
     pub map: String,
@@ -91,7 +91,7 @@ pub struct BowMap {
 }
 
 /// One row of a map.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct BowRow {
     /// Which row, from 0.
     pub row: usize,
@@ -104,7 +104,7 @@ pub struct BowRow {
 }
 
 /// What is said of one note.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct BowCell {
     /// `helmholtz` (clean), `double-slip`, `raucous`, `anomalous-low`, `multiple-flyback` or `not-settled`.
     pub regime: String,
@@ -115,7 +115,7 @@ pub struct BowCell {
 }
 
 /// Between which forces a string keeps a clean note.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct BowWindow {
     /// Least force, N.
     pub least_n: f64,
@@ -126,7 +126,7 @@ pub struct BowWindow {
 }
 
 /// What one would hear.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Sound {
     /// Samples a second.
     pub rate_hz: u32,

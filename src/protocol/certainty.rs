@@ -1,7 +1,7 @@
 //! How sure a choice is, and what would turn it, at the door.
 
 use schemars::JsonSchema;
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 use strings::fit;
 use strings::fit::answers::Answers;
 use strings::fit::certainty::{self as model, Drawing, Share, Sureness, WAYS};
@@ -10,7 +10,7 @@ use strings::fit::finalists::Finalists;
 use strings::fit::turning::{self, Turned, TurningPoint, Value};
 
 /// How sure the choice is that a fit of the same answers makes, and what would turn it.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize, JsonSchema)]
 pub struct Certainty {
     /// In how many worlds the best set was found anew: each a draw of every constant, and a way in which the answers
     /// could be meant. None where nothing fits.
@@ -32,7 +32,7 @@ pub struct Certainty {
 }
 
 /// A share of the worlds.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct SureShare {
     /// The share, 0 to 1.
     pub share: f64,
@@ -56,7 +56,7 @@ impl From<Share> for SureShare {
 }
 
 /// Families that are best in some of the worlds.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct NextFamilies {
     /// String by string, highest first.
     pub families: Vec<String>,
@@ -65,7 +65,7 @@ pub struct NextFamilies {
 }
 
 /// How sure one string is.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct SureString {
     /// The share of the chosen family.
     pub family: SureShare,
@@ -78,7 +78,7 @@ pub struct SureString {
 }
 
 /// A share of the worlds, and of what.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct KeyShare {
     /// Of what.
     pub key: String,
@@ -89,7 +89,7 @@ pub struct KeyShare {
 }
 
 /// The smallest change of one answer that turns the choice.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct TurningPointTold {
     /// Which answer, as a request names it: `wishes.colour`, `weights.response`, `room`.
     pub answer: String,
@@ -104,7 +104,7 @@ pub struct TurningPointTold {
 }
 
 /// A number, a word, yes or no, or null for no answer.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 #[serde(untagged)]
 pub enum AnswerValue {
     /// Yes or no.
@@ -129,7 +129,7 @@ impl From<Value> for AnswerValue {
 }
 
 /// What a change does to one string.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct TurnedString {
     /// Which string, 0 the highest.
     pub string: usize,

@@ -6,8 +6,10 @@
 use core::fmt;
 
 use schemars::JsonSchema;
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
+use serde_json::Value;
 
+use crate::read::{self, Unread};
 use crate::reply::Fault;
 use crate::request::Answers;
 
@@ -17,7 +19,7 @@ pub const FORMAT: &str = "ropewalk-fitting";
 pub const VERSION: u32 = 1;
 
 /// A saved file.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Document {
     /// Always `ropewalk-fitting`.
     pub format: String,
@@ -38,7 +40,7 @@ pub struct Document {
 }
 
 /// A fitting that was kept.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize, JsonSchema)]
 pub struct Fitting {
     /// When, as an ISO 8601 date and time.
     pub at: String,
@@ -144,32 +146,40 @@ impl fmt::Display for Note {
     }
 }
 
+/// Reads a saved file as it stands, and mends nothing.
+///
+/// # Errors
+/// When anything of it cannot be read.
+pub fn read(text: &str) -> Result<Document, Unread> {
+    read::text(text)
+}
+
 /// Reads a saved file, and says what it had to mend.
 ///
 /// An unreadable file gives an empty document and a note that says why; the caller keeps the text. Parts that
 /// can be read are kept where others cannot.
 #[must_use]
 pub fn restore(text: &str) -> (Document, Vec<Note>) {
-    let value: serde_json::Value = match serde_json::from_str(text) {
+    let value: Value = match serde_json::from_str(text) {
         Ok(value) => value,
         Err(e) => return (Document::default(), vec![Note::NotJson(e.to_string())]),
     };
-    if value.get("format").and_then(|f| f.as_str()) != Some(FORMAT) {
+    if value.get("format").and_then(Value::as_str) != Some(FORMAT) {
         return (Document::default(), vec![Note::NotOurs]);
     }
-    let version = value.get("version").and_then(serde_json::Value::as_u64).unwrap_or(0);
+    let version = value.get("version").and_then(Value::as_u64).unwrap_or(0);
     if version > u64::from(VERSION) {
         return (Document::default(), vec![Note::Later(version)]);
     }
     let mut notes = Vec::new();
     let mut document = Document::default();
-    if let Some(label) = value.get("label").and_then(|l| l.as_str()) {
+    if let Some(label) = value.get("label").and_then(Value::as_str) {
         label.clone_into(&mut document.label);
     }
     if let Some(answers) = value.get("answers") {
         document.answers = mend(answers, "answers", &mut notes);
     }
-    if let Some(drafts) = value.get("drafts").and_then(|d| d.as_object()) {
+    if let Some(drafts) = value.get("drafts").and_then(Value::as_object) {
         for (field, draft) in drafts {
             match draft.as_str() {
                 Some(draft) => drop(document.drafts.insert(field.clone(), draft.to_owned())),
@@ -178,9 +188,9 @@ pub fn restore(text: &str) -> (Document, Vec<Note>) {
         }
     }
     for (i, fitting) in
-        value.get("fittings").and_then(|f| f.as_array()).into_iter().flatten().enumerate()
+        value.get("fittings").and_then(Value::as_array).into_iter().flatten().enumerate()
     {
-        match serde_json::from_value(fitting.clone()) {
+        match read::tree(fitting) {
             Ok(fitting) => document.fittings.push(fitting),
             Err(e) => notes.push(Note::Fitting(i, e.to_string())),
         }
@@ -189,22 +199,22 @@ pub fn restore(text: &str) -> (Document, Vec<Note>) {
 }
 
 /// Reads answers one by one, leaving out those that cannot be read.
-fn mend(value: &serde_json::Value, field: &str, notes: &mut Vec<Note>) -> Answers {
-    if let Ok(answers) = serde_json::from_value::<Answers>(value.clone()) {
+fn mend(value: &Value, field: &str, notes: &mut Vec<Note>) -> Answers {
+    if let Ok(answers) = read::tree(value) {
         return checked(answers, notes);
     }
     let mut kept = serde_json::Map::new();
     for (name, member) in value.as_object().into_iter().flatten() {
         let mut alone = serde_json::Map::new();
         alone.insert(name.clone(), member.clone());
-        match serde_json::from_value::<Answers>(serde_json::Value::Object(alone)) {
+        match read::tree::<Answers>(&Value::Object(alone)) {
             Ok(_) => drop(kept.insert(name.clone(), member.clone())),
             Err(_) => notes
                 .push(Note::Answer { field: format!("{field}.{name}"), held: member.to_string() }),
         }
     }
     // Each member was read alone, so together they can be read too.
-    checked(serde_json::from_value(serde_json::Value::Object(kept)).unwrap_or_default(), notes)
+    checked(read::tree(&Value::Object(kept)).unwrap_or_default(), notes)
 }
 
 /// Names answers that read well but are outside their range or not among the words; they are kept as they are.

@@ -41,7 +41,7 @@ pub struct PlaceRequest {
 }
 
 /// Strings of which more was wound over the nut.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Stretch {
     /// How much of each.
     pub pull_m: f64,
@@ -50,7 +50,7 @@ pub struct Stretch {
 }
 
 /// A string of which more was wound over the nut.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Stretched {
     /// The whole length over which it stretches, from peg to tailpiece.
     pub whole_length_m: f64,
@@ -73,21 +73,21 @@ pub struct Stretched {
 }
 
 /// How strings wander through a year.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Year {
     /// The strings, in the order of the request.
     pub strings: Vec<Drifting>,
 }
 
 /// A string through a year.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Drifting {
     /// January to December.
     pub months: Vec<MonthDrift>,
 }
 
 /// A string in a month.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct MonthDrift {
     /// Which month, 1 is January.
     pub month: usize,
@@ -100,7 +100,7 @@ pub struct MonthDrift {
 }
 
 /// What is made for one place of an instrument.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Place {
     /// The notes of the instrument, highest first.
     pub notes: Vec<String>,
@@ -113,7 +113,7 @@ pub struct Place {
 }
 
 /// The most usual string of a family at a place.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct FamilyAtPlace {
     /// How commonly it is made there: `everyday`, `sometimes`, `nobody`.
     pub grade: String,

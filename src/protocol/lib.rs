@@ -10,8 +10,10 @@ pub mod document;
 pub mod halves;
 mod handle;
 mod lesson;
+mod read;
 pub mod reply;
 pub mod request;
 mod tables;
 
 pub use handle::{answer, answer_telling, handle, schema};
+pub use read::Unread;

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use schemars::JsonSchema;
-use serde::{Deserialize, Serialize};
+use serde::Serialize;
 use strings::error;
 
 pub use crate::bowed::{BowCell, BowMap, BowRow, BowWindow, Sound};
@@ -44,60 +44,15 @@ pub enum Reply {
     Refused(Refused),
 }
 
-impl Reply {
-    /// Reads a reply from its text.
-    ///
-    /// Its name is read first, in a pass of its own: a reader that decides on the way keeps everything it has passed,
-    /// which takes a quarter of the page's code and twice the time.
-    ///
-    /// # Errors
-    /// When the text is no reply of this build.
-    pub fn read(text: &str) -> serde_json::Result<Self> {
-        #[derive(Deserialize)]
-        #[serde(rename_all = "kebab-case")]
-        enum Name {
-            Report,
-            Compare,
-            Stretch,
-            Year,
-            Place,
-            Fit,
-            Certainty,
-            Tables,
-            BowMap,
-            Sound,
-            Refused,
-        }
-        #[derive(Deserialize)]
-        struct Named {
-            reply: Name,
-        }
-        let Named { reply } = serde_json::from_str(text)?;
-        Ok(match reply {
-            Name::Report => Self::Report(serde_json::from_str(text)?),
-            Name::Compare => Self::Compare(serde_json::from_str(text)?),
-            Name::Stretch => Self::Stretch(serde_json::from_str(text)?),
-            Name::Year => Self::Year(serde_json::from_str(text)?),
-            Name::Place => Self::Place(serde_json::from_str(text)?),
-            Name::Fit => Self::Fit(serde_json::from_str(text)?),
-            Name::Certainty => Self::Certainty(serde_json::from_str(text)?),
-            Name::Tables => Self::Tables(serde_json::from_str(text)?),
-            Name::BowMap => Self::BowMap(serde_json::from_str(text)?),
-            Name::Sound => Self::Sound(serde_json::from_str(text)?),
-            Name::Refused => Self::Refused(serde_json::from_str(text)?),
-        })
-    }
-}
-
 /// Every fault of a request.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Refused {
     /// The faults, in the order of the request.
     pub faults: Vec<Fault>,
 }
 
 /// One thing wrong with a request.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Fault {
     /// The field.
     pub field: String,
@@ -122,7 +77,7 @@ impl Fault {
 }
 
 /// A number with its 90 % range, how it is known and where its formula comes from.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Quantity {
     /// Central value.
     pub value: f64,
@@ -139,7 +94,7 @@ pub struct Quantity {
 }
 
 /// Everything about one string.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Report {
     /// The string, as asked.
     pub construction: request::Construction,
@@ -160,7 +115,7 @@ pub struct Report {
 }
 
 /// A partial of a plucked or released string.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Partial {
     /// Which, from 1.
     pub n: u32,
@@ -185,7 +140,7 @@ pub struct Partial {
 }
 
 /// A day after fitting, retuned every evening.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Night {
     /// Which, from 1.
     pub day: u32,
@@ -196,7 +151,7 @@ pub struct Night {
 }
 
 /// What a doubt comes from.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Doubt {
     /// Key of the material, or empty for a number that belongs to none.
     pub owner: String,
@@ -207,7 +162,7 @@ pub struct Doubt {
 }
 
 /// Two strings at one place.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Compare {
     /// One string.
     pub this: Report,
@@ -218,7 +173,7 @@ pub struct Compare {
 }
 
 /// The answer to a fitting.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Fit {
     /// What the answers were taken to mean.
     pub problem: Problem,
@@ -231,7 +186,7 @@ pub struct Fit {
 }
 
 /// What to do, and why it bothers.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Verdict {
     /// `leave-it`, `fresh-same` (a fresh string or set of the same kind), `one-string`, `whole-set` or `luthier-first`.
     pub answer: String,
@@ -244,7 +199,7 @@ pub struct Verdict {
 }
 
 /// A complaint.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Finding {
     /// What bothers.
     pub bother: String,
@@ -255,7 +210,7 @@ pub struct Finding {
 }
 
 /// A cause of a complaint.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Cause {
     /// Which.
     pub cause: String,
@@ -270,7 +225,7 @@ pub struct Cause {
 }
 
 /// A number of today's string, against which a cause was checked.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct CauseNumber {
     /// A property of a report, or `age_months`, or `tension_step` (the step between neighbours over the usual one).
     pub property: String,
@@ -287,7 +242,7 @@ pub struct CauseNumber {
 }
 
 /// What the answers were taken to mean.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Problem {
     /// Key of the instrument.
     pub instrument: String,
@@ -324,7 +279,7 @@ pub struct Problem {
 }
 
 /// Something taken for granted.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Assumed {
     /// The question.
     pub field: String,
@@ -333,7 +288,7 @@ pub struct Assumed {
 }
 
 /// How much an attribute counted.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Weight {
     /// Which attribute.
     pub attribute: String,
@@ -346,7 +301,7 @@ pub struct Weight {
 }
 
 /// A factor on a weight.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct WeightStep {
     /// By how much.
     pub factor: f64,
@@ -355,7 +310,7 @@ pub struct WeightStep {
 }
 
 /// What stands in the way.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Obstacle {
     /// Which string, 0 the highest; none for the whole set.
     pub string: Option<usize>,
@@ -372,7 +327,7 @@ pub struct Obstacle {
 }
 
 /// How many constructions a limit left out.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct LimitCount {
     /// Which limit.
     pub limit: String,
@@ -381,7 +336,7 @@ pub struct LimitCount {
 }
 
 /// A set of strings.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Set {
     /// The strings, highest first.
     pub strings: Vec<FittedString>,
@@ -408,7 +363,7 @@ pub struct Set {
 }
 
 /// A sum with its range.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Range {
     /// Central value.
     pub value: f64,
@@ -419,7 +374,7 @@ pub struct Range {
 }
 
 /// How much of the space was looked at.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Searched {
     /// Makeable constructions of every family, from the thinnest to the thickest string that is made here.
     pub space: u64,
@@ -432,7 +387,7 @@ pub struct Searched {
 }
 
 /// A step between two neighbours.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Step {
     /// Ratio of tensions, upper over lower.
     pub tension_ratio: f64,
@@ -445,7 +400,7 @@ pub struct Step {
 }
 
 /// The best set with another family somewhere.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct RunnerUp {
     /// Its strings, highest first.
     pub strings: Vec<Report>,
@@ -456,7 +411,7 @@ pub struct RunnerUp {
 }
 
 /// One chosen string.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct FittedString {
     /// `new`, `kept` (today's string, as far as it is known), or `not-judged` (one of which nothing is known; the most
     /// usual stands for it).
@@ -506,7 +461,7 @@ pub struct FittedString {
 }
 
 /// The bands within which strings of a family are made at a place.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Bands {
     /// Tension.
     pub tension_n: (f64, f64),
@@ -521,7 +476,7 @@ pub struct Bands {
 }
 
 /// What a wish was worth.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct AttributeWorth {
     /// Which attribute.
     pub attribute: String,
@@ -534,7 +489,7 @@ pub struct AttributeWorth {
 }
 
 /// One thing the choice weighed.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Reason {
     /// What it is about.
     pub attribute: String,
@@ -551,7 +506,7 @@ pub struct Reason {
 }
 
 /// How two strings compare in one property.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Comparison {
     /// Which property.
     pub property: String,
@@ -568,7 +523,7 @@ pub struct Comparison {
 }
 
 /// What to ask for at the counter.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Shopping {
     /// Family.
     pub family: String,
@@ -591,7 +546,7 @@ pub struct Shopping {
 }
 
 /// A string in the picture of the balance.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Point {
     /// Family.
     pub family: String,
@@ -608,7 +563,7 @@ pub struct Point {
 }
 
 /// What to do with the set.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Plan {
     /// Days before it matters by which to fit: likely, and to be safe.
     pub fit_before_d: (f64, f64),
@@ -621,7 +576,7 @@ pub struct Plan {
 }
 
 /// A caution.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Caution {
     /// Which.
     pub caution: String,
@@ -630,7 +585,7 @@ pub struct Caution {
 }
 
 /// The tables of the model.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Tables {
     /// Instruments with sizes, tunings and geometry.
     pub instruments: Vec<Instrument>,
@@ -659,7 +614,7 @@ pub struct Tables {
 }
 
 /// How near a number that was fitted to the bowed string in time comes to it, on 300 strings to which it was not fitted.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct FittedTo {
     /// Correlation of ranks, over all strings.
     pub ranks: f64,
@@ -672,7 +627,7 @@ pub struct FittedTo {
 }
 
 /// A formula that no outside value holds.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Unverified {
     /// Its name in the model.
     pub formula: String,
@@ -681,7 +636,7 @@ pub struct Unverified {
 }
 
 /// An instrument.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Instrument {
     /// Key.
     pub key: String,
@@ -710,7 +665,7 @@ pub struct Instrument {
 }
 
 /// A size.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Size {
     /// Key.
     pub key: String,
@@ -723,7 +678,7 @@ pub struct Size {
 }
 
 /// A tuning.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Tuning {
     /// Key.
     pub key: String,
@@ -738,7 +693,7 @@ pub struct Tuning {
 }
 
 /// A constant with its 90 % range.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Constant {
     /// Value.
     pub value: f64,
@@ -757,7 +712,7 @@ pub struct Constant {
 }
 
 /// A core material.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct CoreMaterial {
     /// Key.
     pub key: String,
@@ -776,7 +731,7 @@ pub struct CoreMaterial {
 }
 
 /// A winding metal.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct WindingMetal {
     /// Key.
     pub key: String,
@@ -793,7 +748,7 @@ pub struct WindingMetal {
 }
 
 /// One family at one position.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Precedent {
     /// Position.
     pub position: String,
@@ -820,7 +775,7 @@ pub struct Precedent {
 }
 
 /// The range of a numeric input.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Bound {
     /// What it is.
     pub what: String,
@@ -841,7 +796,7 @@ impl Bound {
 }
 
 /// A bibliography entry.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Source {
     /// Key.
     pub key: String,
@@ -856,7 +811,7 @@ pub struct Source {
 }
 
 /// A property of a report.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct PropertyEntry {
     /// Name, with the unit.
     pub key: String,
@@ -865,6 +820,6 @@ pub struct PropertyEntry {
     /// Where its formula comes from.
     pub source: String,
     /// How near it comes to the simulation, where it is a number fitted to that.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub fitted: Option<FittedTo>,
 }

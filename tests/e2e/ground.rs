@@ -5,7 +5,11 @@ use std::time::{Duration, Instant};
 
 use serde_json::{Value, json};
 
+use crate::start;
 use crate::support::{PATIENCE, copy, drive, drive_in};
+
+/// The most that a browser fetches before the first screen stands, pressed by brotli, in bytes.
+const START_MOST: usize = 400_000;
 
 #[test]
 fn the_page_loads_and_is_accessible() {
@@ -136,6 +140,37 @@ fn a_newer_build_takes_over_only_where_no_other_tab_is_open() {
         page.end_server();
         page.reload().await;
         assert_eq!(page.ask(json!({})).await.unwrap()["reply"], "refused");
+    });
+}
+
+#[test]
+fn the_page_starts_light_and_fetches_the_model_later() {
+    drive(async |page| {
+        page.watch_starts().await;
+        let start = page.start("#/", true).await;
+        let weights = start::weights(&start.files);
+        for kind in ["html", "css", "js", "wasm"] {
+            assert!(
+                weights.iter().any(|w| w.name.ends_with(kind)),
+                "no {kind} in {:?}",
+                start.files
+            );
+        }
+        assert!(weights.iter().all(|weight| weight.brotli < weight.raw));
+        let sum: usize = weights.iter().map(|weight| weight.brotli).sum();
+        assert!(sum <= START_MOST, "{sum} bytes are fetched before the first screen stands");
+        let heavy: Vec<_> = start::worker();
+        assert_eq!(heavy.len(), 3, "{heavy:?}");
+        assert!(!start.files.iter().any(|file| heavy.contains(file)), "{:?}", start.files);
+        // What is seen before the page has come stands where the page puts it.
+        assert!(start.paint < start.ready, "{} {}", start.paint, start.ready);
+        assert!(start.shift < 0.0005, "the first screen moves by {}", start.shift);
+        let fetched = "return performance.getEntriesByType('resource').some((f) => f.name.includes('worker_loader'))";
+        assert_eq!(
+            page.script(fetched).await,
+            json!(true),
+            "the model should come by itself, later"
+        );
     });
 }
 

@@ -12,6 +12,7 @@ mod ground;
 mod keyboard;
 mod path;
 mod situations;
+mod start;
 mod support;
 mod sure;
 mod tree;

@@ -9,5 +9,6 @@ mod exactness;
 mod laws;
 mod lean;
 mod random;
+mod reading;
 mod situations;
 mod today;

@@ -8,6 +8,7 @@ use yew::prelude::*;
 use super::along::Along;
 use super::chart::{self, Chart, Field, percent, px};
 use super::table::Scroll;
+use crate::order;
 use crate::units;
 use crate::words::naming::{capital, family};
 use crate::words::{say, set};
@@ -136,8 +137,10 @@ pub fn Balance(props: &BalanceProps) -> Html {
 
 /// The marks as one reads them: what was chosen, what is there today, then kind by kind from stiff to elastic.
 fn in_order(string: &FittedString) -> Vec<(&Point, &'static str)> {
-    let mut points: Vec<(&Point, &str)> = string.picture.iter().map(|p| (p, "")).collect();
-    points.sort_by(|a, b| a.0.family.cmp(&b.0.family).then(a.0.stretch.total_cmp(&b.0.stretch)));
+    let points: Vec<(&Point, &str)> = string.picture.iter().map(|p| (p, "")).collect();
+    let mut points = order::sorted(&points, |(a, _), (b, _)| {
+        a.family.cmp(&b.family).then(a.stretch.total_cmp(&b.stretch))
+    });
     if let Some(today) = &string.today_point {
         points.insert(0, (today, say!("balance-mark-today")));
     }

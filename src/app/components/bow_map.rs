@@ -8,6 +8,7 @@ use yew::prelude::*;
 
 use super::table::Scroll;
 use crate::hooks::{Maps, use_mapper};
+use crate::order;
 use crate::units;
 use crate::words::{bowed, say};
 
@@ -227,9 +228,7 @@ pub fn BowMapFigure(props: &BowMapFigureProps) -> Html {
         (1.0, say!("map-across-start"))
     };
     let line = |force: fn(&BowRow) -> f64| {
-        let mut rows: Vec<&BowRow> = map.rows.iter().collect();
-        rows.sort_by_key(|row| row.row);
-        let points = rows.into_iter().map(|row| {
+        let points = in_order(map).into_iter().map(|row| {
             let x = across.at(row.row) + across.step() / 2.0;
             format!("{},{}", number(x), number(axis.held(force(row))))
         });
@@ -328,9 +327,14 @@ fn names(map: &BowMap, across: &Side<'_>, up: &Side<'_>) -> Vec<Html> {
     drawn
 }
 
+/// The rows in their order; they come as they are computed.
+fn in_order(map: &BowMap) -> Vec<&BowRow> {
+    let rows: Vec<&BowRow> = map.rows.iter().collect();
+    order::sorted(&rows, |a, b| a.row.cmp(&b.row))
+}
+
 fn table(map: &BowMap, scale: f64, place: bool, name: &str) -> Html {
-    let mut rows: Vec<&BowRow> = map.rows.iter().collect();
-    rows.sort_by_key(|row| row.row);
+    let rows = in_order(map);
     let force = |newtons: f64| units::significant(newtons, 2);
     let label = say!("map-caption", name = name);
     html! {

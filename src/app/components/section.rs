@@ -8,6 +8,8 @@ use core::f64::consts::PI;
 
 use protocol::request::{Construction, Core, Winding};
 
+use crate::order;
+
 /// A circle in the section.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Disc {
@@ -193,7 +195,8 @@ fn bundle(radius: f64, filament: f64, fill: f64) -> CoreSection {
             lattice.push((x, f64::from(row) * 0.75_f64.sqrt()));
         }
     }
-    lattice.sort_by(|a, b| (a.0 * a.0 + a.1 * a.1).total_cmp(&(b.0 * b.0 + b.1 * b.1)));
+    let far = |(x, y): &(f64, f64)| x * x + y * y;
+    let mut lattice = order::sorted(&lattice, |a, b| far(a).total_cmp(&far(b)));
     lattice.truncate(count);
     let last = lattice.last().map_or(0.0, |(x, y)| (x * x + y * y).sqrt());
     // Spread so that the outermost filaments touch the edge, but no two overlap.

@@ -97,14 +97,11 @@ pub fn use_model() -> Model {
     Model(worker::of_page())
 }
 
-/// Asks for a set that nobody waits for, once: what has run before, a browser runs several times faster.
-#[hook]
-pub fn use_warm_model() {
-    use_effect_with((), |()| {
-        spawn_local(async {
-            let request = Request::Fit(Box::new(FitRequest { answers: Answers::default() }));
-            drop(Model(worker::of_page()).ask(&request).await);
-        });
+/// Asks for a set that nobody waits for: what has run before, a browser runs several times faster.
+pub fn warm_model() {
+    spawn_local(async {
+        let request = Request::Fit(Box::new(FitRequest { answers: Answers::default() }));
+        drop(Model(worker::of_page()).ask(&request).await);
     });
 }
 

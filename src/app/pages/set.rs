@@ -19,6 +19,7 @@ use crate::components::swings::Swings;
 use crate::components::table::Scroll;
 use crate::components::year::Year;
 use crate::hooks::{Sureness, use_depth};
+use crate::order;
 use crate::platform::print;
 use crate::report_sheet::ReportSheet;
 use crate::sheet::Sheet;
@@ -487,8 +488,8 @@ fn counted(problem: &Rc<Problem>, set: &Set, names: &[String]) -> Html {
             .collect();
         if steps.is_empty() { say!("weights-none").to_owned() } else { list(&steps) }
     };
-    let mut weights: Vec<&Weight> = problem.weights.iter().collect();
-    weights.sort_by(|a, b| b.weight.total_cmp(&a.weight));
+    let weights: Vec<&Weight> = problem.weights.iter().collect();
+    let weights = order::sorted(&weights, |a, b| b.weight.total_cmp(&a.weight));
     let most: Vec<&str> =
         weights.iter().take(3).map(|w| reasons::attribute(&w.attribute)).collect();
     html! {

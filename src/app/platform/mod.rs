@@ -15,9 +15,12 @@ pub mod storage;
 pub mod view;
 pub mod worker;
 
-/// Starts what works in the background: the worker loads while the page is drawn.
+/// Starts what must listen from the beginning.
 pub fn start() {
     pointer::start();
-    worker::of_page().start();
+}
+
+/// Begins to keep the page on this machine.
+pub fn keep() {
     serviceworker::register(offline::report);
 }

@@ -1,12 +1,21 @@
 //! Where the person is on the page: its title, and what has the focus.
 
+use gloo::timers::callback::Timeout;
 use wasm_bindgen::JsCast;
+use wasm_bindgen::closure::Closure;
 use web_sys::{CssStyleRule, CssStyleSheet, Element, HtmlElement};
 use yew::NodeRef;
 
 /// Names the page in the window's title and in the history.
 pub fn title(text: &str) {
     gloo::utils::document().set_title(text);
+}
+
+/// Does something when what was just drawn is on the screen. A page that nobody sees has time until somebody does.
+pub fn once_seen(then: impl FnOnce() + 'static) {
+    // The frame is painted after its tasks, and what is asked for within it comes after that.
+    let frame = Closure::once_into_js(|| Timeout::new(0, then).forget());
+    drop(gloo::utils::window().request_animation_frame(frame.unchecked_ref()));
 }
 
 /// Moves the focus to the heading of the page, so that a screen reader begins there and Tab goes on from there.

@@ -7,6 +7,7 @@ use protocol::reply::{
 use super::naming::{capital, family, letters, list};
 use super::questions::{size_name, tuning_name};
 use super::{say, speech};
+use crate::order;
 use crate::units;
 
 /// Names of the strings of a set: letters, highest first.
@@ -409,9 +410,8 @@ pub fn frontier(points: &[Point]) -> Vec<&Point> {
                 && (q.stretch > p.stretch || q.steadiness > p.steadiness)
         })
     };
-    let mut best: Vec<&Point> = points.iter().filter(|p| !beaten(p)).collect();
-    best.sort_by(|a, b| b.steadiness.total_cmp(&a.steadiness));
-    best
+    let best: Vec<&Point> = points.iter().filter(|p| !beaten(p)).collect();
+    order::sorted(&best, |a, b| b.steadiness.total_cmp(&a.steadiness))
 }
 
 /// The title of the picture of elasticity and steadiness: its takeaway.
