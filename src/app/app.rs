@@ -23,7 +23,7 @@ use crate::platform::{self, view, worker};
 use crate::route::Route;
 use crate::state::{Action, Notice};
 use crate::words::questions::{PATH, Screen};
-use crate::words::say;
+use crate::words::{say, speech};
 
 /// The whole page.
 #[component]
@@ -31,8 +31,10 @@ pub fn App() -> Html {
     let store = use_store_of_page();
     let place = use_route();
     use_effect_with((), |()| {
-        // Both fetch the model, which is heavy; the first screen does without it.
+        // What the other rooms say, and the model: both are heavy, and the first screen does without them.
         view::once_seen(|| {
+            // Whoever comes to such a room before it is here waits there for it, and hears why it does not come.
+            spawn_local(async { drop(crate::hooks::habits::speak(speech::language()).await) });
             warm_model();
             platform::keep();
         });
@@ -105,7 +107,7 @@ fn Frame(props: &FrameProps) -> Html {
                 </nav>
             </header>
             <main>
-                <Notices lost={place.lost.clone()} />
+                <Notices lost={place.lost.clone()} mute={place.mute} />
                 <Room {place} />
             </main>
             <footer class="foot">
@@ -177,6 +179,8 @@ fn Room(props: &RoomProps) -> Html {
 struct NoticesProps {
     /// An address that no room has.
     lost: Option<String>,
+    /// A room was asked for, and what it says could not be had.
+    mute: bool,
 }
 
 /// What there is to tell, above every room. The frame is always there, so that what comes into it is read aloud.
@@ -191,6 +195,9 @@ fn Notices(props: &NoticesProps) -> Html {
         <div class="notices" role="status">
             if props.lost.is_some() {
                 <p class="notice">{ say!("lost") }</p>
+            }
+            if props.mute {
+                <p class="notice grave">{ say!("room-mute") }</p>
             }
             if let Some(notice) = &store.notice {
                 <div class={classes!("notice", notice.grave.then_some("grave"))}>

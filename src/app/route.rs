@@ -101,6 +101,12 @@ impl Route {
         }
     }
 
+    /// Whether this room is one of those that a person meets first; the page carries what they say.
+    #[must_use]
+    pub fn is_early(&self) -> bool {
+        matches!(self, Self::Home | Self::Ask { .. } | Self::Everything { .. } | Self::Check)
+    }
+
     /// Whether this room belongs to choosing a set.
     #[must_use]
     pub fn is_fit(&self) -> bool {

@@ -20,10 +20,19 @@ fn main() -> io::Result<()> {
         compact.hash(&mut hasher);
         let variable = format!("ROPEWALK_WORDS_{}", language.to_uppercase());
         println!("cargo::rustc-env={variable}=words-{language}-{:016x}.txt", hasher.finish());
-        fs::write(out.join(format!("{language}.txt")), compact)?;
+        fs::write(out.join(format!("{language}.txt")), &compact)?;
+        if language == "en" {
+            let texts = EARLY.map(|name| fs::read_to_string(package.join(language).join(name)));
+            let early = texts.into_iter().collect::<io::Result<Vec<_>>>()?.join("\n");
+            fs::write(out.join("early.txt"), compile::only(&compact, &early))?;
+        }
     }
     Ok(())
 }
+
+/// The files that hold what the first screens say.
+const EARLY: [&str; 6] =
+    ["page.ftl", "questions.ftl", "naming.ftl", "measures.ftl", "trouble.ftl", "days.ftl"];
 
 /// The messages of one language: its files one after the other.
 fn messages(folder: &Path) -> io::Result<String> {

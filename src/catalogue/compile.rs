@@ -66,6 +66,17 @@ pub(crate) fn compile(source: &str) -> Result<String, String> {
     Ok(compact)
 }
 
+/// The lines of a compact text whose messages stand in `source`.
+pub(crate) fn only(compact: &str, source: &str) -> String {
+    let stands = |line: &&str| {
+        let name = line.split(['\t', '.']).next().unwrap_or_default();
+        source.lines().any(|said| {
+            said.strip_prefix(name).is_some_and(|rest| rest.trim_start().starts_with('='))
+        })
+    };
+    compact.lines().filter(stands).flat_map(|line| [line, "\n"]).collect()
+}
+
 struct Writer<'a> {
     patterns: &'a Patterns<'a>,
     id: &'a str,

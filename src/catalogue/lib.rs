@@ -67,6 +67,8 @@ impl Language {
     }
 }
 
+/// The English messages of the first screens, which the page carries.
+pub const EARLY: &str = include_str!(concat!(env!("OUT_DIR"), "/early.txt"));
 /// The English messages.
 pub const ENGLISH: &str = include_str!(concat!(env!("OUT_DIR"), "/en.txt"));
 /// The German messages.

@@ -5,8 +5,8 @@
 //! - the worker's files bear no hash in their names, so that an old one could meet a new page: they get one;
 //! - the service worker does not know the files it is to keep: they are listed in it.
 //!
-//! And it publishes the JSON Schema of the door beside the page, and the messages of every language but the first,
-//! which the page itself carries.
+//! And it publishes the JSON Schema of the door beside the page, and the messages of every language; the page itself
+//! carries the English ones of its first screens.
 
 use std::fs;
 use std::hash::{DefaultHasher, Hash, Hasher};
@@ -29,7 +29,7 @@ pub fn schema() -> io::Result<String> {
 /// When a file cannot be read or written, or does not look as expected.
 pub fn finish(folder: &Path) -> io::Result<()> {
     fs::write(folder.join("door.schema.json"), schema()?)?;
-    for language in Language::ALL.into_iter().filter(|language| *language != Language::English) {
+    for language in Language::ALL {
         fs::write(folder.join(language.file()), language.messages())?;
     }
     let page_file = folder.join("index.html");
@@ -187,7 +187,7 @@ mod tests {
         let service_worker = fs::read_to_string(folder.join("sw.js")).unwrap();
         let list = service_worker.split_once("FILES = ").unwrap().1.trim_end_matches(";\n");
         let files: Vec<String> = serde_json::from_str(list).unwrap();
-        assert_eq!(files.len(), 8, "{list}");
+        assert_eq!(files.len(), 9, "{list}");
         for file in &files {
             assert!(folder.join(file).exists(), "{file}");
         }

@@ -48,7 +48,7 @@ pub(crate) struct Asked {
 }
 
 impl Asked {
-    pub(crate) fn of(sources: &[Source]) -> Self {
+    pub(crate) fn of<'a>(sources: impl IntoIterator<Item = &'a Source>) -> Self {
         let mut asked =
             Self { messages: Vec::new(), families: BTreeSet::new(), texts: BTreeSet::new() };
         for source in sources {

@@ -6,9 +6,10 @@ mod fluent;
 mod literals;
 
 use std::collections::BTreeSet;
+use std::path::Path;
 
-use asked::{Asked, sources};
-use catalogue::{Catalogue, ENGLISH, GERMAN, Language};
+use asked::{Asked, Source, sources};
+use catalogue::{Catalogue, EARLY, ENGLISH, GERMAN, Language};
 
 /// Messages that read the same in both languages, and why.
 const ALIKE: [(&str, &str); 7] = [
@@ -103,6 +104,59 @@ fn what_is_asked_for_is_there_and_what_is_there_is_asked_for() {
     }
     let unused: Vec<_> = english.names().filter(|name| !asked.knows(name)).collect();
     assert!(unused.is_empty(), "nothing asks for these: delete them: {unused:#?}");
+}
+
+/// What is drawn or told before the messages of the other rooms have come.
+const EARLY_SOURCES: [&str; 18] = [
+    "app.rs",
+    "day.rs",
+    "fields.rs",
+    "state.rs",
+    "components/faults.rs",
+    "components/field",
+    "components/habits.rs",
+    "components/question.rs",
+    "hooks/habits.rs",
+    "hooks/model.rs",
+    "hooks/offline.rs",
+    "hooks/route.rs",
+    "hooks/store.rs",
+    "pages/ask.rs",
+    "pages/check.rs",
+    "pages/everything.rs",
+    "pages/home.rs",
+    "platform",
+];
+
+#[test]
+fn the_page_carries_what_its_first_screens_say() {
+    let (early, english) = (Catalogue::of(EARLY), Catalogue::of(ENGLISH));
+    for name in early.names() {
+        assert_eq!(early.pattern(name), english.pattern(name), "{name}");
+    }
+    let (carried, all) = (early.names().count(), english.names().count());
+    assert!(
+        carried * 2 < all,
+        "{carried} of {all} messages: the others are fetched when they are needed"
+    );
+    let all = sources();
+    for path in EARLY_SOURCES {
+        let path = Path::new("src/app").join(path);
+        assert!(all.iter().any(|source| source.path.starts_with(&path)), "{}", path.display());
+    }
+    let drawn = |source: &&Source| {
+        EARLY_SOURCES.iter().any(|path| source.path.starts_with(Path::new("src/app").join(path)))
+    };
+    let missing: Vec<_> = Asked::of(all.iter().filter(drawn))
+        .messages
+        .into_iter()
+        .filter(|(name, ..)| early.pattern(name).is_none())
+        .map(|(name, _, place)| format!("{name} in {place}"))
+        .collect();
+    assert!(
+        missing.is_empty(),
+        "move these to a file that src/catalogue/build.rs counts among the early ones: {missing:#?}"
+    );
 }
 
 #[test]

@@ -22,16 +22,18 @@ pub fn first_language() -> Language {
     habits.language.unwrap_or_else(language::preferred)
 }
 
-/// Speaks a language. English is always here; another is fetched.
+/// Speaks a language. What is not here of its messages is fetched.
 ///
 /// # Errors
 /// When its messages cannot be had; then the language stays as it was.
 pub async fn speak(wanted: Language) -> Result<(), String> {
     match wanted {
-        Language::English => speech::speak_english(),
-        other if speech::language() == other => {}
         // The page speaks it until it is closed, so its messages are never given back.
-        other => speech::speak(other, language::fetch(other).await?.leak()),
+        wanted if !speech::knows(wanted) => {
+            speech::speak(wanted, language::fetch(wanted).await?.leak());
+        }
+        Language::English => speech::speak_english(),
+        _ => {}
     }
     language::mark(wanted);
     Ok(())

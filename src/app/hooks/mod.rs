@@ -18,5 +18,5 @@ pub use depth::use_depth;
 pub use kept::use_kept;
 pub use model::{AskError, Finder, Model, use_finder, use_model, warm_model};
 pub use offline::use_offline;
-pub use route::{Place, use_route};
+pub use route::{Place, is_early, use_route};
 pub use store::{Store, use_store, use_store_of_page};

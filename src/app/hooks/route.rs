@@ -1,9 +1,12 @@
 //! Where the page is, following the address.
 
+use wasm_bindgen_futures::spawn_local;
 use yew::prelude::*;
 
+use crate::hooks::habits;
 use crate::platform::{address, view};
 use crate::route::Route;
+use crate::words::speech;
 
 /// What the address says.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -12,23 +15,58 @@ pub struct Place {
     pub route: Route,
     /// The address, if no room has it.
     pub lost: Option<String>,
+    /// A room was asked for, and what it says could not be had.
+    pub mute: bool,
 }
 
 fn place(hash: &str) -> Place {
     match Route::read(hash) {
-        Some(route) => Place { route, lost: None },
-        None => Place { route: Route::Home, lost: Some(hash.to_owned()) },
+        Some(route) => Place { route, lost: None, mute: false },
+        None => Place { route: Route::Home, lost: Some(hash.to_owned()), mute: false },
     }
+}
+
+/// Whether everything that the place says is here.
+fn is_said(place: &Place) -> bool {
+    place.route.is_early() || speech::knows(speech::language())
+}
+
+/// Whether the page begins with a screen whose messages it carries.
+#[must_use]
+pub fn is_early() -> bool {
+    place(&address::hash()).route.is_early()
+}
+
+/// The place with which the page begins.
+fn first() -> Place {
+    let place = place(&address::hash());
+    if is_said(&place) { place } else { Place { route: Route::Home, mute: true, ..place } }
 }
 
 /// The room that the address names. When it changes, the focus goes to the heading of the new room.
 #[hook]
 pub fn use_route() -> Place {
-    let here = use_state(|| place(&address::hash()));
+    let here = use_state(first);
     {
-        let here = here.setter();
+        let here = here.clone();
+        let latest = use_mut_ref(|| Route::Home);
+        *latest.borrow_mut() = here.route.clone();
         use_effect_with((), move |()| {
-            let watch = address::watch(move |hash| here.set(place(&hash)));
+            let watch = address::watch(move |hash| {
+                let (place, here) = (place(&hash), here.setter());
+                if is_said(&place) {
+                    here.set(place);
+                    return;
+                }
+                // As with any page that is on its way, one stays where one is until it has come.
+                let route = latest.borrow().clone();
+                spawn_local(async move {
+                    let said = habits::speak(speech::language()).await.is_ok();
+                    if address::hash() == hash {
+                        here.set(if said { place } else { Place { route, mute: true, ..place } });
+                    }
+                });
+            });
             move || drop(watch)
         });
     }

@@ -12,12 +12,29 @@ thread_local! {
     /// The language, and its messages where they are not the English ones.
     static SPOKEN: Cell<(Language, Option<&'static Catalogue>)> =
         const { Cell::new((Language::English, None)) };
+    /// Every English message, once they have come.
+    static ENGLISH: Cell<Option<&'static Catalogue>> = const { Cell::new(None) };
 }
 
-/// The English messages are always there: they stand in for what another language lacks.
+/// The English messages that are here from the beginning. The page fetches the others; where nothing can be fetched,
+/// in tests and natively, all of them are here.
+const CARRIED: &str =
+    if cfg!(feature = "every-word") { catalogue::ENGLISH } else { catalogue::EARLY };
+
+/// The English messages stand in for what another language lacks.
 fn english() -> &'static Catalogue {
-    static ENGLISH: OnceLock<Catalogue> = OnceLock::new();
-    ENGLISH.get_or_init(|| Catalogue::of(catalogue::ENGLISH))
+    static EARLY: OnceLock<Catalogue> = OnceLock::new();
+    ENGLISH.get().unwrap_or_else(|| EARLY.get_or_init(|| Catalogue::of(CARRIED)))
+}
+
+/// Whether everything can be said in a language as soon as it is spoken.
+#[must_use]
+pub fn knows(language: Language) -> bool {
+    let (spoken, messages) = SPOKEN.get();
+    match language {
+        Language::English => cfg!(feature = "every-word") || ENGLISH.get().is_some(),
+        other => spoken == other && messages.is_some(),
+    }
 }
 
 /// The language that is spoken.
@@ -33,10 +50,14 @@ pub fn speak_english() {
 
 /// Speaks a language from now on, with its messages.
 pub fn speak(language: Language, messages: &'static str) {
+    // Once in the life of a page, or a few times: it is not given back.
+    let messages: &Catalogue = Box::leak(Box::new(Catalogue::of(messages)));
     match language {
-        Language::English => speak_english(),
-        // Once in the life of a page, or a few times: it is not given back.
-        _ => SPOKEN.set((language, Some(Box::leak(Box::new(Catalogue::of(messages)))))),
+        Language::English => {
+            ENGLISH.set(Some(messages));
+            speak_english();
+        }
+        _ => SPOKEN.set((language, Some(messages))),
     }
 }
 

@@ -1,7 +1,5 @@
 ### Die Wörter des Fachs: jedes Wort und was es heißt.
 
-room-glossary = Wörter
-foot-glossary = Wörter des Fachs
 glossary-title = Wörter des Fachs
 glossary-lead = Was man in der Werkstatt sagt, in einfachen Worten und mit einer Zeichnung dazu.
 

@@ -1,7 +1,5 @@
 ### Zwei oder drei Kerne vor einer Klasse, und was in einem Kern steckt.
 
-room-class = Kerne vor der Klasse
-class-open = Kerne vor der Klasse zeigen
 class-core = die { word-family }
 class-kind = { word-family }
 class-each = { $core } { $value }

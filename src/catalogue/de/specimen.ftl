@@ -1,7 +1,5 @@
 ### Das Musterblatt.
 
-room-specimen = Musterblatt
-foot-specimen = Woraus die Seite gemacht ist
 specimen-title = Woraus die Seite gemacht ist
 specimen-lead = Papier und Tinte, eine Akzentfarbe und die Farben der Materialien. Alles hier ist aus denselben Werten und Teilen gezeichnet wie die anderen Seiten, in den Farben, die Ihr Gerät wünscht.
 specimen-colours = Farben

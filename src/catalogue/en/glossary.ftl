@@ -1,7 +1,5 @@
 ### The words of the trade: each word, and what it means.
 
-room-glossary = Words
-foot-glossary = Words of the trade
 glossary-title = Words of the trade
 glossary-lead = What fitters say, in plain words, with a drawing of each.
 

@@ -1,7 +1,5 @@
 ### Two or three cores before a class, and a core's inside story.
 
-room-class = Cores in front of a class
-class-open = Show cores to a class
 class-core = the { word-family } string
 class-kind = { word-family }
 class-each = { $core } { $value }

@@ -1,7 +1,5 @@
 ### The specimen sheet.
 
-room-specimen = Specimen
-foot-specimen = What the page is made of
 specimen-title = What the page is made of
 specimen-lead = Paper and ink, one accent, and the colours of the materials. Everything here is drawn from the same tokens and parts as the other pages, in the colours that your device asks for.
 specimen-colours = Colours
