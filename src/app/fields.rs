@@ -7,6 +7,7 @@ use strings::error::{self, Bound};
 use strings::fit::desirability::Attribute;
 use strings::instrument::{Kind, VIOLIN};
 
+use crate::letters;
 use crate::units;
 use crate::words::{say, speech};
 
@@ -529,7 +530,7 @@ fn value(text: &str) -> Option<f64> {
     let whole = |text: &str| {
         let digits =
             !text.is_empty() && text.len() <= 6 && text.bytes().all(|b| b.is_ascii_digit());
-        digits.then(|| text.parse::<f64>().ok()).flatten()
+        digits.then(|| letters::number(text)).flatten()
     };
     let fraction = |text: &str| {
         let (over, under) = text.split_once('/')?;
@@ -552,7 +553,7 @@ fn value(text: &str) -> Option<f64> {
         if !shape {
             return None;
         }
-        text.parse().ok()?
+        letters::number(&text)?
     };
     Some(sign * size)
 }

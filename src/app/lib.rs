@@ -12,6 +12,7 @@ pub mod habits;
 pub mod hooks;
 pub mod invented;
 pub mod lesson;
+pub mod letters;
 pub mod order;
 pub mod pages;
 pub mod platform;

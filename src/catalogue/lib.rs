@@ -220,7 +220,7 @@ fn chosen<'a>(variants: &'a str, word: Option<&Word<'_>>) -> &'a str {
         match word {
             Some(Word::Text(word)) if word == key => return text,
             Some(Word::Number(number)) => {
-                if key.parse().is_ok_and(|key: f64| key.total_cmp(number).is_eq()) {
+                if key == number.to_string() {
                     return text;
                 }
                 // English and German have the same two numbers.

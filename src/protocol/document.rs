@@ -229,5 +229,40 @@ fn checked(answers: Answers, notes: &mut Vec<Note>) -> Answers {
 #[must_use]
 pub fn save(document: &Document) -> String {
     // A document holds numbers, words and maps with text keys only; writing it cannot fail.
-    serde_json::to_string_pretty(document).unwrap_or_default()
+    laid_out(&serde_json::to_string(document).unwrap_or_default())
+}
+
+/// A text of JSON in lines, as `serde_json` would lay it out; its own way writes every type a second time.
+fn laid_out(text: &str) -> String {
+    let mut lines = String::with_capacity(2 * text.len());
+    let (mut depth, mut quoted, mut escaped, mut before) = (0, false, false, ' ');
+    let line = |lines: &mut String, depth: usize| {
+        lines.push('\n');
+        (0..depth).for_each(|_| lines.push_str("  "));
+    };
+    for letter in text.chars() {
+        let closes = !quoted && matches!(letter, '}' | ']');
+        if closes {
+            depth -= 1;
+        }
+        if matches!(before, '{' | '[') != closes {
+            line(&mut lines, depth);
+        }
+        lines.push(letter);
+        if quoted {
+            quoted = escaped || letter != '"';
+            escaped = letter == '\\' && !escaped;
+            before = ' ';
+            continue;
+        }
+        before = letter;
+        match letter {
+            '"' => quoted = true,
+            '{' | '[' => depth += 1,
+            ':' => lines.push(' '),
+            ',' => line(&mut lines, depth),
+            _ => {}
+        }
+    }
+    lines
 }

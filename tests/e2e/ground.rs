@@ -174,6 +174,61 @@ fn the_page_starts_light_and_fetches_the_model_later() {
     });
 }
 
+/// The rooms whose messages the page carries.
+const EARLY: [&str; 12] = [
+    "#/",
+    "#/ask/1",
+    "#/ask/2",
+    "#/ask/3",
+    "#/ask/4",
+    "#/ask/5",
+    "#/ask/6",
+    "#/ask/7",
+    "#/ask/8",
+    "#/everything",
+    "#/check",
+    "#/nowhere",
+];
+
+#[test]
+fn the_first_screens_say_the_same_before_the_other_messages_have_come() {
+    drive(async |page| {
+        let answers = json!({ "instrument": "cello", "size": "3/4", "now": "steel", "age_months": 700,
+            "bothers": ["wolf"], "wishes": { "colour": 2 }, "music": "jazz", "room": "damp", "budget": "modest",
+            "strings": [{ "family": "synthetic", "today": { "gauge_class": "light" } }], "weights": { "feel": 3 } });
+        let kept = json!({ "format": "ropewalk-fitting", "version": 1, "answers": answers,
+            "drafts": { "a4_hz": "44x", "concert_days": "soon" },
+            "fittings": [{ "at": "2026-11-25T10:00:00Z", "answers": {}, "summary": ["A3: steel"] }] });
+        page.script(&format!("localStorage.setItem('ropewalk/fitting', JSON.stringify({kept}))")).await;
+        page.devtools("Network.enable", json!({})).await;
+        page.devtools("Network.setBypassServiceWorker", json!({ "bypass": true })).await;
+        let said = "const all = document.body.cloneNode(true); all.querySelector('.kept-here')?.remove();
+            return all.textContent";
+        let mut texts = Vec::new();
+        for blocked in [json!(["*words-en*"]), json!([])] {
+            page.devtools("Network.setBlockedURLs", json!({ "urls": blocked })).await;
+            for room in EARLY {
+                page.open(room).await;
+                page.reload().await;
+                texts.push(page.script(said).await);
+            }
+            // What another room says is waited for, and where it does not come, that is told.
+            page.open("#/words").await;
+            page.reload().await;
+            let words = page.script(said).await;
+            let told = words.as_str().unwrap().contains("could not be fetched");
+            assert_eq!(told, blocked != json!([]), "{words}");
+        }
+        let (before, after) = texts.split_at(EARLY.len());
+        for ((room, before), after) in EARLY.iter().zip(before).zip(after) {
+            assert!(before.as_str().unwrap().len() > 200, "{room}: {before}");
+            assert_eq!(before, after, "{room}");
+        }
+        // The blocked file is an error in the console, on purpose.
+        page.console().await;
+    });
+}
+
 #[test]
 fn pictures_and_prints_can_be_made() {
     drive(async |page| {

@@ -235,7 +235,7 @@ fn answered() -> Answers {
 #[test]
 fn a_saved_file_reads_back_whole_and_takes_no_member_it_does_not_know() {
     let document = Document {
-        label: "Desk 3".to_owned(),
+        label: "Desk \"3\\\", {or} [4]: 𝄞, \\".to_owned(),
         answers: answered(),
         drafts: [("a4_hz".to_owned(), "44x".to_owned())].into(),
         fittings: vec![Fitting {
@@ -247,6 +247,9 @@ fn a_saved_file_reads_back_whole_and_takes_no_member_it_does_not_know() {
         ..Document::default()
     };
     let text = document::save(&document);
+    assert_eq!(text, serde_json::to_string_pretty(&document).unwrap());
+    let empty = Document::default();
+    assert_eq!(document::save(&empty), serde_json::to_string_pretty(&empty).unwrap());
     assert_eq!(document::read(&text), Ok(document));
     let whole: Value = serde_json::from_str(&text).unwrap();
     // A request takes the same answers, so that nothing is kept that cannot be asked.

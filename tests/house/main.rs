@@ -90,6 +90,22 @@ fn the_page_leaves_computing_to_the_worker() {
 }
 
 #[test]
+fn the_page_has_one_sort_and_no_great_tables() {
+    let calls = ["sort(", "sort_by", "sort_unstable", "to_uppercase(", "to_lowercase(", "parse::<f64>"]
+        .map(|call| [".", call].concat());
+    let found = which(|path, text| {
+        let text = text.split("#[cfg(test)]\nmod tests").next().unwrap_or_default();
+        path.starts_with("src/app")
+            && !path.ends_with("order.rs")
+            && calls.iter().any(|call| text.contains(call.as_str()))
+    });
+    assert!(
+        found.is_empty(),
+        "use `order::sorted` and what stands in `letters`: the page waits for its bytes: {found:#?}"
+    );
+}
+
+#[test]
 fn the_model_depends_on_pure_mathematics_alone() {
     let cargo = env::var_os("CARGO").unwrap_or_else(|| "cargo".into());
     let mut tree = Command::new(cargo);

@@ -123,7 +123,7 @@ pub fn Balance(props: &BalanceProps) -> Html {
                 }) }
             </ul>
             <p class="how-to-read">{ say!("along-picture") }</p>
-            <Along id={format!("along-{}", name.to_lowercase().replace(' ', "-"))} />
+            <Along id={format!("along-{}", name.to_ascii_lowercase().replace(' ', "-"))} />
             if let Some(today) = today {
                 <p class="aside">
                     { say!("balance-was", name = name.as_str(), family = &today.family,

@@ -10,6 +10,7 @@ use super::portrait::{Portrait, ScaleBar, magnification};
 use super::section::outer_mm;
 use super::side::{NATURAL, THICKEST, side, times};
 use crate::hooks::use_asked;
+use crate::letters;
 use crate::platform::field;
 use crate::units;
 use crate::words::naming::{capital, list, portrait};
@@ -68,7 +69,7 @@ pub fn Inside(props: &InsideProps) -> Html {
     let slide = {
         let set = set.clone();
         Callback::from(move |event: InputEvent| {
-            if let Some(mm) = field::text(&event).and_then(|text| text.parse().ok()) {
+            if let Some(mm) = field::text(&event).and_then(|text| letters::number(&text)) {
                 set.emit(mm);
             }
         })
@@ -128,7 +129,7 @@ pub fn Inside(props: &InsideProps) -> Html {
 /// A number of millimetres, with a point or a comma.
 fn read(text: &str, least: f64, most: f64) -> Option<f64> {
     let text = text.trim().replace(',', ".").replace('−', "-");
-    text.parse().ok().filter(|mm: &f64| (least..=most).contains(mm))
+    letters::number(&text).filter(|mm| (least..=most).contains(mm))
 }
 
 /// Where the strings are, in a word.

@@ -6,6 +6,7 @@ use strings::material::METALS;
 use strings::quantity::Metre;
 use yew::prelude::*;
 
+use crate::letters;
 use crate::platform::field;
 use crate::units;
 use crate::words::naming::metal;
@@ -64,10 +65,11 @@ fn text(metres: f64) -> String {
 
 fn read(typed: &str, bound: Bound, place: usize) -> Result<f64, Slip> {
     // A comma is how half of Europe writes the point.
-    let metres = typed.trim().replace(',', ".").parse::<f64>().map(|mm| Metre::from_mm(mm).get());
+    let metres =
+        letters::number(&typed.trim().replace(',', ".")).map(|mm| Metre::from_mm(mm).get());
     match metres {
         // A hair of rounding must not shut out the end of a range.
-        Ok(metres) if metres >= bound.min * 0.999_999 && metres <= bound.max * 1.000_001 => {
+        Some(metres) if metres >= bound.min * 0.999_999 && metres <= bound.max * 1.000_001 => {
             Ok(metres.clamp(bound.min, bound.max))
         }
         _ => Err(Slip {
@@ -84,9 +86,9 @@ fn percent_text(share: f64) -> String {
 }
 
 fn read_gap(text: &str, place: usize) -> Result<f64, Slip> {
-    let share = text.trim().replace(',', ".").parse::<f64>().map(|percent| percent / 100.0);
+    let share = letters::number(&text.trim().replace(',', ".")).map(|percent| percent / 100.0);
     match share {
-        Ok(share) if (GAP.min..=GAP.max).contains(&share) => Ok(share),
+        Some(share) if (GAP.min..=GAP.max).contains(&share) => Ok(share),
         _ => Err(Slip {
             place,
             message: say!(

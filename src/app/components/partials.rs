@@ -58,7 +58,7 @@ pub fn Partials(props: &PartialsProps) -> Html {
     if partials.is_empty() {
         return Html::default();
     }
-    let id = format!("loss-{}", name.to_lowercase().replace([' ', '♯', '♭'], "-"));
+    let id = format!("loss-{}", name.to_ascii_lowercase().replace([' ', '♯', '♭'], "-"));
     let longest = partials.iter().map(|p| p.ring_s).fold(1e-9, f64::max);
     let title = words::title(partials, name);
     let height = ROW * partials.len() as f64 + 4.0;

@@ -52,7 +52,7 @@ pub fn StringCard(props: &StringCardProps) -> Html {
     let report = &string.report;
     let construction = &report.construction;
     let full = a_letter(name);
-    let id = format!("string-{}", name.to_lowercase().replace(' ', "-"));
+    let id = format!("string-{}", name.to_ascii_lowercase().replace(' ', "-"));
     if string.standing != "new" {
         return stays(string, name, &id);
     }

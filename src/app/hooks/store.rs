@@ -8,6 +8,7 @@ use yew::prelude::*;
 use crate::platform::storage::{self, StorageError};
 use crate::platform::{clock, view};
 use crate::state::{self, Action, Notice, State};
+use crate::words::naming::capital;
 
 /// The name under which the document is kept.
 const NAME: &str = "fitting";
@@ -104,8 +105,5 @@ fn start() -> State {
 
 fn trouble(error: &StorageError) -> Notice {
     let text = error.to_string();
-    let mut letters = text.chars();
-    let text: String =
-        letters.next().into_iter().flat_map(char::to_uppercase).chain(letters).collect();
-    Notice::grave(format!("{text}."))
+    Notice::grave(format!("{}.", capital(&text)))
 }

@@ -5,6 +5,7 @@ use protocol::request::{Construction, Core, Winding};
 use super::say;
 use super::speech;
 use crate::components::section::{CoreSection, section};
+use crate::letters;
 use crate::units;
 
 /// A note as a player says it: `A` for `A4`, `F♯` for `F#2`.
@@ -54,14 +55,18 @@ pub fn list<T: AsRef<str>>(words: &[T]) -> String {
 #[must_use]
 pub fn capital(text: &str) -> String {
     let mut chars = text.chars();
-    chars.next().map_or_else(String::new, |first| first.to_uppercase().chain(chars).collect())
+    chars.next().map_or_else(String::new, |first| {
+        [letters::capital(first)].into_iter().chain(chars).collect()
+    })
 }
 
 /// The first letter in lower case, as within a list.
 #[must_use]
 pub fn within(text: &str) -> String {
     let mut chars = text.chars();
-    chars.next().map_or_else(String::new, |first| first.to_lowercase().chain(chars).collect())
+    chars.next().map_or_else(String::new, |first| {
+        [letters::small(first)].into_iter().chain(chars).collect()
+    })
 }
 
 /// A note's letter with the article that its name takes when spoken: an A, an E, an F; a D.

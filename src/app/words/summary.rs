@@ -5,6 +5,7 @@ use protocol::reply::{Fit, FittedString};
 
 use super::questions::{family_listed, gauge_listed};
 use super::say;
+use crate::letters;
 use crate::units;
 
 /// What is kept of the strings of a set, whatever language is spoken later.
@@ -43,7 +44,7 @@ pub fn lines(strings: &[KeptString]) -> Vec<String> {
 #[must_use]
 pub fn file_name(label: &str) -> String {
     let mut name = String::from("ropewalk-");
-    for letter in label.to_lowercase().chars().take(60) {
+    for letter in label.chars().map(letters::small).take(60) {
         if letter.is_alphanumeric() {
             name.push(letter);
         } else if !name.ends_with('-') {
