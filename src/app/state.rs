@@ -3,7 +3,7 @@
 //! [`reduce`] is a plain function: the same state and action give the same state, without a browser. What it cannot
 //! know, the time above all, comes with the action.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 use std::rc::Rc;
 
 use protocol::document::{self, Document, Fitting, KeptString, Note};
@@ -674,8 +674,13 @@ impl State {
     fn slips_of(&self, question: Question, slips: &mut Vec<Slip>) {
         let answers = &self.document.answers;
         let mut number = |number: Number| {
-            let typed = self.document.drafts.get(&number.key());
-            if let Some(Err(message)) = typed.map(|text| self.read(number, text)) {
+            let typed = self.document.drafts.contains_key(&number.key());
+            // A file may hold a number that nobody could have typed here.
+            let bound = number.bound(answers);
+            let far = |value: f64| value < bound.min || value > bound.max;
+            if (typed || number.of(answers).is_some_and(far))
+                && let Err(message) = self.read(number, &self.text(number))
+            {
                 slips.push(Slip { field: number.key(), message });
             }
         };
@@ -908,7 +913,6 @@ pub fn read_file(text: &str) -> Result<(Document, Vec<String>), String> {
 #[must_use]
 pub fn read_kept(text: &str) -> (Document, Option<String>) {
     let (document, notes) = document::restore(text);
-    // Answers out of their range are noted too, but stay as they are, and the page tells of them at their fields.
     let whole = document::read(text).is_ok_and(|strict| strict == document);
     let told = || notes.iter().map(fault::note).collect::<Vec<_>>().join("; ");
     (document, (!whole).then(told))
@@ -984,14 +988,13 @@ pub fn said(state: &State, question: Question) -> Option<String> {
             (!each.is_empty()).then(|| each.join("; "))
         }
         Question::Weights => {
-            let weights: BTreeMap<_, _> = answers.weights.iter().collect();
             let each: Vec<_> = (0..strings::fit::desirability::COUNT)
                 .filter_map(|i| {
-                    let value = weights.get(&fields::weight_key(i).to_owned())?;
+                    let value = answers.weights.get(fields::weight_key(i))?;
                     Some(format!(
                         "{} {}",
                         questions::weight_name(i),
-                        Number::Weight(i).unit(None).typed(**value)
+                        Number::Weight(i).unit(None).typed(*value)
                     ))
                 })
                 .collect();
@@ -1258,6 +1261,17 @@ mod tests {
         assert_eq!(state.document.answers.instrument.as_deref(), Some("lute"));
         assert!(state.shown("instrument").unwrap().contains("“lute” is not one of the answers"));
         assert!(read_kept(part).1.is_some());
+    }
+
+    #[test]
+    fn a_number_in_a_file_that_nobody_could_type_is_told_of_at_its_field() {
+        let far = "{\"format\": \"ropewalk-fitting\", \"version\": 1, \"answers\": {\"a4_hz\": 500, \"weights\": {\"feel\": 40}}}";
+        let state = after([Action::Opened { name: text("x"), text: text(far) }]);
+        assert_eq!(state.document.answers.a4_hz, Some(500.0));
+        assert!(!state.notice.as_ref().unwrap().grave);
+        let fields: Vec<_> = state.slips().into_iter().map(|slip| slip.field).collect();
+        assert_eq!(fields, ["a4_hz", "weights.feel"]);
+        assert_eq!(read_kept(far), (state.document, None));
     }
 
     #[test]

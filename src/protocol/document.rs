@@ -10,7 +10,6 @@ use serde::Serialize;
 use serde_json::Value;
 
 use crate::read::{self, Unread};
-use crate::reply::Fault;
 use crate::request::Answers;
 
 /// What every file of ours says of itself.
@@ -119,8 +118,6 @@ pub enum Note {
         /// What it held.
         held: String,
     },
-    /// An answer is out of its range or not among the words; it stays as it is.
-    Refused(Fault),
 }
 
 impl fmt::Display for Note {
@@ -141,7 +138,6 @@ impl fmt::Display for Note {
             Self::Answer { field, held } => {
                 write!(f, "{field} held {held}, which cannot be read, and was left out")
             }
-            Self::Refused(fault) => f.write_str(&fault.message),
         }
     }
 }
@@ -157,7 +153,8 @@ pub fn read(text: &str) -> Result<Document, Unread> {
 /// Reads a saved file, and says what it had to mend.
 ///
 /// An unreadable file gives an empty document and a note that says why; the caller keeps the text. Parts that
-/// can be read are kept where others cannot.
+/// can be read are kept where others cannot. What reads well but is out of its range or not among the words stays as
+/// it is: the page tells of it at its field, and the model of whatever is asked with it.
 #[must_use]
 pub fn restore(text: &str) -> (Document, Vec<Note>) {
     let value: Value = match serde_json::from_str(text) {
@@ -201,7 +198,7 @@ pub fn restore(text: &str) -> (Document, Vec<Note>) {
 /// Reads answers one by one, leaving out those that cannot be read.
 fn mend(value: &Value, field: &str, notes: &mut Vec<Note>) -> Answers {
     if let Ok(answers) = read::tree(value) {
-        return checked(answers, notes);
+        return answers;
     }
     let mut kept = serde_json::Map::new();
     for (name, member) in value.as_object().into_iter().flatten() {
@@ -214,15 +211,7 @@ fn mend(value: &Value, field: &str, notes: &mut Vec<Note>) -> Answers {
         }
     }
     // Each member was read alone, so together they can be read too.
-    checked(read::tree(&Value::Object(kept)).unwrap_or_default(), notes)
-}
-
-/// Names answers that read well but are outside their range or not among the words; they are kept as they are.
-fn checked(answers: Answers, notes: &mut Vec<Note>) -> Answers {
-    if let Err(faults) = crate::convert::answers(&answers) {
-        notes.extend(faults.into_iter().map(|fault| Note::Refused(Fault::of(fault))));
-    }
-    answers
+    read::tree(&Value::Object(kept)).unwrap_or_default()
 }
 
 /// Writes a document as the text of a file.

@@ -45,7 +45,8 @@ pub fn lines(strings: &[KeptString]) -> Vec<String> {
 pub fn file_name(label: &str) -> String {
     let mut name = String::from("ropewalk-");
     for letter in label.chars().map(letters::small).take(60) {
-        if letter.is_alphanumeric() {
+        // Other alphabets lie before the signs that belong to none.
+        if letter.is_ascii_alphanumeric() || ('À'..'\u{2000}').contains(&letter) {
             name.push(letter);
         } else if !name.ends_with('-') {
             name.push('-');
