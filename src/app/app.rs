@@ -23,7 +23,7 @@ use crate::platform::{self, view, worker};
 use crate::route::Route;
 use crate::state::{Action, Notice};
 use crate::words::questions::{PATH, Screen};
-use crate::words::{say, speech};
+use crate::words::say;
 
 /// The whole page.
 #[component]
@@ -34,7 +34,7 @@ pub fn App() -> Html {
         // What the other rooms say, and the model: both are heavy, and the first screen does without them.
         view::once_seen(|| {
             // Whoever comes to such a room before it is here waits there for it, and hears why it does not come.
-            spawn_local(async { drop(crate::hooks::habits::speak(speech::language()).await) });
+            spawn_local(async { drop(crate::hooks::habits::learn().await) });
             warm_model();
             platform::keep();
         });

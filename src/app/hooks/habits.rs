@@ -39,6 +39,17 @@ pub async fn speak(wanted: Language) -> Result<(), String> {
     Ok(())
 }
 
+/// Fetches what the page does not carry of the language that it speaks. A language that is chosen meanwhile stays.
+///
+/// # Errors
+/// When it cannot be had.
+pub async fn learn() -> Result<(), String> {
+    if !speech::knows(speech::language()) {
+        speech::learn_english(language::fetch(Language::English).await?.leak());
+    }
+    Ok(())
+}
+
 /// Takes up changed habits and keeps them.
 ///
 /// # Errors

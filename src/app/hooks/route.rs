@@ -61,7 +61,7 @@ pub fn use_route() -> Place {
                 // As with any page that is on its way, one stays where one is until it has come.
                 let route = latest.borrow().clone();
                 spawn_local(async move {
-                    let said = habits::speak(speech::language()).await.is_ok();
+                    let said = habits::learn().await.is_ok();
                     if address::hash() == hash {
                         here.set(if said { place } else { Place { route, mute: true, ..place } });
                     }

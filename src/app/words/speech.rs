@@ -48,16 +48,24 @@ pub fn speak_english() {
     SPOKEN.set((Language::English, None));
 }
 
+/// Takes up every English message; the language that is spoken stays.
+pub fn learn_english(messages: &'static str) {
+    ENGLISH.set(Some(kept(messages)));
+}
+
+/// Once in the life of a page, or a few times: it is not given back.
+fn kept(messages: &'static str) -> &'static Catalogue {
+    Box::leak(Box::new(Catalogue::of(messages)))
+}
+
 /// Speaks a language from now on, with its messages.
 pub fn speak(language: Language, messages: &'static str) {
-    // Once in the life of a page, or a few times: it is not given back.
-    let messages: &Catalogue = Box::leak(Box::new(Catalogue::of(messages)));
     match language {
         Language::English => {
-            ENGLISH.set(Some(messages));
+            learn_english(messages);
             speak_english();
         }
-        _ => SPOKEN.set((language, Some(messages))),
+        _ => SPOKEN.set((language, Some(kept(messages)))),
     }
 }
 
