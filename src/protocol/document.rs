@@ -71,7 +71,7 @@ impl Fitting {
 }
 
 /// A string of a set that was kept, in the words of a reply.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct KeptString {
     /// Its note.
     pub note: String,

@@ -12,7 +12,7 @@ use std::ptr;
 
 use serde_json::Value;
 
-use crate::document::{Document, Fitting};
+use crate::document::{Document, Fitting, KeptString};
 #[allow(
     clippy::wildcard_imports,
     reason = "the types of a reply, every one of which is listed"
@@ -140,13 +140,10 @@ impl<'a> Reader<'a> {
     }
 
     fn list(&mut self, value: &'a Value) -> &'a [Value] {
-        value.as_array().map_or_else(
-            || {
-                self.not(value, "a list");
-                &[][..]
-            },
-            |list| list,
-        )
+        value.as_array().map(Vec::as_slice).unwrap_or_else(|| {
+            self.not(value, "a list");
+            &[]
+        })
     }
 }
 
@@ -461,7 +458,8 @@ read_members! {
 // What a person answered, as it is kept.
 read_members! {
     Document { format, version; label, answers, drafts, fittings }
-    Fitting { at, answers; label, summary }
+    Fitting { at, answers; label, summary, strings, drafts, invented }
+    KeptString { note, standing, family, gauge_class, tension_n }
     closed Answers {
         aim, instrument, size, sounding_length_m, tuning, a4_hz, also_tuned, temperament, strings,
         set_up, now, age_months, bothers, wishes, music, level, pegs, tuners, who_tunes, room,

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use protocol::document::{self, Document, Fitting};
+use protocol::document::{self, Document, Fitting, KeptString};
 use protocol::reply::Reply;
 use protocol::request::{AlsoTuned, Answers, StringAnswer, Today, Wishes};
 use serde_json::{Value, json};
@@ -243,6 +243,15 @@ fn a_saved_file_reads_back_whole_and_takes_no_member_it_does_not_know() {
             label: "before".to_owned(),
             answers: answered(),
             summary: vec!["E: plain steel".to_owned()],
+            strings: Some(vec![KeptString {
+                note: "E5".to_owned(),
+                standing: "new".to_owned(),
+                family: "plain-steel".to_owned(),
+                gauge_class: "medium".to_owned(),
+                tension_n: (76.0, 84.5),
+            }]),
+            drafts: [("weight_kg".to_owned(), "0,4".to_owned())].into(),
+            invented: Some("teacher".to_owned()),
         }],
         ..Document::default()
     };

@@ -77,11 +77,11 @@ impl Model {
     /// # Errors
     /// When there is no reply. That a request is refused is a reply.
     pub fn ask(&self, request: &Request) -> impl Future<Output = Result<Reply, AskError>> + use<> {
-        let unreadable = |e: serde_json::Error| AskError::Unreadable(e.to_string());
         let asked = serde_json::to_string(request).map(|request| self.0.ask(&request));
         async move {
-            let reply = asked.map_err(unreadable)?.await.map_err(AskError::Bridge)?;
-            Reply::read(&reply).map_err(unreadable)
+            let asked = asked.map_err(|e| AskError::Unreadable(e.to_string()))?;
+            let reply = asked.await.map_err(AskError::Bridge)?;
+            Reply::read(&reply).map_err(|e| AskError::Unreadable(e.to_string()))
         }
     }
 

@@ -27,10 +27,6 @@ pub fn note(note: &Note) -> String {
         Note::Draft(field) => say!("note-draft", name = name(field)),
         Note::Fitting(i, _) => say!("note-fitting", number = (i + 1).to_string()),
         Note::Answer { field, held } => say!("note-answer", name = name(field), held = held),
-        Note::Refused(fault) => {
-            let told = told(fault);
-            told.strip_suffix('.').map_or(told.clone(), str::to_owned)
-        }
     }
 }
 
