@@ -27,11 +27,12 @@ const WATCH: &str = "
         requestAnimationFrame(() => channel.port2.postMessage(null));
     }).observe(document, { childList: true, subtree: true });";
 
-/// What was seen of a start.
+/// What was seen of a start. The icon and the manifest are the browser's own, and come when it likes.
 const SEEN: &str = "
     const [paint] = performance.getEntriesByName('first-contentful-paint');
     const before = performance.getEntriesByType('resource').filter((file) => file.startTime < begun.ready);
-    const files = ['', ...before.map((file) => new URL(file.name).pathname.split('/').pop())];
+    const names = before.map((file) => new URL(file.name).pathname.slice(1));
+    const files = ['index.html', ...names.filter((name) => /^[^/]+\\.(css|js|wasm|txt)$/.test(name))];
     return { paint: paint.startTime, ready: begun.ready, shift: begun.shift, files };";
 
 /// A start.
@@ -66,13 +67,12 @@ impl Page {
         tokio::time::sleep(SETTLED).await;
         let seen = self.script(SEEN).await;
         let number = |name: &str| seen[name].as_f64().unwrap();
-        let named = |file: &str| if file.is_empty() { "index.html" } else { file }.to_owned();
         let files = seen["files"].as_array().unwrap();
         Start {
             paint: number("paint"),
             ready: number("ready"),
             shift: number("shift"),
-            files: files.iter().map(|file| named(file.as_str().unwrap())).collect(),
+            files: files.iter().map(|file| file.as_str().unwrap().to_owned()).collect(),
         }
     }
 }
