@@ -9,6 +9,7 @@ use yew::prelude::*;
 
 use crate::fields::Number;
 use crate::hooks::use_store;
+use crate::letters;
 use crate::platform::field;
 use crate::state::Action;
 use crate::units;
@@ -55,7 +56,7 @@ pub fn Swings(props: &SwingsProps) -> Html {
             let number = Attribute::parse(key).map(|a| Number::Weight(a as usize));
             Callback::from(move |event: InputEvent| {
                 let Some((number, text)) = number.zip(field::text(&event)) else { return };
-                if let Ok(weight) = text.parse() {
+                if let Some(weight) = letters::number(&text) {
                     *unheard.borrow_mut() += 1;
                     moved.set((i, weight));
                     let (dispatcher, unheard) = (dispatcher.clone(), Rc::clone(&unheard));

@@ -6,6 +6,8 @@ use wasm_bindgen::closure::Closure;
 use web_sys::{CssStyleRule, CssStyleSheet, Element, HtmlElement};
 use yew::NodeRef;
 
+use crate::letters;
+
 /// Names the page in the window's title and in the history.
 pub fn title(text: &str) {
     gloo::utils::document().set_title(text);
@@ -61,7 +63,7 @@ pub fn focus(selector: &str, made: bool) {
 ///
 /// It reads and marks what stands in the page: to draw a thousand rows anew would take longer than a letter's time.
 pub fn leave_rows_with(words: &str, inside: &NodeRef) -> (u32, u32) {
-    let words: Vec<String> = words.split_whitespace().map(str::to_lowercase).collect();
+    let words: Vec<String> = words.split_whitespace().map(small).collect();
     let (mut left, mut all) = (0, 0);
     let Some(inside) = inside.cast::<Element>() else { return (left, all) };
     let Ok(bodies) = inside.query_selector_all("tbody, dl") else { return (left, all) };
@@ -76,7 +78,7 @@ pub fn leave_rows_with(words: &str, inside: &NodeRef) -> (u32, u32) {
                 under = 0;
                 continue;
             }
-            let text = row.text_content().unwrap_or_default().to_lowercase();
+            let text = small(&row.text_content().unwrap_or_default());
             let stays = words.iter().all(|word| text.contains(word.as_str()));
             hide(Some(&row), !stays);
             all += 1;
@@ -86,6 +88,10 @@ pub fn leave_rows_with(words: &str, inside: &NodeRef) -> (u32, u32) {
         hide(heading.as_ref(), under == 0);
     }
     (left, all)
+}
+
+fn small(text: &str) -> String {
+    text.chars().map(letters::small).collect()
 }
 
 fn hide(row: Option<&Element>, hidden: bool) {

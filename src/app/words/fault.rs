@@ -5,7 +5,7 @@ use protocol::reply::{Bound, Fault};
 
 use super::questions::name_of_field;
 use super::{say, speech};
-use crate::{fields, units};
+use crate::{fields, letters, units};
 
 /// A fault of the model, under the name of its question or, where none asks for it, its own.
 #[must_use]
@@ -50,10 +50,10 @@ fn typed(fault: &Fault) -> String {
     // Of the numbers only lengths are written in another unit than the model's.
     let length = fault.range.as_ref().is_some_and(|range| range.unit == "m")
         || last(&fault.field).ends_with("_m");
-    match (fault.value.as_str(), fault.value.parse::<f64>()) {
+    match (fault.value.as_str(), letters::number(&fault.value)) {
         ("nothing", _) => say!("fault-nothing").to_owned(),
-        (_, Ok(metres)) if length => units::with_unit(&short(metres * 1e3), "mm"),
-        (_, Ok(number)) => short(number),
+        (_, Some(metres)) if length => units::with_unit(&short(metres * 1e3), "mm"),
+        (_, Some(number)) => short(number),
         (word, _) => word.to_owned(),
     }
 }
