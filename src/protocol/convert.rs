@@ -12,11 +12,12 @@ use strings::precedent::SetUp;
 use strings::quantity::{Celsius, Degree, Hertz, KilogramPerSecond, Metre, Ratio};
 use strings::setting::Setting;
 
+use crate::reply::ONE_OF;
 use crate::request;
 
 /// A list of words, as a fault shows it.
 fn one_of<'a>(words: impl IntoIterator<Item = &'a str>) -> String {
-    format!("one of: {}", words.into_iter().collect::<Vec<_>>().join(", "))
+    format!("{ONE_OF}{}", words.into_iter().collect::<Vec<_>>().join(", "))
 }
 
 /// Collects faults while values are read.

@@ -51,6 +51,9 @@ pub struct Refused {
     pub faults: Vec<Fault>,
 }
 
+/// How a list of words begins that a field takes.
+pub const ONE_OF: &str = "one of: ";
+
 /// One thing wrong with a request.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Fault {

@@ -11,7 +11,7 @@ const NO_PERSON: [(&str, &str); 4] = [
 ];
 
 /// Marks before a text that no person reads on the page.
-const UNSEEN: [&str; 18] = [
+const UNSEEN: [&str; 19] = [
     "debug_struct(",
     "must_use = ",
     "use = ",
@@ -24,6 +24,7 @@ const UNSEEN: [&str; 18] = [
     "reason = ",
     "reason: ",
     "query_selector(",
+    "query_selector_all(",
     "inside(",
     "focus(",
     "d=",

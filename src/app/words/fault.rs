@@ -1,7 +1,7 @@
 //! What the model refuses, in the language that is spoken: which field, what it held, what it takes.
 
 use protocol::document::{Note, VERSION};
-use protocol::reply::{Bound, Fault};
+use protocol::reply::{Bound, Fault, ONE_OF};
 
 use super::questions::name_of_field;
 use super::{say, speech};
@@ -70,7 +70,7 @@ fn allowed(fault: &Fault) -> String {
         return units::with_unit(&range, unit);
     }
     // A list of words has the door's own, and is not provoked by choosing on the page.
-    let words = fault.allowed.strip_prefix("one of: ");
+    let words = fault.allowed.strip_prefix(ONE_OF);
     let told = words.or_else(|| speech::of("fault-allowed", last(&fault.field)));
     told.unwrap_or(&fault.allowed).to_owned()
 }
