@@ -3,17 +3,13 @@
 //!
 //! Every one is marked as invented, here, in its name and in what is saved, so that all can be taken away again.
 
-use protocol::document::Fitting;
-use protocol::request::{Answers, Wishes};
+use protocol::document::{self, Fitting};
 
 use crate::words::speech;
 
-/// An example: its key, and what is said of it.
-type Example = (&'static str, fn() -> Answers);
-
-/// The examples.
-const EXAMPLES: [Example; 3] =
-    [("desk-3-viola", viola), ("desk-1-violin", violin), ("desk-2-cello", cello)];
+/// The examples, as a saved file: a viola that has become dull, three weeks before a concert; a growing child's violin,
+/// which an adult tunes; a cello whose player wants more to say.
+const FILE: &str = include_str!("invented.json");
 
 /// What an example is called; none where this build has no such example.
 #[must_use]
@@ -24,70 +20,14 @@ pub fn name(key: &str) -> Option<&'static str> {
 /// The examples as they are kept, at this time.
 #[must_use]
 pub fn fittings(at: &str) -> Vec<Fitting> {
-    let fitting = |(key, answers): Example| Fitting {
-        at: at.to_owned(),
-        label: name(key).unwrap_or(key).to_owned(),
-        answers: answers(),
-        invented: Some(key.to_owned()),
-        ..Fitting::default()
+    let (file, _) = document::restore(FILE);
+    let called = |mut fitting: Fitting| {
+        at.clone_into(&mut fitting.at);
+        let name = fitting.invented.as_deref().and_then(name);
+        fitting.label = name.unwrap_or_default().to_owned();
+        fitting
     };
-    EXAMPLES.map(fitting).to_vec()
-}
-
-fn word(word: &str) -> Option<String> {
-    Some(word.to_owned())
-}
-
-/// A viola that has become dull, three weeks before a concert.
-fn viola() -> Answers {
-    Answers {
-        instrument: word("viola"),
-        size: word("15 in"),
-        now: word("synthetic"),
-        age_months: Some(14.0),
-        bothers: ["too-dull", "slow-to-speak"].map(str::to_owned).to_vec(),
-        music: word("classical"),
-        level: word("student"),
-        tuners: word("top"),
-        room: word("damp"),
-        concert_days: Some(21.0),
-        budget: word("middle"),
-        ..Answers::default()
-    }
-}
-
-/// A growing child's violin, which an adult tunes.
-fn violin() -> Answers {
-    Answers {
-        instrument: word("violin"),
-        size: word("3/4"),
-        now: word("steel"),
-        age_months: Some(20.0),
-        bothers: vec!["too-bright".to_owned()],
-        level: word("beginner"),
-        tuners: word("all"),
-        who_tunes: word("adult"),
-        room: word("seasonal"),
-        budget: word("modest"),
-        ..Answers::default()
-    }
-}
-
-/// A cello whose player wants more to say.
-fn cello() -> Answers {
-    Answers {
-        instrument: word("cello"),
-        size: word("4/4"),
-        now: word("steel"),
-        age_months: Some(30.0),
-        wishes: Wishes { colour: 1.0, ..Wishes::default() },
-        music: word("classical"),
-        level: word("advanced"),
-        pegs: word("geared"),
-        room: word("damp"),
-        budget: word("any"),
-        ..Answers::default()
-    }
+    file.fittings.into_iter().map(called).collect()
 }
 
 #[cfg(test)]
@@ -98,7 +38,10 @@ mod tests {
 
     #[test]
     fn every_example_has_a_name_that_says_so_and_a_set() {
-        for fitting in fittings("2031-05-09") {
+        assert_eq!(document::restore(FILE).1, []);
+        let fittings = fittings("2031-05-09");
+        assert_eq!(fittings.len(), 3);
+        for fitting in fittings {
             assert!(fitting.label.ends_with("(invented)"), "{}", fitting.label);
             let answers = fitting.answers.clone();
             let request = Request::Fit(Box::new(FitRequest { answers }));

@@ -58,8 +58,10 @@ pub fn finish(folder: &Path) -> io::Result<()> {
         let hashed = format!("{stem}-{id}.{extension}");
         fs::rename(folder.join(name), folder.join(&hashed))?;
         for text in &mut texts {
-            // In quotes, so that no longer name is taken for it.
-            for (before, after) in [("\"", "\""), ("'", "'"), ("\"./", "\""), ("'./", "'")] {
+            // With what stands round it, so that no longer name is taken for it; a page that lost its blanks has no quotes.
+            for (before, after) in
+                [("\"", "\""), ("'", "'"), ("\"./", "\""), ("'./", "'"), ("=./", " "), ("=./", ">")]
+            {
                 *text = text.replace(
                     &format!("{before}{name}{after}"),
                     &format!("{before}{hashed}{after}"),
@@ -77,6 +79,14 @@ pub fn finish(folder: &Path) -> io::Result<()> {
     fs::write(&page_file, &texts[0])?;
     fs::write(folder.join(format!("worker-{id}.js")), &texts[1])?;
     fs::write(folder.join(format!("worker_loader-{id}.js")), &texts[2])?;
+
+    let mut files = Vec::new();
+    list(folder, "", &mut files)?;
+    for glue in files.iter().filter(|name| name.starts_with("ropewalk-") && name.ends_with(".js")) {
+        let glue = folder.join(glue);
+        let text = fs::read_to_string(&glue)?;
+        fs::write(&glue, without_remarks(&text))?;
+    }
 
     let service_worker = folder.join("sw.js");
     let text = fs::read_to_string(&service_worker)?;
@@ -102,6 +112,21 @@ pub fn finish(folder: &Path) -> io::Result<()> {
         return Err(io::Error::other("www/sw.js has no place for the build and the list of files"));
     }
     fs::write(service_worker, filled)
+}
+
+/// A script without the remarks and indents that wasm-bindgen writes for people; it writes no text of several lines.
+fn without_remarks(script: &str) -> String {
+    let mut kept = String::new();
+    let mut remark = false;
+    for line in script.lines().map(str::trim_start) {
+        remark |= line.starts_with("/**");
+        if !remark && !line.is_empty() {
+            kept += line;
+            kept.push('\n');
+        }
+        remark &= !line.ends_with("*/");
+    }
+    kept
 }
 
 /// A script whose text stands in the page.
@@ -202,6 +227,12 @@ mod tests {
                 .unwrap()
         };
         names_another(&names_another(loader, ".js"), ".wasm");
+    }
+
+    #[test]
+    fn remarks_go_and_code_stays() {
+        let script = "/**\n * Asks.\n */\nfunction a() {\n    return 1; // one\n}\n\n/** B. */\nlet b = '/*';\n";
+        assert_eq!(without_remarks(script), "function a() {\nreturn 1; // one\n}\nlet b = '/*';\n");
     }
 
     #[test]

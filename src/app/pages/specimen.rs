@@ -153,7 +153,7 @@ fn chart() -> Html {
         </>
     };
     let table = html! {
-        <Scroll label={say!("specimen-table")}>
+        <Scroll label={say!("specimen-chart-table")}>
             <table>
                 <thead><tr><th scope="col">{ say!("specimen-along") }</th><th scope="col">{ say!("specimen-upward") }</th></tr></thead>
                 <tbody>
