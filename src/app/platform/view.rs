@@ -8,6 +8,9 @@ use yew::NodeRef;
 
 use crate::letters;
 
+/// How long the first screen is left alone after it was painted, in milliseconds.
+const SEEN_MS: u32 = 50;
+
 /// Names the page in the window's title and in the history.
 pub fn title(text: &str) {
     gloo::utils::document().set_title(text);
@@ -15,8 +18,8 @@ pub fn title(text: &str) {
 
 /// Does something when what was just drawn is on the screen. A page that nobody sees has time until somebody does.
 pub fn once_seen(then: impl FnOnce() + 'static) {
-    // The frame is painted after its tasks, and what is asked for within it comes after that.
-    let frame = Closure::once_into_js(|| Timeout::new(0, then).forget());
+    // The frame is painted after its tasks, and what a person does first should not wait for what comes then.
+    let frame = Closure::once_into_js(|| Timeout::new(SEEN_MS, then).forget());
     drop(gloo::utils::window().request_animation_frame(frame.unchecked_ref()));
 }
 
