@@ -39,9 +39,20 @@ async fn drawn(fit: Fit) -> (web_sys::Element, String, AppHandle<Page>) {
     let page =
         yew::Renderer::<Page>::with_root_and_props(host.clone(), Props { fit: Rc::new(fit) });
     let page = page.render();
-    yew::platform::time::sleep(Duration::from_millis(400)).await;
-    let text = host.text_content().unwrap_or_default();
+    let text = still(&host).await;
     (host, text, page)
+}
+
+/// The text of an element when its parts have come one after the other: it has not changed for half a second.
+async fn still(host: &web_sys::Element) -> String {
+    let mut text = String::new();
+    loop {
+        yew::platform::time::sleep(Duration::from_millis(500)).await;
+        let before = std::mem::replace(&mut text, host.text_content().unwrap_or_default());
+        if text == before && !text.is_empty() {
+            return text;
+        }
+    }
 }
 
 fn count(host: &web_sys::Element, selector: &str) -> u32 {
