@@ -9,7 +9,6 @@
 //! bound follows the best completions first: exact, with the load carried as it is.
 
 use core::cell::OnceCell;
-use core::fmt;
 
 use crate::construction::Family;
 
@@ -368,22 +367,12 @@ pub fn pairs(problem: &Problem, strings: &[Candidate]) -> Vec<f64> {
 }
 
 /// What a place offers: everything that can be made for it, or the one string that stays.
-#[derive(Debug)]
-pub struct Spot<'a>(Offer<'a>);
-
-enum Offer<'a> {
-    /// Its space, laid out when it is first asked for.
-    Open(&'a Problem, &'a StringProblem, OnceCell<Box<Space<'a>>>),
-    Fixed(&'a Candidate),
-}
-
-impl fmt::Debug for Offer<'_> {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::Open(..) => "Open",
-            Self::Fixed(_) => "Fixed",
-        })
-    }
+pub struct Spot<'a> {
+    problem: &'a Problem,
+    string: &'a StringProblem,
+    fixed: Option<&'a Candidate>,
+    /// What can be made, laid out when it is first asked for.
+    space: OnceCell<Box<Space<'a>>>,
 }
 
 impl<'a> Spot<'a> {
@@ -394,42 +383,34 @@ impl<'a> Spot<'a> {
     }
 
     fn best(&self, price: f64, floor: Floor) -> Best {
-        match &self.0 {
-            Offer::Open(..) => self.space().map(|space| space.best(price, floor)),
-            Offer::Fixed(there) => {
-                Some(Best { contenders: vec![(*there).into()], counts: Counts::default() })
-            }
+        match self.fixed {
+            Some(there) => Best { contenders: vec![there.into()], counts: Counts::default() },
+            None => self.space().best(price, floor),
         }
-        .unwrap_or_default()
     }
 
     fn candidate(&self, recipe: Recipe) -> Option<Candidate> {
-        match self.0 {
-            Offer::Open(..) => self.space()?.candidate(recipe),
-            Offer::Fixed(there) => Some(there.clone()),
+        match self.fixed {
+            Some(there) => Some(there.clone()),
+            None => self.space().candidate(recipe),
         }
     }
 
-    fn space(&self) -> Option<&Space<'a>> {
-        match &self.0 {
-            Offer::Open(problem, string, space) => {
-                Some(space.get_or_init(|| Box::new(Space::new(problem, string))))
-            }
-            Offer::Fixed(_) => None,
-        }
+    fn space(&self) -> &Space<'a> {
+        self.space.get_or_init(|| Box::new(Space::new(self.problem, self.string)))
     }
 }
 
 /// What each place offers, where some strings stay.
 #[must_use]
 pub fn spots<'a>(problem: &'a Problem, fixed: &'a [Option<Candidate>]) -> Vec<Spot<'a>> {
-    let offer = |(string, fixed): (&'a StringProblem, &'a Option<Candidate>)| {
-        Spot(match fixed {
-            Some(there) => Offer::Fixed(there),
-            None => Offer::Open(problem, string, OnceCell::new()),
-        })
+    let spot = |(string, fixed): (&'a StringProblem, &'a Option<Candidate>)| Spot {
+        problem,
+        string,
+        fixed: fixed.as_ref(),
+        space: OnceCell::new(),
     };
-    problem.strings.iter().zip(fixed).map(offer).collect()
+    problem.strings.iter().zip(fixed).map(spot).collect()
 }
 
 /// Everything a choice looked at, and what came of it.
