@@ -145,16 +145,20 @@ pub fn SheetPaper(props: &SheetPaperProps) -> Html {
     }
 }
 
-/// What to ask for where the second set differs from the first.
+/// What to ask for where the second set differs from the first, and that the rest of it does not.
 fn asks_of_other(set: &Set, problem: &Problem, names: &[String]) -> Vec<String> {
     let Some(other) = &set.runner_up else { return Vec::new() };
-    let chosen: Vec<&str> = set.strings.iter().map(|s| s.report.family.as_str()).collect();
-    let ask = |i: usize| {
-        let asks =
-            words::counter(other.shopping.get(i)?, names.get(i)?, problem, other.strings.get(i)?);
-        Some(say!("sheet-close-ask", asks = asks))
-    };
-    words::differing(&chosen, &words::other_families(set)).into_iter().filter_map(ask).collect()
+    let both = set.strings.iter().zip(set.second()).zip(&other.shopping).zip(names);
+    let asks = both.filter_map(|(((first, second), shopping), name)| {
+        let asks = words::counter(shopping, name, problem, second);
+        let differs = asks != words::counter(&first.shopping, name, problem, &first.report);
+        differs.then(|| say!("sheet-close-ask", asks = asks))
+    });
+    let mut asks: Vec<String> = asks.collect();
+    if asks.len() < names.len() {
+        asks.push(say!("sheet-close-rest").to_owned());
+    }
+    asks
 }
 
 fn instrument(problem: &Problem) -> String {

@@ -42,8 +42,9 @@ pub fn benches(set: &Set, names: &[String]) -> Vec<Bench> {
     if let Some(today) = today.collect::<Option<Vec<_>>>() {
         whole.push(of(say!("bench-todays-set"), today));
     }
-    if let Some(runner_up) = &set.runner_up {
-        whole.push(of(say!("bench-second-set"), runner_up.strings.iter().collect()));
+    let second = set.second();
+    if !second.is_empty() {
+        whole.push(of(say!("bench-second-set"), second.clone()));
     }
     let single =
         set.strings.iter().zip(names).enumerate().filter(|(_, (s, _))| s.standing == "new");
@@ -55,7 +56,7 @@ pub fn benches(set: &Set, names: &[String]) -> Vec<Bench> {
         if let Some(rival) = &s.rival {
             played.push(of(&say!("bench-other-kind", name = name), vec![rival]));
         }
-        if let Some(other) = set.runner_up.as_ref().and_then(|r| r.strings.get(i)) {
+        if let Some(other) = second.get(i) {
             played.push(of(&say!("bench-seconds", name = name), vec![other]));
         }
         Bench { name: say!("bench-alone", name = name).into(), played: unlike(played) }

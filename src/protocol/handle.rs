@@ -533,8 +533,12 @@ fn set_of(fitting: &Fitting, best: &Choice, runner_up: Option<&Choice>) -> reply
             strings: r
                 .strings
                 .iter()
+                .zip(&best.strings)
                 .zip(&problem.strings)
-                .map(|(c, s)| report_of(&c.construction, &s.setting))
+                .map(|((c, chosen), s)| {
+                    let own = c.construction != chosen.construction;
+                    own.then(|| report_of(&c.construction, &s.setting))
+                })
                 .collect(),
             shopping: r
                 .strings

@@ -365,6 +365,15 @@ pub struct Set {
     pub plan: Plan,
 }
 
+impl Set {
+    /// The strings of the runner-up, highest first: where it has none of its own, the chosen ones.
+    #[must_use]
+    pub fn second(&self) -> Vec<&Report> {
+        let own = self.runner_up.iter().flat_map(|second| &second.strings);
+        own.zip(&self.strings).map(|(own, chosen)| own.as_ref().unwrap_or(&chosen.report)).collect()
+    }
+}
+
 /// A sum with its range.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Range {
@@ -405,8 +414,8 @@ pub struct Step {
 /// The best set with another family somewhere.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct RunnerUp {
-    /// Its strings, highest first.
-    pub strings: Vec<Report>,
+    /// Its strings, highest first; none where it has the chosen one.
+    pub strings: Vec<Option<Report>>,
     /// What to ask for at the counter, string by string.
     pub shopping: Vec<Shopping>,
     /// Its worth.

@@ -31,17 +31,17 @@ pub(crate) const OF_FIT: &[Phrase] = &[
     ("Two sets would suit your {~} about equally: {~}; or {~}.", |h| {
         h.tally.words += 1;
         holds(h.set()["close_call"] == true)?;
-        families(h.hole(1), &h.set()["strings"], true)?;
-        families(h.hole(2), &h.set()["runner_up"]["strings"], false)
+        families(h.hole(1), &first(h.set()))?;
+        families(h.hole(2), &second(h.set()))
     }),
     ("Your {~} wants {~}, and either {~}.", |h| holds(h.set()["close_call"] == true)),
     ("Your {~} wants either {~}.", |h| holds(h.set()["close_call"] == true)),
-    ("Your {~} wants {~}.", |h| families(h.hole(1), &h.set()["strings"], true)),
+    ("Your {~} wants {~}.", |h| families(h.hole(1), &first(h.set()))),
     ("These two come out about level.", |h| { h.tally.words += 1; holds(h.set()["close_call"] == true) }),
     ("The next best set, {~}, comes out {#} % behind.", |h| {
         h.tally.words += 1;
         holds(h.set()["close_call"] == false)?;
-        families(h.hole(0), &h.set()["runner_up"]["strings"], false)?;
+        families(h.hole(0), &second(h.set()))?;
         h.is_number(1, real(&h.set()["lead"]).map(|lead| (lead - 1.0) * 100.0))
     }),
     ("On the scale below the first set leads the second by {#} %, which is no difference to speak of.", |h| {
@@ -52,10 +52,22 @@ pub(crate) const OF_FIT: &[Phrase] = &[
     ("On the scale below neither set leads the other.", |h| holds((real(&h.set()["lead"])? - 1.0).abs() < 0.0005)),
     ("Another set, {~}, comes out about level.", |h| {
         h.tally.words += 1;
-        families(h.hole(0), &h.set()["runner_up"]["strings"], false)?;
+        families(h.hole(0), &second(h.set()))?;
         holds(h.set()["close_call"] == true)
     }),
     ("For it ask for {~}.", counter_of_other),
+    ("Its other strings are as above.", |h| {
+        // Whatever of it is not asked for otherwise: a string with the same family, outer metal and gauge class.
+        let (set, second) = (h.set(), &h.set()["runner_up"]);
+        let (own, shopping) = (list(&second["strings"]), list(&second["shopping"]));
+        let alike = |place: usize| {
+            own[place].is_null()
+                || ["family", "outer_metal", "gauge_class"].iter().all(|word| {
+                    shopping[place][*word] == set["strings"][place]["shopping"][*word]
+                })
+        };
+        holds((0..own.len()).any(alike))
+    }),
     ("{~} {~}, {~}, a′ at {#} Hz, {~} set-up", |h| { context(h, 0)?; h.is_number(3, real(&h.problem()["a4_hz"])) }),
     ("We took for granted: {~}.", assumed),
 
@@ -427,12 +439,21 @@ fn named_value(h: &mut Heard) -> Agrees {
     h.property(&said, report, key)
 }
 
-/// Exactly the families of these strings are named; of a close call also those of the other set may be.
-fn families(said: &str, strings: &Value, chosen: bool) -> Agrees {
+/// The reports of the chosen strings.
+fn first(set: &Value) -> Vec<&Value> {
+    list(&set["strings"]).iter().map(|string| &string["report"]).collect()
+}
+
+/// The reports of the second set's strings: where it has none of its own, those of the chosen ones.
+fn second(set: &Value) -> Vec<&Value> {
+    let own = list(&set["runner_up"]["strings"]).iter();
+    own.zip(first(set)).map(|(own, chosen)| if own.is_null() { chosen } else { own }).collect()
+}
+
+/// Exactly the families of these strings are named.
+fn families(said: &str, strings: &[&Value]) -> Agrees {
     for (key, name) in FAMILIES {
-        let has = list(strings)
-            .iter()
-            .any(|s| if chosen { s["report"]["family"] == key } else { s["family"] == key });
+        let has = strings.iter().any(|string| string["family"] == key);
         let says = format!(" {said}").contains(&format!(" {name}"));
         if has != says {
             return Err(format!(
@@ -557,17 +578,13 @@ fn counter_of_other(h: &mut Heard) -> Agrees {
     let said = h.hole(0).to_owned();
     let set = h.set();
     holds(set["close_call"] == true)?;
-    let other = &set["runner_up"];
-    let names = names(set);
-    let differs = |place: &usize| {
-        set["strings"][*place]["report"]["family"] != other["strings"][*place]["family"]
-    };
+    let (own, names) = (&set["runner_up"]["strings"], names(set));
     let place = (0..names.len())
-        .filter(differs)
+        .filter(|place| !own[*place].is_null())
         .find(|place| said.contains(&format!(" {} string, ", names[*place])))
         .ok_or("no string of that name differs")?;
-    let (shopping, report) = (&other["shopping"][place], &other["strings"][place]);
-    asks_for(h, &said, &names[place], shopping, report)
+    let shopping = &set["runner_up"]["shopping"][place];
+    asks_for(h, &said, &names[place], shopping, &own[place])
 }
 
 fn asks_for(h: &mut Heard, said: &str, name: &str, shopping: &Value, report: &Value) -> Agrees {
@@ -601,9 +618,9 @@ fn portrait(h: &mut Heard) -> Agrees {
     let name = name.trim_start_matches("the ").trim_end_matches(" string");
     let set = h.set();
     let place = names(set).iter().position(|n| n == name).ok_or("whose portrait is it?")?;
-    let mut reports = vec![&set["strings"][place]["report"]];
+    let mut reports = vec![first(set)[place]];
     if h.place.within("level") {
-        reports.push(&set["runner_up"]["strings"][place]);
+        reports.extend(second(set).get(place));
     }
     // In a picture of two sets the reader does not see which of them this is: one of both must agree.
     let mut objection = String::new();

@@ -857,7 +857,10 @@ class Checker:
         if chosen["runner_up"]:
             others = chosen["runner_up"]["strings"]
             self.same(f"{where}: strings of the runner-up", len(others), len(computed))
+            self.same(f"{where}: some string of the runner-up is its own", any(others), True)
             for string, report in zip(chosen["strings"], others):
+                if not report:
+                    continue
                 here = f"{where}, {string['note']}, runner-up"
                 self.report(here, report)
                 expected = pitch_of(string["note"], problem["a4_hz"], problem["temperament"])

@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use protocol::reply::{Fit, Obstacle, Problem, Set, Weight};
+use protocol::reply::{Fit, Obstacle, Problem, Report, Set, Weight};
 use protocol::request::{Answers, Construction};
 use yew::prelude::*;
 
@@ -237,19 +237,24 @@ fn likeness(construction: &Construction, name: &str, family_key: &str, px_per_mm
     }
 }
 
+/// What a string is drawn and named by.
+fn drawn(report: &Report) -> (&Construction, &str) {
+    (&report.construction, &report.family)
+}
+
 /// Two sets as equals.
 fn level(set: &Set, names: &[String], on_compare: &Callback<usize>) -> Html {
-    let runner_up = set.runner_up.iter().flat_map(|r| &r.strings).map(|r| &r.construction);
-    let both = set.strings.iter().map(|s| &s.report.construction).chain(runner_up);
+    let second = set.second();
+    let both = set.strings.iter().map(|s| &s.report).chain(second.iter().copied());
+    let both = both.map(|report| &report.construction);
     let px_per_mm = magnification(both, WIDEST_OF_TWO_PX);
     let chosen = words::chosen_families(set);
     let other = words::other_families(set);
     let differ = words::differing(&chosen, &other);
     let metal = |c: &Construction| c.windings.last().map(|w| w.metal.clone());
     let other_metal = |i: usize| {
-        let second = set.runner_up.as_ref().and_then(|r| r.strings.get(i));
         let first = set.strings.get(i);
-        first.zip(second).is_some_and(|(first, second)| {
+        first.zip(second.get(i)).is_some_and(|(first, second)| {
             metal(&first.report.construction) != metal(&second.construction)
         })
     };
@@ -280,14 +285,8 @@ fn level(set: &Set, names: &[String], on_compare: &Callback<usize>) -> Html {
             </section>
         }
     };
-    let first: Vec<(&Construction, &str)> =
-        set.strings.iter().map(|s| (&s.report.construction, s.report.family.as_str())).collect();
-    let second: Vec<(&Construction, &str)> = set
-        .runner_up
-        .iter()
-        .flat_map(|r| &r.strings)
-        .map(|r| (&r.construction, r.family.as_str()))
-        .collect();
+    let first = set.strings.iter().map(|s| drawn(&s.report)).collect();
+    let second = second.iter().copied().map(drawn).collect();
     html! {
         <section class="level" aria-labelledby="level">
             <h2 id="level">{ words::lead(set) }</h2>

@@ -91,10 +91,7 @@ pub fn chosen_families(set: &Set) -> Vec<&str> {
 /// Families of the runner-up.
 #[must_use]
 pub fn other_families(set: &Set) -> Vec<&str> {
-    set.runner_up
-        .as_ref()
-        .map(|r| r.strings.iter().map(|s| s.family.as_str()).collect())
-        .unwrap_or_default()
+    set.second().iter().map(|s| s.family.as_str()).collect()
 }
 
 /// Strings in which two sets have different families.

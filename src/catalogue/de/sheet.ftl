@@ -10,6 +10,7 @@ sheet-settles = Setzt sich
 sheet-load = Alle Saiten zusammen ziehen mit { $pull }, { $place }. Sie drücken auf den Steg mit { $press }.
 sheet-close = Ein anderer Satz, { $strings }, liegt etwa gleichauf.
 sheet-close-ask = Dafür verlangen Sie { $asks }.
+sheet-close-rest = Seine übrigen Saiten sind die von oben.
 sheet-look = Zuerst nachsehen.
 sheet-when = Wann und wie
 sheet-fit = Ziehen Sie den Satz { $likely } vor dem Termin auf; sicherheitshalber { $safe }.

@@ -10,6 +10,7 @@ sheet-settles = Settles
 sheet-load = All strings together pull with { $pull }, { $place }. They press on the bridge with { $press }.
 sheet-close = Another set, { $strings }, comes out about level.
 sheet-close-ask = For it ask for { $asks }.
+sheet-close-rest = Its other strings are as above.
 sheet-look = Look first.
 sheet-when = When and how
 sheet-fit = Fit the set { $likely } before it matters; { $safe } to be safe.
