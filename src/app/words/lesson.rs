@@ -3,6 +3,7 @@
 use protocol::reply::{Quantity, Report, Stretched};
 
 use super::naming::capital;
+use super::reasons::HEARING;
 use super::{property, say};
 use crate::lesson::Step;
 use crate::units;
@@ -119,8 +120,12 @@ pub fn title(step: Step, reports: &[&Report], name: &str) -> String {
             say!("class-answer-title", lead = lead, name = most, value = value)
         }
         Step::Ring => {
-            let (lead, most, value) = of("brilliance_hz", true);
-            say!("class-ring-title", lead = lead, name = most, value = value)
+            let key = "brilliance_hz";
+            let (lead, most, value) = of(key, true);
+            let ends = reports.iter().filter_map(|r| r.numbers.get(key)).map(|q| q.value);
+            let heard = if ends.fold(0.0, f64::max) > HEARING { "no" } else { "yes" };
+            let reach = say!("class-ring-reach", heard = heard, value = value);
+            say!("class-ring-title", lead = lead, name = most, reach = reach)
         }
         Step::Air => {
             let (lead, least, value) = of("drift_cent", false);

@@ -106,7 +106,7 @@ fn judged(reason: &Reason, is_cost: bool) -> String {
 }
 
 /// Above this pitch nobody hears, in hertz.
-const HEARING: f64 = 20_000.0;
+pub(super) const HEARING: f64 = 20_000.0;
 
 fn compared(attribute_key: &str, c: &Comparison, is_cost: bool) -> String {
     let (this, other) = units::pair(&c.property, c.this, c.other);

@@ -44,10 +44,15 @@ class-answer-title =
        *[even] Welche sich auf dem Weg zum Ton am weitesten dehnt, geben diese Zahlen nicht her
     }
 class-answer-lead = In der Werkstatt heißt es: Was sich weit dehnt, lässt dem Spieler mehr zu formen und kommt später zur Ruhe. Hier sind beide als Zahlen.
+class-ring-reach =
+    { $heard ->
+        [no] über das Hörbare hinaus
+       *[yes] bis { $value }
+    }
 class-ring-title =
     { $lead ->
-        [clear] Am hellsten ist { $name }: Der Glanz reicht bis { $value }
-        [probably] Am hellsten ist wahrscheinlich { $name }: Der Glanz reicht bis { $value }
+        [clear] Am hellsten ist { $name }: Der Glanz reicht { $reach }
+        [probably] Am hellsten ist wahrscheinlich { $name }: Der Glanz reicht { $reach }
         [either] Am hellsten ist { $name }
        *[even] Welche am hellsten ist, geben diese Zahlen nicht her
     }

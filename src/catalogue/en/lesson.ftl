@@ -44,10 +44,15 @@ class-answer-title =
        *[even] Which stretches furthest on its way to pitch, these numbers cannot tell
     }
 class-answer-lead = Fitters say: what stretches far gives a player more to shape, and takes longer to come to rest. Here are both, as numbers.
+class-ring-reach =
+    { $heard ->
+        [no] beyond hearing
+       *[yes] to { $value }
+    }
 class-ring-title =
     { $lead ->
-        [clear] { $name } is the brightest: its shine reaches to { $value }
-        [probably] { $name } is probably the brightest: its shine reaches to { $value }
+        [clear] { $name } is the brightest: its shine reaches { $reach }
+        [probably] { $name } is probably the brightest: its shine reaches { $reach }
         [either] { $name } is the brightest
        *[even] Which is the brightest, these numbers cannot tell
     }
