@@ -16,7 +16,7 @@ pub use bowed::{Hearing, Listener, Made, MapStep, Mapper, Maps, factors, use_map
 pub use certainty::{Sureness, use_certainty};
 pub use depth::use_depth;
 pub use kept::use_kept;
-pub use model::{AskError, Finder, Model, use_finder, use_model, warm_model};
+pub use model::{AskError, CALM_MS, Finder, Model, use_finder, use_model, warm_model};
 pub use offline::use_offline;
 pub use route::{Place, is_early, use_route};
 pub use store::{Store, use_store, use_store_of_page};

@@ -5,6 +5,7 @@ use std::error::Error;
 use std::fmt;
 use std::rc::Rc;
 
+use gloo::timers::callback::Timeout;
 use protocol::reply::Reply;
 use protocol::request::{Answers, FitRequest, Request};
 use wasm_bindgen_futures::spawn_local;
@@ -124,9 +125,13 @@ impl Finder {
     }
 }
 
-/// Finds sets for the answers in the store.
+/// How long a person must have let the answers be until their set is worked out ahead, in milliseconds.
+pub const CALM_MS: u32 = 250;
+
+/// Finds sets for the answers in the store. Once they have stood for a while the set is asked for unbidden: in a room
+/// that leads to it, it is ready before anybody presses for it.
 #[hook]
-pub fn use_finder(store: &Store) -> Finder {
+pub fn use_finder(store: &Store, calm_ms: u32) -> Finder {
     let model = use_model();
     let find = {
         let (store, model) = (store.clone(), model.clone());
@@ -164,6 +169,21 @@ pub fn use_finder(store: &Store) -> Finder {
             });
         })
     };
+    {
+        let find = find.clone();
+        let wanted = store.wants_set().then(|| store.document.answers.clone());
+        use_effect_with(wanted, move |wanted| {
+            let clock = match (wanted, calm_ms) {
+                (None, _) => None,
+                (_, 0) => {
+                    find.emit(());
+                    None
+                }
+                _ => Some(Timeout::new(calm_ms, move || find.emit(()))),
+            };
+            move || drop(clock)
+        });
+    }
     let stop = {
         let dispatcher = store.dispatcher();
         Callback::from(move |()| {

@@ -4,7 +4,7 @@ use yew::prelude::*;
 
 use crate::components::faults::{Faults, SUMMARY};
 use crate::components::question::Ask;
-use crate::hooks::{use_finder, use_store};
+use crate::hooks::{CALM_MS, use_finder, use_store};
 use crate::platform::view;
 use crate::route::{Route, SCREENS};
 use crate::state::Action;
@@ -25,7 +25,7 @@ pub struct Props {
 pub fn AskPage(props: &Props) -> Html {
     let Props { screen, checking } = *props;
     let store = use_store();
-    let finder = use_finder(&store);
+    let finder = use_finder(&store, CALM_MS);
     // Counts the times when a fault stood in the way, for the summary takes the focus each time.
     let stopped = use_state(|| 0_u32);
     use_effect_with(*stopped, |stopped| {

@@ -5,7 +5,7 @@ use yew::prelude::*;
 use crate::components::faults::{Faults, SUMMARY};
 use crate::components::field::TextField;
 use crate::components::question::Ask;
-use crate::hooks::{use_finder, use_store};
+use crate::hooks::{CALM_MS, use_finder, use_store};
 use crate::platform::view;
 use crate::route::Route;
 use crate::state::Action;
@@ -16,7 +16,7 @@ use crate::words::say;
 #[component]
 pub fn EverythingPage() -> Html {
     let store = use_store();
-    let finder = use_finder(&store);
+    let finder = use_finder(&store, CALM_MS);
     let stopped = use_state(|| 0_u32);
     use_effect_with(*stopped, |stopped| {
         if *stopped > 0 {

@@ -20,18 +20,9 @@ const PATIENCE: u32 = 25;
 #[component]
 pub fn FindingPage() -> Html {
     let store = use_store();
-    let finder = use_finder(&store);
+    let finder = use_finder(&store, 0);
     let slips = store.slips();
     let sureness = use_certainty(store.found.as_ref());
-    {
-        let (find, wanted) = (finder.find.clone(), store.wants_set());
-        // Only the wish matters here: the question is of the answers at the time when it is asked.
-        use_effect_with(wanted, move |wanted| {
-            if *wanted {
-                find.emit(());
-            }
-        });
-    }
     let again = {
         let find = finder.find.clone();
         Callback::from(move |_: MouseEvent| find.emit(()))
