@@ -25,6 +25,9 @@ use crate::state::{Action, Notice};
 use crate::words::questions::{PATH, Screen};
 use crate::words::say;
 
+/// How long the first screen is left alone after it was painted, in milliseconds.
+const SEEN_MS: u32 = 50;
+
 /// The whole page.
 #[component]
 pub fn App() -> Html {
@@ -32,7 +35,7 @@ pub fn App() -> Html {
     let place = use_route();
     use_effect_with((), |()| {
         // What the other rooms say, and the model: both are heavy, and the first screen does without them.
-        view::once_seen(|| {
+        view::once_seen(SEEN_MS, || {
             // Whoever comes to such a room before it is here waits there for it, and hears why it does not come.
             spawn_local(async { drop(crate::hooks::habits::learn().await) });
             warm_model();

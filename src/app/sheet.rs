@@ -37,7 +37,7 @@ const WIDEST_PX: f64 = 44.0;
 pub fn Sheet(props: &SheetProps) -> Html {
     match &props.fit.set {
         Some(set) => {
-            let sheet = html! { <SheetPaper fit={props.fit.clone()} set={Rc::new(set.clone())} answers={props.answers.clone()} sureness={props.sureness.clone()} label={props.label.clone()} /> };
+            let sheet = html! { <SheetPaper fit={props.fit.clone()} set={set.clone()} answers={props.answers.clone()} sureness={props.sureness.clone()} label={props.label.clone()} /> };
             on_paper(sheet)
         }
         None => Html::default(),
@@ -184,6 +184,7 @@ fn row(
     let pull = report.numbers.get("tension_n").map_or(0.0, |q| q.value);
     // The sheet has room for one reason and one cost; the page has them all.
     let reason = string.reasons.first().map(|r| reasons::sentence(r, false, string).text);
+    let reason = reason.unwrap_or_else(|| say!("card-alike").to_owned());
     let cost = string.costs.first().map(|r| reasons::sentence(r, true, string).text);
     let rival = string
         .rival
@@ -205,7 +206,7 @@ fn row(
             <td>{ capital(&words::counter(&string.shopping, name, problem, report)) }{ "." }</td>
             <td>{ units::gauge(gauge) }{ "; " }{ units::force(pull) }</td>
             <td>
-                if let (Some(rival), Some(reason)) = (rival, reason) {
+                if let Some(rival) = rival {
                     { rival }{ ": " }{ after_colon(&reason) }{ " " }
                 }
                 if let Some(cost) = cost {

@@ -33,7 +33,7 @@ pub fn benches(set: &Set, names: &[String]) -> Vec<Bench> {
         strings: reports.into_iter().map(player).collect(),
     };
     let mut whole =
-        vec![of(say!("bench-this-set"), set.strings.iter().map(|s| &s.report).collect())];
+        vec![of(say!("bench-this-set"), set.strings.iter().map(|s| &*s.report).collect())];
     // A string that stays is today's string.
     let today = set
         .strings

@@ -1,6 +1,7 @@
 //! Answers a request.
 
 use std::collections::BTreeMap;
+use std::rc::Rc;
 
 use strings::construction::{Construction, Family};
 use strings::error::Fault;
@@ -367,7 +368,7 @@ fn compare_of(
 pub(crate) fn fit_of(answers: &fit::answers::Answers, fitting: &Fitting) -> reply::Fit {
     let (set, obstacles) = match &fitting.outcome {
         Outcome::Set { best, runner_up } => {
-            (Some(set_of(fitting, best, runner_up.as_ref())), Vec::new())
+            (Some(Rc::new(set_of(fitting, best, runner_up.as_ref()))), Vec::new())
         }
         Outcome::Nothing(obstacles) => {
             let relax: Vec<String> =
@@ -499,7 +500,8 @@ fn set_of(fitting: &Fitting, best: &Choice, runner_up: Option<&Choice>) -> reply
         .map(|(c, s)| Moves::of(&c.construction, &s.setting))
         .collect();
     let reports: Vec<report::Report> = moves.iter().map(Moves::report).collect();
-    let strings = (0..best.strings.len()).map(|i| fitted(fitting, best, &moves[i], i)).collect();
+    let strings = (0..best.strings.len()).map(|i| Rc::new(fitted(fitting, best, &moves[i], i)));
+    let strings = strings.collect();
     let sum = |property: Property| {
         let all: Vec<report::Estimate> = reports.iter().map(|r| r.get(property)).collect();
         // Ranges of one instrument move together (its length above all), so their ends add.
@@ -583,7 +585,7 @@ fn fitted(fitting: &Fitting, best: &Choice, moves: &Moves, i: usize) -> reply::F
         standing: string.standing.key().to_owned(),
         note: string.note.name(),
         position: string.position.key.to_owned(),
-        report: reply_report(&chosen.construction, &string.setting, moves),
+        report: Rc::new(reply_report(&chosen.construction, &string.setting, moves)),
         grade: grade(chosen.grade),
         bands: reply::Bands {
             tension_n: bands.tension,

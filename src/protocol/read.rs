@@ -9,6 +9,7 @@ use std::collections::BTreeMap;
 use std::error::Error;
 use std::fmt;
 use std::ptr;
+use std::rc::Rc;
 
 use serde_json::Value;
 
@@ -232,6 +233,12 @@ impl<T: Read> Read for Option<T> {
 }
 
 impl<T: Read> Read for Box<T> {
+    fn read<'a>(value: &'a Value, reader: &mut Reader<'a>) -> Self {
+        Self::new(T::read(value, reader))
+    }
+}
+
+impl<T: Read> Read for Rc<T> {
     fn read<'a>(value: &'a Value, reader: &mut Reader<'a>) -> Self {
         Self::new(T::read(value, reader))
     }

@@ -1,6 +1,7 @@
 //! What comes back.
 
 use std::collections::BTreeMap;
+use std::rc::Rc;
 
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -181,7 +182,7 @@ pub struct Fit {
     /// What the answers were taken to mean.
     pub problem: Problem,
     /// The set, when something fits.
-    pub set: Option<Set>,
+    pub set: Option<Rc<Set>>,
     /// What stands in the way, when nothing does; else empty.
     pub obstacles: Vec<Obstacle>,
     /// What to do, which is often less than a new set, and why it bothers.
@@ -342,7 +343,7 @@ pub struct LimitCount {
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct Set {
     /// The strings, highest first.
-    pub strings: Vec<FittedString>,
+    pub strings: Vec<Rc<FittedString>>,
     /// Total tension.
     pub total_tension_n: Range,
     /// Total force on the bridge.
@@ -433,7 +434,7 @@ pub struct FittedString {
     /// Its place, as the tables of precedents name it.
     pub position: String,
     /// What it is and does.
-    pub report: Report,
+    pub report: Rc<Report>,
     /// `everyday` or `sometimes`.
     pub grade: String,
     /// The bands within which such strings are made.

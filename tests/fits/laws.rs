@@ -149,11 +149,11 @@ fn limits_of_a_person_are_kept() {
         nickel_allergy: true,
         ..Answers::default()
     });
-    for string in allergic.set.unwrap().strings {
+    for string in &allergic.set.unwrap().strings {
         assert!(string.report.construction.windings.last().is_none_or(|w| w.metal != "nickel"));
     }
     let electric = fit_of(Answers { magnetic_pickup: true, ..Answers::default() });
-    for string in electric.set.unwrap().strings {
+    for string in &electric.set.unwrap().strings {
         assert!(string.report.construction.core.material.ends_with("steel"));
     }
 }

@@ -48,7 +48,7 @@ fn what_is_kept_is_what_is_there() {
     let set = fit.set.unwrap();
     let string = &set.strings[2];
     assert_eq!(string.standing, "kept");
-    assert_eq!(Some(&string.report), string.today.as_ref(), "what stays is today's string");
+    assert_eq!(Some(&*string.report), string.today.as_ref(), "what stays is today's string");
     assert_eq!(string.report.family, "stranded-steel");
     assert_eq!(string.report.construction.windings.last().unwrap().metal, "tungsten");
     assert_eq!(string.shopping.gauge_class, "light");
@@ -76,7 +76,7 @@ fn a_question_about_one_string_changes_that_one() {
             let stands = if k == i { "new" } else { "kept" };
             assert_eq!(string.standing, stands, "asked about {i}, string {k}");
             if k != i {
-                assert_eq!(Some(&string.report), string.today.as_ref());
+                assert_eq!(Some(&*string.report), string.today.as_ref());
             }
         }
     }

@@ -59,7 +59,7 @@ type Placed = (Construction, Setting);
 fn met(fit: &Fit, pool: &mut Vec<Placed>) {
     let Some(set) = &fit.set else { return };
     for string in &set.strings {
-        for report in [Some(&string.report), string.rival.as_ref(), string.today.as_ref()]
+        for report in [Some(&*string.report), string.rival.as_ref(), string.today.as_ref()]
             .into_iter()
             .flatten()
         {

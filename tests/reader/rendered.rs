@@ -45,7 +45,7 @@ fn Paper(props: &PaperProps) -> Html {
     let Some(set) = &props.fit.set else { return Html::default() };
     let string = &set.strings[props.string];
     html! {
-        <ReportPaper string={Rc::new(string.clone())} problem={Rc::new(props.fit.problem.clone())}
+        <ReportPaper string={string.clone()} problem={Rc::new(props.fit.problem.clone())}
             name={app::words::set::names(set)[props.string].clone()} label="" />
     }
 }

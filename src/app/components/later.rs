@@ -3,8 +3,9 @@
 //! An answer is a long page. Drawn in one go it holds up the browser for longer than a finger notices; drawn part by
 //! part, what is looked at first is there first. A part that is drawn already stays as it was until its turn comes.
 
-use gloo::timers::callback::Timeout;
 use yew::prelude::*;
+
+use crate::platform::view;
 
 /// Between the turns of two parts, in milliseconds: one frame.
 const TURN_MS: u32 = 16;
@@ -31,8 +32,7 @@ pub fn Later(props: &LaterProps) -> Html {
         let drawn = drawn.setter();
         use_effect_with((props.of, props.turn), move |(of, turn)| {
             let of = *of;
-            let clock = Timeout::new(turn * TURN_MS, move || drawn.set(Some(of)));
-            move || drop(clock)
+            view::once_seen(turn * TURN_MS, move || drawn.set(Some(of)));
         });
     }
     if *drawn == Some(props.of) {

@@ -83,8 +83,8 @@ pub struct Section {
 /// The most filaments drawn. More would be a grey cloud and slow to draw; then a sector stands for the whole.
 pub const MOST_FILAMENTS: usize = 700;
 
-/// Density of the closest packing of equal circles.
-const CLOSEST: f64 = 0.906_899_682_117_108_9;
+/// Distance of two rows of a lattice of triangles of side 1: half the root of 3.
+const ROW: f64 = 0.866_025_403_784_438_6;
 
 /// The section of a construction.
 #[must_use]
@@ -141,10 +141,7 @@ fn round(middle: f64, r: f64, count: usize, start: f64) -> impl Iterator<Item = 
 fn core(core: &Core, radius: f64) -> CoreSection {
     match core.build.as_str() {
         "strand" => CoreSection::Wires(strand(core.layout.as_deref().unwrap_or_default(), radius)),
-        "multifilament" => {
-            let filament = core.filament_m.unwrap_or(2.5e-5) * 500.0;
-            bundle(radius, filament, core.fill.unwrap_or(0.7))
-        }
+        "multifilament" => bundle(core),
         // A ribbon a quarter of a millimetre of diameter is near what gut is twisted from.
         "twisted" => {
             CoreSection::Gut { ribbons: libm::round(radius * 8.0).clamp(4.0, 14.0) as usize }
@@ -182,29 +179,46 @@ fn strand(layout: &str, radius: f64) -> Vec<Disc> {
     }
 }
 
-/// As many filaments as fill that share of the circle, on a lattice of triangles spread to the edge.
-fn bundle(radius: f64, filament: f64, fill: f64) -> CoreSection {
+/// How many filaments a core of them has, and for one part in how many of the circle they are drawn.
+#[must_use]
+pub fn filaments(core: &Core) -> (usize, usize) {
+    let (radius, filament, fill) = bundled(core);
     let ratio = radius / filament;
     let count = libm::round(fill * ratio * ratio).max(1.0) as usize;
-    // The lattice, nearest points first; one step beyond what the closest packing needs.
-    let reach = libm::ceil((count as f64 / CLOSEST).sqrt() + 2.0) as i32;
-    let mut lattice: Vec<(f64, f64)> = Vec::new();
-    for row in -reach..=reach {
-        for column in -reach..=reach {
-            let x = f64::from(column) + 0.5 * f64::from(row);
-            lattice.push((x, f64::from(row) * 0.75_f64.sqrt()));
-        }
-    }
-    let far = |(x, y): &(f64, f64)| x * x + y * y;
-    let mut lattice = order::sorted(&lattice, |a, b| far(a).total_cmp(&far(b)));
-    lattice.truncate(count);
-    let last = lattice.last().map_or(0.0, |(x, y)| (x * x + y * y).sqrt());
-    // Spread so that the outermost filaments touch the edge, but no two overlap.
-    let step =
-        if last > 0.0 { ((radius - filament) / last).max(2.0 * filament) } else { 2.0 * filament };
     // A third of the circle at most, so that the sector reads as one.
     let parts =
         if count <= MOST_FILAMENTS { 1 } else { (2 * count).div_ceil(MOST_FILAMENTS).max(3) };
+    (count, parts)
+}
+
+/// Radius of a bundle and of its filaments in millimetres, and the share of the circle that they fill.
+fn bundled(core: &Core) -> (f64, f64, f64) {
+    (core.diameter_m * 500.0, core.filament_m.unwrap_or(2.5e-5) * 500.0, core.fill.unwrap_or(0.7))
+}
+
+/// As many filaments as fill that share of the circle, on a lattice of triangles spread to the edge.
+fn bundle(core: &Core) -> CoreSection {
+    let (radius, filament, _) = bundled(core);
+    let (count, parts) = filaments(core);
+    // So many of the lattice's triangles are this large together; a point lies at most 1/√3 from any place.
+    let within = (count as f64 * ROW / PI).sqrt() + 1.0 / 3.0_f64.sqrt();
+    let reach = libm::ceil(within / ROW) as i32;
+    let far = |(x, y): &(f64, f64)| x * x + y * y;
+    let mut lattice: Vec<(f64, f64)> = Vec::new();
+    for row in -reach..=reach {
+        for column in -reach..=reach {
+            let point = (f64::from(column) + 0.5 * f64::from(row), f64::from(row) * ROW);
+            if far(&point) <= within * within {
+                lattice.push(point);
+            }
+        }
+    }
+    let mut lattice = order::sorted(&lattice, |a, b| far(a).total_cmp(&far(b)));
+    lattice.truncate(count);
+    let last = lattice.last().map_or(0.0, |point| far(point).sqrt());
+    // Spread so that the outermost filaments touch the edge, but no two overlap.
+    let step =
+        if last > 0.0 { ((radius - filament) / last).max(2.0 * filament) } else { 2.0 * filament };
     let drawn = lattice
         .into_iter()
         .map(|(x, y)| Disc { x: x * step, y: y * step, r: filament })

@@ -134,8 +134,8 @@ pub fn StringCard(props: &StringCardProps) -> Html {
             <details>
                 <summary>{ say!("card-numbers", name = name.as_str()) }</summary>
                 <Later {of} {turn}>
-                    <Numbers report={Rc::new(report.clone())} name={the_string(name)} />
-                    <Doubts report={Rc::new(report.clone())} />
+                    <Numbers report={report.clone()} name={the_string(name)} />
+                    <Doubts report={report.clone()} />
                     <Nights nights={report.nights.clone()} name={name.clone()} />
                     <Partials partials={report.partials.clone()} ring={report.numbers.get("ring_s").cloned()} name={name.clone()} />
                 </Later>

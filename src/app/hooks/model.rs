@@ -126,7 +126,7 @@ impl Finder {
 }
 
 /// How long a person must have let the answers be until their set is worked out ahead, in milliseconds.
-pub const CALM_MS: u32 = 250;
+pub const CALM_MS: u32 = 120;
 
 /// Finds sets for the answers in the store. Once they have stood for a while the set is asked for unbidden: in a room
 /// that leads to it, it is ready before anybody presses for it.

@@ -46,7 +46,7 @@ pub fn FindingPage() -> Html {
     // The heading changes without a word for those who do not see it, so the set is told beside it.
     let told = match &store.found {
         Some(found) if store.is_found() && slips.is_empty() => {
-            let lead = found.fit.set.as_ref().map(words::set::lead).unwrap_or_default();
+            let lead = found.fit.set.as_deref().map(words::set::lead).unwrap_or_default();
             format!("{} {lead}", verdict::answer(&found.fit))
         }
         _ => String::new(),

@@ -75,7 +75,7 @@ pub fn SetPage(props: &SetPageProps) -> Html {
                 </header>
             }
             { match &fit.set {
-                Some(set) => html! { <Chosen fit={fit.clone()} set={Rc::new(set.clone())} page={props.clone()} /> },
+                Some(set) => html! { <Chosen fit={fit.clone()} set={set.clone()} page={props.clone()} /> },
                 None => nothing(fit, &props.on_change),
             } }
         </article>
@@ -168,7 +168,7 @@ fn Chosen(props: &ChosenProps) -> Html {
                     let cautions = set.plan.cautions.iter().filter(|c| c.string == Some(i)).cloned().collect::<Vec<_>>();
                     html! {
                         <Later key={i} {of} turn={i as u32 + 1}>
-                        <StringCard string={Rc::new(s.clone())} problem={problem.clone()} name={names[i].clone()}
+                        <StringCard string={s.clone()} problem={problem.clone()} name={names[i].clone()}
                             later={(of, set.strings.len() as u32)} px_per_mm={px_per_mm} {depth} cautions={cautions} on_compare={props.page.on_compare.reform(move |()| i)} on_print={on_print(i)} />
                         </Later>
                     }
@@ -195,7 +195,7 @@ fn Chosen(props: &ChosenProps) -> Html {
                 <p class="amiss" role="alert">{ say!("no-printing") }</p>
             }
             if let Some((string, name)) = printed {
-                <ReportSheet string={Rc::new(string.clone())} problem={problem} name={name.clone()} label={props.page.label.clone()} />
+                <ReportSheet string={string.clone()} problem={problem} name={name.clone()} label={props.page.label.clone()} />
             } else {
                 <Later {of} turn={turn(5)}>
                     <Sheet fit={props.fit.clone()} answers={props.page.answers.clone()} sureness={props.page.sureness.clone()} label={props.page.label.clone()} />
@@ -245,7 +245,7 @@ fn drawn(report: &Report) -> (&Construction, &str) {
 /// Two sets as equals.
 fn level(set: &Set, names: &[String], on_compare: &Callback<usize>) -> Html {
     let second = set.second();
-    let both = set.strings.iter().map(|s| &s.report).chain(second.iter().copied());
+    let both = set.strings.iter().map(|s| &*s.report).chain(second.iter().copied());
     let both = both.map(|report| &report.construction);
     let px_per_mm = magnification(both, WIDEST_OF_TWO_PX);
     let chosen = words::chosen_families(set);

@@ -8,18 +8,16 @@ use yew::NodeRef;
 
 use crate::letters;
 
-/// How long the first screen is left alone after it was painted, in milliseconds.
-const SEEN_MS: u32 = 50;
-
 /// Names the page in the window's title and in the history.
 pub fn title(text: &str) {
     gloo::utils::document().set_title(text);
 }
 
-/// Does something when what was just drawn is on the screen. A page that nobody sees has time until somebody does.
-pub fn once_seen(then: impl FnOnce() + 'static) {
-    // The frame is painted after its tasks, and what a person does first should not wait for what comes then.
-    let frame = Closure::once_into_js(|| Timeout::new(SEEN_MS, then).forget());
+/// Does something so many milliseconds after what was just drawn is on the screen. A page that nobody sees has time
+/// until somebody does.
+pub fn once_seen(after_ms: u32, then: impl FnOnce() + 'static) {
+    // The frame is painted after its tasks, and should not wait for what comes then.
+    let frame = Closure::once_into_js(move || Timeout::new(after_ms, then).forget());
     drop(gloo::utils::window().request_animation_frame(frame.unchecked_ref()));
 }
 

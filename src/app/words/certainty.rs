@@ -5,7 +5,11 @@
 //! *likely* or *a close call*, and only here. Where the two point different ways both are said, in one sentence that
 //! holds them together: a set may lead by a hair and yet nearly always, or by far and only as things were said.
 
-use protocol::reply::{AnswerValue, Certainty, Set, TurnedString, TurningPointTold};
+use std::rc::Rc;
+
+use protocol::reply::{
+    AnswerValue, Certainty, FittedString, Set, SureString, TurnedString, TurningPointTold,
+};
 use protocol::request::Answers;
 use strings::fit::desirability::Attribute;
 
@@ -77,8 +81,8 @@ const TOLD_SHARE: f64 = 0.005;
 #[must_use]
 pub fn strings(set: &Set, sure: &Certainty, depth: Depth) -> Vec<String> {
     let names = set::names(set);
-    let of = |((string, of), name): ((&protocol::reply::FittedString, _), &String)| {
-        let of: &protocol::reply::SureString = of;
+    let of = |((string, of), name): ((&Rc<FittedString>, _), &String)| {
+        let of: &SureString = of;
         let gauge = questions::gauge_listed(&string.shopping.gauge_class);
         let kind = family(&string.report.family);
         if depth == Depth::Words {

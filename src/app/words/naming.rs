@@ -4,7 +4,7 @@ use protocol::request::{Construction, Core, Winding};
 
 use super::say;
 use super::speech;
-use crate::components::section::{CoreSection, section};
+use crate::components::section;
 use crate::letters;
 use crate::units;
 
@@ -156,15 +156,9 @@ pub fn core(core: &Core) -> String {
 
 /// How many filaments a bundle has, to two digits: nobody counts them closer.
 fn filaments(core: &Core) -> String {
-    let bare = Construction { core: core.clone(), windings: Vec::new() };
-    match section(&bare).core {
-        CoreSection::Filaments { count, .. } => {
-            let count = count as f64;
-            let places = units::decimals(count, 2).unwrap_or(0).min(0);
-            units::fixed(count, places)
-        }
-        _ => "0".to_owned(),
-    }
+    let count = section::filaments(core).0 as f64;
+    let places = units::decimals(count, 2).unwrap_or(0).min(0);
+    units::fixed(count, places)
 }
 
 /// One winding: `silver ribbon 0.050 mm thick`.
@@ -199,7 +193,7 @@ pub fn short(family_key: &str, construction: &Construction) -> String {
 /// What a portrait shows, for those who do not see it.
 #[must_use]
 pub fn portrait(name: &str, construction: &Construction) -> String {
-    let across = units::mm(crate::components::section::outer_mm(construction) / 1000.0, 2);
+    let across = units::mm(section::outer_mm(construction) / 1000.0, 2);
     let words = &construction.windings;
     let (core, note) = (core(&construction.core), picture_note(construction));
     if words.is_empty() {
@@ -212,11 +206,10 @@ pub fn portrait(name: &str, construction: &Construction) -> String {
 /// What in a portrait is a picture rather than a measure.
 #[must_use]
 pub fn picture_note(construction: &Construction) -> String {
-    match section(construction).core {
-        CoreSection::Filaments { parts, .. } if parts > 1 => {
-            format!(" {}", say!("portrait-part", parts = parts))
-        }
-        CoreSection::Gut { .. } => format!(" {}", say!("portrait-gut")),
+    let core = &construction.core;
+    match (core.build.as_str(), section::filaments(core).1) {
+        ("multifilament", parts @ 2..) => format!(" {}", say!("portrait-part", parts = parts)),
+        ("twisted", _) => format!(" {}", say!("portrait-gut")),
         _ => String::new(),
     }
 }

@@ -1,5 +1,7 @@
 //! A set in a few words, for the list of kept fittings and for file names.
 
+use std::rc::Rc;
+
 use protocol::document::KeptString;
 use protocol::reply::{Fit, FittedString};
 
@@ -11,7 +13,7 @@ use crate::units;
 /// What is kept of the strings of a set, whatever language is spoken later.
 #[must_use]
 pub fn strings(fit: &Fit) -> Vec<KeptString> {
-    let kept = |string: &FittedString| KeptString {
+    let kept = |string: &Rc<FittedString>| KeptString {
         note: string.note.clone(),
         standing: string.standing.clone(),
         family: string.shopping.family.clone(),
