@@ -1,5 +1,5 @@
 //! Every screen and every error, in light, dark and forced colours, at 320, 768 and 1280 pixels: no fault that the
-//! accessibility checker knows, and nothing wider than the window.
+//! accessibility checker knows, nothing wider than the window, and nothing to press that is smaller than a finger.
 
 use serde_json::{Value, json};
 
@@ -7,6 +7,25 @@ use crate::support::{Page, drive};
 
 const WIDTHS: [u32; 3] = [320, 768, 1280];
 const SCHEMES: [&str; 3] = ["light", "dark", "forced"];
+
+/// What one presses, each as large as it is with its label, that is less than 44 pixels wide or high (WCAG 2.2, 2.5.5;
+/// to half a pixel, for a browser rounds). A link in running text is excepted there, and so is a point of a chart, which
+/// its table repeats.
+const SMALL: &str = r#"
+    const inText = (e) => {
+        const line = e.matches('a, button') && e.closest('p, li, td, th, dd, figcaption, legend');
+        return line && line.textContent.trim() !== e.textContent.trim();
+    };
+    const large = (e) => {
+        const { width, height } = e.getBoundingClientRect();
+        return width >= 43.5 && height >= 43.5;
+    };
+    return [...document.querySelectorAll('a, button, input, select, summary, textarea')]
+        .filter((e) => e.checkVisibility({ visibilityProperty: true }) && !e.closest('.sheet, svg') && !inText(e))
+        .filter((e) => ![e, e.closest('label'), ...(e.labels ?? [])].some((part) => part && large(part)))
+        .map((e) => `${e.outerHTML.slice(0, 80)}: ${e.getBoundingClientRect().width} x ${e.getBoundingClientRect().height}`)
+        .slice(0, 5);
+"#;
 
 impl Page {
     /// Looks at the page as it is now, in every scheme and at every width.
@@ -18,6 +37,8 @@ impl Page {
                 let fits = "return document.documentElement.scrollWidth <= innerWidth";
                 let fits = self.script(fits).await;
                 assert_eq!(fits, Value::Bool(true), "{name} is too wide at {width}, {scheme}");
+                let small = self.script(SMALL).await;
+                assert_eq!(small, json!([]), "{name}: too small to press at {width}, {scheme}");
                 self.assert_accessible().await;
             }
         }

@@ -267,7 +267,7 @@ fn to_class(start: &Start, string: usize, found: Option<&Rc<Compare>>) -> Html {
     let cores = if cores.len() < 2 { usual.cores } else { cores };
     let string = if start.others.is_empty() { usual.string } else { string };
     let lesson = Lesson { instrument: kind.key, string, cores, step: 0 };
-    html! { <p><a href={Route::Class(lesson).to_string()}>{ say!("class-open") }</a></p> }
+    html! { <p class="open-class"><a href={Route::Class(lesson).to_string()}>{ say!("class-open") }</a></p> }
 }
 
 #[derive(Clone, PartialEq, Properties)]
