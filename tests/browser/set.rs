@@ -32,13 +32,19 @@ fn Page(props: &Props) -> Html {
     }
 }
 
-/// Draws a page for a fit and gives its element, its text, and the page to take down again.
+/// Draws a page for a fit, unfolds what is folded, and gives its element, its text, and the page to take down again.
 async fn drawn(fit: Fit) -> (web_sys::Element, String, AppHandle<Page>) {
     let host = document().create_element("div").unwrap();
     document().body().unwrap().append_child(&host).unwrap();
     let page =
         yew::Renderer::<Page>::with_root_and_props(host.clone(), Props { fit: Rc::new(fit) });
     let page = page.render();
+    still(&host).await;
+    let folded = host.query_selector_all("details").unwrap();
+    for i in 0..folded.length() {
+        let part: web_sys::Element = wasm_bindgen::JsCast::unchecked_into(folded.item(i).unwrap());
+        part.set_attribute("open", "").unwrap();
+    }
     let text = still(&host).await;
     (host, text, page)
 }
@@ -259,11 +265,11 @@ fn Paper(props: &PaperProps) -> Html {
 #[wasm_bindgen_test]
 async fn the_report_of_a_string_has_every_number_day_and_partial() {
     let fit = fit(Answers { instrument: Some("cello".to_owned()), ..Answers::default() });
-    let string = fit.set.unwrap().strings.swap_remove(0);
+    let string = fit.set.unwrap().strings[0].clone();
     let report = string.report.clone();
     let host = document().create_element("div").unwrap();
     document().body().unwrap().append_child(&host).unwrap();
-    let props = PaperProps { string: Rc::new(string), problem: Rc::new(fit.problem) };
+    let props = PaperProps { string, problem: Rc::new(fit.problem) };
     let page = yew::Renderer::<Paper>::with_root_and_props(host.clone(), props).render();
     yew::platform::time::sleep(Duration::from_millis(400)).await;
     let rows = |selector: &str| count(&host, selector) as usize;

@@ -53,11 +53,6 @@ impl Page {
         self.open(path).await;
         self.reload().await;
     }
-
-    async fn open_everything(&self) {
-        self.script("document.querySelectorAll('details').forEach((d) => { d.open = true; })")
-            .await;
-    }
 }
 
 #[test]

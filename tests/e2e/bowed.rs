@@ -28,7 +28,7 @@ impl Page {
 fn a_map_is_drawn_as_it_comes_and_can_be_stopped() {
     drive(async |page| {
         page.with_set().await;
-        page.script("document.querySelector('.bow-maps').closest('details').open = true").await;
+        page.open_everything().await;
         // Within the page, for on a fast machine the map is done before the driver has looked twice.
         let stopped_early =
             "const button = (words) => [...document.querySelectorAll('.bow-maps button')]

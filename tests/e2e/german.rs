@@ -108,8 +108,8 @@ fn german_is_chosen_once_and_leads_through_the_whole_path() {
         page.until("a set is shown", "return !!document.querySelector('main .answer #strings')")
             .await;
         page.headed("Ihre Geige braucht").await;
-        page.script("for (const part of document.querySelectorAll('details')) part.open = true")
-            .await;
+        page.until("all of it is drawn", "return !!document.querySelector('.sheet')").await;
+        page.open_everything().await;
         page.until("everything is drawn", "return !!document.querySelector('.partials')").await;
         page.all_german().await;
         page.assert_accessible().await;

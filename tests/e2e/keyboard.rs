@@ -183,7 +183,7 @@ async fn a_fitting(page: &Page) {
     // Down to the bench.
     page.go_to(&[SHIFT, TAB], "it.matches('.depths input')").await;
     page.go_to(&[DOWN], "it.value === 'bench' && it.checked").await;
-    page.until("the bench is open", "return !!document.querySelector('.numbers')").await;
+    page.until("the bench is open", "return !!document.querySelector('.case .formula')").await;
     page.until("all of it is drawn", "return !!document.querySelector('.sheet')").await;
     page.tab_to("it.matches('button') && /Print/.test(it.textContent)").await;
 

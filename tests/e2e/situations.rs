@@ -121,6 +121,7 @@ impl Page {
         .await;
         // Its last part, drawn a moment after the first.
         self.until("all of it is drawn", "return !!document.querySelector('.sheet')").await;
+        self.open_everything().await;
         self.script(
             "return {
                 heading: document.querySelector('main h1').textContent,

@@ -143,6 +143,15 @@ impl Page {
         }
     }
 
+    /// Unfolds whatever is folded, and what is folded within that; both are drawn when they are unfolded.
+    pub(crate) async fn open_everything(&self) {
+        for _ in 0..2 {
+            self.script("document.querySelectorAll('details').forEach((d) => { d.open = true; })")
+                .await;
+            tokio::time::sleep(Duration::from_millis(300)).await;
+        }
+    }
+
     /// Runs the body of a function in the page and returns what it returns.
     pub(crate) async fn script(&self, body: &str) -> Value {
         self.client.execute(body, Vec::new()).await.unwrap()

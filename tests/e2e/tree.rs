@@ -302,7 +302,7 @@ fn a_fitting_through_the_tree_that_screen_readers_read() {
 
         // The bench, with everything unfolded.
         page.activate("radio", "At the bench").await;
-        page.until("the bench is open", "return !!document.querySelector('.numbers')").await;
+        page.until("the bench is open", "return !!document.querySelector('.case .formula')").await;
         page.until("all of it is drawn", "return !!document.querySelector('.sheet')").await;
         for _ in 0..3 {
             let tree = page.tree().await;
@@ -335,11 +335,7 @@ fn the_other_rooms_through_the_tree() {
         ] {
             page.open(path).await;
             page.until("it is drawn", &format!("return !!document.querySelector('{drawn}')")).await;
-            page.script(
-                "for (const part of document.querySelectorAll('details')) part.open = true",
-            )
-            .await;
-            tokio::time::sleep(Duration::from_millis(200)).await;
+            page.open_everything().await;
             page.tree().await.assert_told(path);
         }
     });

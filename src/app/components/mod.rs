@@ -10,6 +10,7 @@ pub mod evidence;
 pub mod faults;
 pub mod field;
 pub mod findings;
+pub mod fold;
 pub mod habits;
 pub mod inside;
 pub mod later;

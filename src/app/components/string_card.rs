@@ -7,7 +7,7 @@ use yew::prelude::*;
 
 use super::balance::Balance;
 use super::bow_map::BowMaps;
-use super::later::Later;
+use super::fold::Fold;
 use super::nights::Nights;
 use super::partials::Partials;
 use super::portrait::{Portrait, ScaleBar};
@@ -37,8 +37,6 @@ pub struct StringCardProps {
     pub depth: Depth,
     /// What to beware of with this string.
     pub cautions: Vec<Caution>,
-    /// Which answer it is of, and when what lies under the summaries is drawn. See [`Later`].
-    pub later: (usize, u32),
     /// The person wants it beside its rival.
     pub on_compare: Callback<()>,
     /// The person wants its report on paper.
@@ -56,7 +54,6 @@ pub fn StringCard(props: &StringCardProps) -> Html {
     if string.standing != "new" {
         return stays(string, name, &id);
     }
-    let (of, turn) = props.later;
     let print = props.on_print.reform(|_: MouseEvent| ());
     let compare = props.on_compare.reform(|_: MouseEvent| ());
     html! {
@@ -106,46 +103,31 @@ pub fn StringCard(props: &StringCardProps) -> Html {
             if !string.changes.is_empty() {
                 { changes(string, name) }
             }
-            <details>
-                <summary>{ say!("card-balance", name = name.as_str()) }</summary>
-                <Later {of} {turn}>
-                    <Balance string={string.clone()} name={name.clone()} />
-                </Later>
-            </details>
-            <details>
-                <summary>{ say!("card-bow", name = name.as_str()) }</summary>
-                <Later {of} {turn}>
-                    <BowMaps instrument={props.problem.instrument.clone()} name={name.clone()} strings={Rc::new(under_bow::mapped(string, name))} />
-                </Later>
-            </details>
-            <details>
-                <summary>{ say!("card-made", name = name.as_str()) }</summary>
-                <Later {of} {turn}>
-                    <dl class="made">
-                        <dt>{ say!("card-core") }</dt>
-                        <dd>{ capital(&core(&construction.core)) }{ "." }{ picture_note(construction) }</dd>
-                        <dt>{ say!("card-wound") }</dt>
-                        <dd>{ capital(&windings(&construction.windings)) }{ "." }</dd>
-                        <dt>{ say!("card-among") }</dt>
-                        <dd>{ bands(string) }</dd>
-                    </dl>
-                </Later>
-            </details>
-            <details>
-                <summary>{ say!("card-numbers", name = name.as_str()) }</summary>
-                <Later {of} {turn}>
-                    <Numbers report={report.clone()} name={the_string(name)} />
-                    <Doubts report={report.clone()} />
-                    <Nights nights={report.nights.clone()} name={name.clone()} />
-                    <Partials partials={report.partials.clone()} ring={report.numbers.get("ring_s").cloned()} name={name.clone()} />
-                </Later>
-            </details>
-            <details>
-                <summary>{ say!("card-worths", name = name.as_str()) }</summary>
-                <Later {of} {turn}>
-                    { worths(string, name) }
-                </Later>
-            </details>
+            <Fold summary={say!("card-balance", name = name.as_str())}>
+                <Balance string={string.clone()} name={name.clone()} />
+            </Fold>
+            <Fold summary={say!("card-bow", name = name.as_str())}>
+                <BowMaps instrument={props.problem.instrument.clone()} name={name.clone()} strings={Rc::new(under_bow::mapped(string, name))} />
+            </Fold>
+            <Fold summary={say!("card-made", name = name.as_str())}>
+                <dl class="made">
+                    <dt>{ say!("card-core") }</dt>
+                    <dd>{ capital(&core(&construction.core)) }{ "." }{ picture_note(construction) }</dd>
+                    <dt>{ say!("card-wound") }</dt>
+                    <dd>{ capital(&windings(&construction.windings)) }{ "." }</dd>
+                    <dt>{ say!("card-among") }</dt>
+                    <dd>{ bands(string) }</dd>
+                </dl>
+            </Fold>
+            <Fold summary={say!("card-numbers", name = name.as_str())}>
+                <Numbers report={report.clone()} name={the_string(name)} />
+                <Doubts report={report.clone()} />
+                <Nights nights={report.nights.clone()} name={name.clone()} />
+                <Partials partials={report.partials.clone()} ring={report.numbers.get("ring_s").cloned()} name={name.clone()} />
+            </Fold>
+            <Fold summary={say!("card-worths", name = name.as_str())}>
+                { worths(string, name) }
+            </Fold>
         </section>
     }
 }

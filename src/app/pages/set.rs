@@ -125,8 +125,8 @@ fn Chosen(props: &ChosenProps) -> Html {
     let names = words::names(set);
     // Another answer lies at another address.
     let of = Rc::as_ptr(&props.fit) as usize;
-    // The strings come first, from the top down, then their depths.
-    let turn = |behind: u32| 2 * set.strings.len() as u32 + behind;
+    // The strings come first, from the top down.
+    let turn = |behind: u32| set.strings.len() as u32 + behind;
     let px_per_mm = magnification(set.strings.iter().map(|s| &s.report.construction), WIDEST_PX);
     let urgent: Vec<_> = set
         .plan
@@ -168,8 +168,7 @@ fn Chosen(props: &ChosenProps) -> Html {
                     let cautions = set.plan.cautions.iter().filter(|c| c.string == Some(i)).cloned().collect::<Vec<_>>();
                     html! {
                         <Later key={i} {of} turn={i as u32 + 1}>
-                        <StringCard string={s.clone()} problem={problem.clone()} name={names[i].clone()}
-                            later={(of, set.strings.len() as u32)} px_per_mm={px_per_mm} {depth} cautions={cautions} on_compare={props.page.on_compare.reform(move |()| i)} on_print={on_print(i)} />
+                        <StringCard string={s.clone()} problem={problem.clone()} name={names[i].clone()} px_per_mm={px_per_mm} {depth} cautions={cautions} on_compare={props.page.on_compare.reform(move |()| i)} on_print={on_print(i)} />
                         </Later>
                     }
                 }) }
