@@ -1,7 +1,8 @@
 //! The last step of a build, run by Trunk when it has written everything else.
 //!
-//! Trunk leaves three things undone that the page needs:
+//! Trunk leaves four things undone that the page needs:
 //! - its start script stands inside the page, which the page's policy forbids: it moves to a file;
+//! - its style sheets are six files: they become one, which weighs a seventh less and is asked for once;
 //! - the worker's files bear no hash in their names, so that an old one could meet a new page: they get one;
 //! - the service worker does not know the files it is to keep: they are listed in it.
 //!
@@ -33,7 +34,7 @@ pub fn finish(folder: &Path) -> io::Result<()> {
         fs::write(folder.join(language.file()), language.messages())?;
     }
     let page_file = folder.join("index.html");
-    let mut page = fs::read_to_string(&page_file)?;
+    let mut page = with_one_style_sheet(&fs::read_to_string(&page_file)?, folder)?;
 
     while let Some(script) = inline_script(&page) {
         let name = format!("start-{}.js", hash(&[script.body.as_bytes()]));
@@ -114,6 +115,28 @@ pub fn finish(folder: &Path) -> io::Result<()> {
     fs::write(service_worker, filled)
 }
 
+/// The page with all its style sheets in one file, in their order, where the first of them was asked for.
+fn with_one_style_sheet(page: &str, folder: &Path) -> io::Result<String> {
+    let (mut joined, mut styles, mut first) = (String::new(), String::new(), None);
+    for piece in page.split_inclusive('>') {
+        let tag = piece.trim_start();
+        let name = tag.split(['=', '"', ' ', '>']).find(|word| word.ends_with(".css"));
+        match name.filter(|_| tag.starts_with("<link") && tag.contains("stylesheet")) {
+            Some(name) => {
+                first.get_or_insert(joined.len());
+                styles += &fs::read_to_string(folder.join(name))?;
+                fs::remove_file(folder.join(name))?;
+            }
+            None => joined += piece,
+        }
+    }
+    let first = first.ok_or_else(|| io::Error::other("the page asks for no style sheet"))?;
+    let name = format!("style-{}.css", hash(&[&styles]));
+    fs::write(folder.join(&name), styles)?;
+    joined.insert_str(first, &format!("<link href=./{name} rel=stylesheet>"));
+    Ok(joined)
+}
+
 /// A script without the remarks and indents that wasm-bindgen writes for people; it writes no text of several lines.
 fn without_remarks(script: &str) -> String {
     let mut kept = String::new();
@@ -184,7 +207,7 @@ mod tests {
     use crate::place;
 
     const PAGE: &str = "<meta name=\"worker\" content=\"./worker_loader.js\"><script src=\"./a.js\"></script>\
-        <script type=\"module\">start()</script><p>end";
+        <link href=./one.css rel=stylesheet>\n<link rel=\"stylesheet\" href=\"./two.css\"><script type=\"module\">start()</script><p>end";
 
     fn built(name: &str, icon: &str) -> std::path::PathBuf {
         let folder = place::target().join("tmp").join(name);
@@ -197,6 +220,8 @@ mod tests {
             ("worker_loader.js", "import init from './worker.js'"),
             ("sw.js", "const BUILD = \"\";\nconst FILES = [];\n"),
             ("icons/icon.svg", icon),
+            ("one.css", "a{b:c}"),
+            ("two.css", "d{e:f}"),
         ] {
             fs::write(folder.join(file), text).unwrap();
         }
@@ -205,17 +230,21 @@ mod tests {
     }
 
     #[test]
-    fn no_script_stays_in_the_page_and_every_file_is_listed() {
+    fn no_script_stays_in_the_page_its_styles_are_one_and_every_file_is_listed() {
         let folder = built("finish", "<svg/>");
         let page = fs::read_to_string(folder.join("index.html")).unwrap();
         assert!(inline_script(&page).is_none() && page.ends_with("<p>end"), "{page}");
         let service_worker = fs::read_to_string(folder.join("sw.js")).unwrap();
         let list = service_worker.split_once("FILES = ").unwrap().1.trim_end_matches(";\n");
         let files: Vec<String> = serde_json::from_str(list).unwrap();
-        assert_eq!(files.len(), 9, "{list}");
+        assert_eq!(files.len(), 10, "{list}");
         for file in &files {
             assert!(folder.join(file).exists(), "{file}");
         }
+        let style = files.iter().find(|file| file.ends_with(".css")).unwrap();
+        assert_eq!(fs::read_to_string(folder.join(style)).unwrap(), "a{b:c}d{e:f}");
+        assert_eq!(page.matches("stylesheet").count(), 1, "{page}");
+        assert!(page.contains(style.as_str()) && !page.contains("two.css"), "{page}");
         let loader = files.iter().find(|file| file.starts_with("worker_loader-")).unwrap();
         assert!(page.contains(loader));
         let names_another = |file: &str, extension: &str| {
