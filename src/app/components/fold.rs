@@ -1,7 +1,7 @@
 //! A part of a page that is folded away, and drawn when somebody unfolds it.
 //!
-//! Most of an answer's numbers are never looked at: drawn unseen they were three quarters of the page, and held up
-//! what is looked at.
+//! Most of an answer's numbers are never looked at, most fields never filled in: drawn unseen they were three quarters
+//! of the page, and held up what is looked at.
 
 use yew::prelude::*;
 
@@ -9,23 +9,27 @@ use yew::prelude::*;
 #[derive(Clone, PartialEq, Properties)]
 pub struct FoldProps {
     /// What is inside, in a few words.
-    pub summary: AttrValue,
+    pub summary: Html,
+    /// Whether it is unfolded at first; from then on whoever reads it decides.
+    #[prop_or_default]
+    pub open: bool,
     /// What is inside.
     pub children: Html,
 }
 
-/// A part that is folded away at first. Once drawn, it stays.
+/// A part that can be folded away. Once drawn, it stays.
 #[component]
 pub fn Fold(props: &FoldProps) -> Html {
+    let open = *use_state(|| props.open);
     // Where a page is written without a browser, nobody could unfold it.
-    let drawn = use_state(|| cfg!(not(target_arch = "wasm32")));
+    let drawn = use_state(|| open || cfg!(not(target_arch = "wasm32")));
     let ontoggle = {
         let drawn = drawn.setter();
         Callback::from(move |_: Event| drawn.set(true))
     };
     html! {
-        <details {ontoggle}>
-            <summary>{ &props.summary }</summary>
+        <details {open} {ontoggle}>
+            <summary>{ props.summary.clone() }</summary>
             if *drawn {
                 { props.children.clone() }
             }

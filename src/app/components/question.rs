@@ -6,10 +6,11 @@ use strings::material;
 use yew::prelude::*;
 
 use crate::components::field::{Choices, NumberField, Scale, TextField, Tick, Ticks};
+use crate::components::fold::Fold;
 use crate::fields::{self, Flag, Number, Wish, Word};
 use crate::hooks::{Store, use_store};
 use crate::platform::{field, pointer};
-use crate::state::{Action, OfString};
+use crate::state::{Action, OfString, Slip};
 use crate::words::questions::{self, BOTHERS, FAMILIES, GAUGE_CLASSES, Question, Text};
 use crate::words::{naming, say};
 
@@ -234,26 +235,30 @@ fn select(
 fn strings_field(store: &Store) -> Html {
     let text = Question::Strings.text();
     let answers = &store.document.answers;
+    let slips = store.slips();
     html! {
         <fieldset class="field" id="strings" aria-describedby="strings-why">
             <legend>{ text.ask }</legend>
             <p class="why" id="strings-why">{ text.why }</p>
             <p class="hint">{ say!("string-note-hint") }</p>
             <div class="each-string">
-                { for fields::tuned(answers).into_iter().enumerate().map(|(i, tuned)| one_string(store, i, tuned)) }
+                { for fields::tuned(answers).into_iter().enumerate().map(|(i, tuned)| one_string(store, &slips, i, tuned)) }
             </div>
         </fieldset>
     }
 }
 
-fn one_string(store: &Store, i: usize, tuned: &'static str) -> Html {
+fn one_string(store: &Store, slips: &[Slip], i: usize, tuned: &'static str) -> Html {
     let answer = store.document.answers.strings.get(i).cloned().unwrap_or_default();
     let key = |name: &str| format!("strings.{i}.{name}");
     let (note, family, now) = (key("note"), key("family"), key("today.family"));
     let left = note.clone();
     let fault = store.shown(&note).or_else(|| store.shown(&family));
     let unknown = store.shown(&now);
-    let known = answer.today != Today::default() || answer.keep || !answer.bothers.is_empty();
+    let known = answer.today != Today::default()
+        || answer.keep
+        || !answer.bothers.is_empty()
+        || any_in(slips, &key("today."));
     let metals: Vec<_> = material::METALS
         .iter()
         .filter(|m| m.outer)
@@ -262,6 +267,12 @@ fn one_string(store: &Store, i: usize, tuned: &'static str) -> Html {
     let families = FAMILIES.map(|key| (key, questions::family_label(key)));
     let gauges = GAUGE_CLASSES.map(|key| (key, questions::gauge_label(key)));
     let unknown_word = say!("unknown");
+    let now_on_it = html! {
+        <>
+            { say!("string-now") }
+            <span class="unseen">{ say!("string-now-of", note = tuned) }</span>
+        </>
+    };
     let keep = vec![Tick { key: "keep", label: say!("string-stays"), ticked: answer.keep }];
     html! {
         <fieldset class="one-string" key={i}>
@@ -275,11 +286,7 @@ fn one_string(store: &Store, i: usize, tuned: &'static str) -> Html {
                 on_leave={leave(store, left)}
             />
             { select(store, (i, family, say!("string-kind"), say!("string-any-kind")), &families, answer.family.as_ref(), OfString::Family) }
-            <details open={known || unknown.is_some()}>
-                <summary>
-                    { say!("string-now") }
-                    <span class="unseen">{ say!("string-now-of", note = tuned) }</span>
-                </summary>
+            <Fold summary={now_on_it} open={known}>
                 { select(store, (i, now, say!("string-kind-now"), unknown_word), &families, answer.today.family.as_ref(), OfString::TodayFamily) }
                 if let Some(unknown) = unknown {
                     <p class="fault">{ unknown }</p>
@@ -302,9 +309,14 @@ fn one_string(store: &Store, i: usize, tuned: &'static str) -> Html {
                         Action::OfString(i, OfString::Bother(bother.to_owned(), yes))
                     })}
                 />
-            </details>
+            </Fold>
         </fieldset>
     }
+}
+
+/// Whether a fault lies in a field whose name begins so.
+fn any_in(slips: &[Slip], begins: &str) -> bool {
+    slips.iter().any(|slip| slip.field.starts_with(begins))
 }
 
 fn weights_field(store: &Store) -> Html {
@@ -321,16 +333,14 @@ fn weights_field(store: &Store) -> Html {
             />
         }
     };
-    let any = !store.document.answers.weights.is_empty()
-        || store.slips().iter().any(|slip| slip.field.starts_with("weights."));
+    let any = !store.document.answers.weights.is_empty() || any_in(&store.slips(), "weights.");
     html! {
         <fieldset class="field" id="weights" aria-describedby="weights-why">
             <legend>{ text.ask }</legend>
             <p class="why" id="weights-why">{ text.why }</p>
-            <details open={any}>
-                <summary>{ say!("weights-summary", count = desirability::COUNT) }</summary>
+            <Fold summary={say!("weights-summary", count = desirability::COUNT)} open={any}>
                 <div class="weights">{ for (0..desirability::COUNT).map(weight) }</div>
-            </details>
+            </Fold>
         </fieldset>
     }
 }

@@ -34,6 +34,10 @@ pub fn focus_id(id: &str) {
         focus_heading();
         return;
     };
+    // What is folded away cannot have the focus.
+    if let Ok(Some(folded)) = element.closest("details:not([open])") {
+        drop(folded.set_attribute("open", ""));
+    }
     // A list of faults is read as a whole; of a group of choices, the chosen one is where the keyboard enters it.
     let inside = |selector: &str| element.query_selector(selector).ok().flatten();
     let field = if element.has_attribute("tabindex") {
