@@ -129,9 +129,9 @@ impl Finder {
 pub const CALM_MS: u32 = 120;
 
 /// Finds sets for the answers in the store. Once they have stood for a while the set is asked for unbidden: in a room
-/// that leads to it, it is ready before anybody presses for it.
+/// that leads to it, it is ready before anybody presses for it. Without a while it is asked for at once.
 #[hook]
-pub fn use_finder(store: &Store, calm_ms: u32) -> Finder {
+pub fn use_finder(store: &Store, calm_ms: Option<u32>) -> Finder {
     let model = use_model();
     let find = {
         let (store, model) = (store.clone(), model.clone());
@@ -175,11 +175,11 @@ pub fn use_finder(store: &Store, calm_ms: u32) -> Finder {
         use_effect_with(wanted, move |wanted| {
             let clock = match (wanted, calm_ms) {
                 (None, _) => None,
-                (_, 0) => {
+                (_, None) => {
                     find.emit(());
                     None
                 }
-                _ => Some(Timeout::new(calm_ms, move || find.emit(()))),
+                (_, Some(calm_ms)) => Some(Timeout::new(calm_ms, move || find.emit(()))),
             };
             move || drop(clock)
         });

@@ -25,7 +25,7 @@ pub struct Props {
 pub fn AskPage(props: &Props) -> Html {
     let Props { screen, checking } = *props;
     let store = use_store();
-    let finder = use_finder(&store, CALM_MS);
+    let finder = use_finder(&store, Some(CALM_MS));
     // Counts the times when a fault stood in the way, for the summary takes the focus each time.
     let stopped = use_state(|| 0_u32);
     use_effect_with(*stopped, |stopped| {

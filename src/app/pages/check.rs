@@ -16,7 +16,7 @@ use crate::words::say;
 #[component]
 pub fn CheckPage() -> Html {
     let store = use_store();
-    let finder = use_finder(&store, CALM_MS);
+    let finder = use_finder(&store, Some(CALM_MS));
     let stopped = use_state(|| 0_u32);
     use_effect_with(*stopped, |stopped| {
         if *stopped > 0 {

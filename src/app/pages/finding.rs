@@ -20,7 +20,7 @@ const PATIENCE: u32 = 25;
 #[component]
 pub fn FindingPage() -> Html {
     let store = use_store();
-    let finder = use_finder(&store, 0);
+    let finder = use_finder(&store, None);
     let slips = store.slips();
     let sureness = use_certainty(store.found.as_ref());
     let again = {
