@@ -52,7 +52,7 @@ pub struct SetPageProps {
 }
 
 /// How wide the thickest string of a set is drawn, in pixels: four of them stand beside each other on a laptop.
-const WIDEST_PX: f64 = 132.0;
+const WIDEST_PX: f64 = 128.0;
 /// The same where two sets stand beside each other.
 const WIDEST_OF_TWO_PX: f64 = 80.0;
 
