@@ -217,9 +217,12 @@ fn the_first_screens_say_the_same_before_the_other_messages_have_come() {
             // What another room says is waited for, and where it does not come, that is told.
             page.open("#/words").await;
             page.reload().await;
-            let words = page.script(said).await;
-            let told = words.as_str().unwrap().contains("could not be fetched");
-            assert_eq!(told, blocked != json!([]), "{words}");
+            let (what, come) = if blocked == json!([]) {
+                ("the words have come", "querySelectorAll('main dt').length > 10")
+            } else {
+                ("that is told", "body.textContent.includes('could not be fetched')")
+            };
+            page.until(what, &format!("return document.{come}")).await;
         }
         let (before, after) = texts.split_at(EARLY.len());
         for ((room, before), after) in EARLY.iter().zip(before).zip(after) {
