@@ -76,6 +76,8 @@ pub fn SheetPaper(props: &SheetPaperProps) -> Html {
                 <div>
                     <p class="sheet-title">{ verdict::answer(fit) }</p>
                     if let Some(title) = verdict::all_the_same(fit) {
+                        { for verdict::reasons(fit).into_iter().map(|reason| html! { <p>{ reason }</p> }) }
+                        { looks(fit) }
                         <p>{ title }</p>
                         <p>{ words::answer(fit) }</p>
                     }
@@ -114,11 +116,8 @@ pub fn SheetPaper(props: &SheetPaperProps) -> Html {
             if let Sureness::Known(sure) = &props.sureness {
                 { for certainty::on_paper(set, sure, &props.answers).into_iter().map(|line| html! { <p class="sheet-sure">{ line }</p> }) }
             }
-            if !fit.verdict.findings.is_empty() {
-                <p class="sheet-looks">
-                    <strong>{ say!("sheet-look") }{ " " }</strong>
-                    { verdict::on_paper(fit).join(" ") }
-                </p>
+            if verdict::all_the_same(fit).is_none() {
+                { looks(fit) }
             }
             <div class="sheet-two">
                 <div>
@@ -142,6 +141,18 @@ pub fn SheetPaper(props: &SheetPaperProps) -> Html {
             </div>
             <p class="sheet-foot">{ plan::caution("luthier-decides") }{ " " }{ say!("sheet-foot") }</p>
         </section>
+    }
+}
+
+/// What bothers, and what to look at first; where that comes before any string, it is the reason.
+fn looks(fit: &Fit) -> Html {
+    html! {
+        if !fit.verdict.findings.is_empty() {
+            <p class="sheet-looks">
+                <strong>{ say!("sheet-look") }{ " " }</strong>
+                { verdict::on_paper(fit).join(" ") }
+            </p>
+        }
     }
 }
 

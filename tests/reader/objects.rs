@@ -100,7 +100,7 @@ fn a_word_on_another_rung_meets_one() {
             ("in the lower part of what is usual", "in the upper part of what is usual"),
             ("very likely the best", "likely the best"),
             ("It is a close call.", "These kinds of string are likely the best for you."),
-            ("nearly always stays ahead", "mostly stays ahead"),
+            ("nearly always the better one", "mostly the better one"),
             ("counted for more", "counted for less"),
             ("counted for less", "counted for more"),
             ("would be of heavy gauge", "would be of light gauge"),

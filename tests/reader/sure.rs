@@ -19,8 +19,8 @@ pub(crate) const OF_SURE: &[Phrase] = &[
     ("Would change it first: {~}", |h| { let said = h.hole(0).to_owned(); judge(h, &said) }),
     ("These kinds of string are very likely the best for you.", |h| { level(h, false)?; chosen(h, "very likely") }),
     ("These kinds of string are likely the best for you.", |h| { level(h, false)?; chosen(h, "likely") }),
-    ("The two sets lie close together, but the first nearly always stays ahead.", |h| { level(h, true)?; chosen(h, "very likely") }),
-    ("The two sets lie close together, but the first mostly stays ahead.", |h| { level(h, true)?; chosen(h, "likely") }),
+    ("The two sets are nearly as good as each other, but the first is nearly always the better one.", |h| { level(h, true)?; chosen(h, "very likely") }),
+    ("The two sets are nearly as good as each other, but the first is mostly the better one.", |h| { level(h, true)?; chosen(h, "likely") }),
     ("It is a close call.", |h| { h.tally.words += 1; holds(chosen_share(h)? < 0.65) }),
     ("Another set is as good a choice: {~}.", |h| {
         level(h, false)?;
@@ -32,7 +32,7 @@ pub(crate) const OF_SURE: &[Phrase] = &[
         level(h, false)?;
         holds(chosen_share(h)? < 0.65)
     }),
-    ("In {#} of 100 draws these kinds come out best, give or take {#}.", |h| {
+    ("In {#} of 100 tries, with answers and numbers moved a little, these kinds come out best, give or take {#}.", |h| {
         h.is_number(0, hundred(&sure(h)["chosen"]["share"]))?;
         h.is_number(1, hundred(&sure(h)["chosen"]["error"]))
     }),
@@ -74,7 +74,7 @@ pub(crate) const OF_SURE: &[Phrase] = &[
         holds(sure(h)["turned"] == 0 && list(&sure(h)["turning_points"]).is_empty())
     }),
     ("We changed {#} answers and weights, one at a time.", |h| h.is_number(0, real(&sure(h)["tried"]))),
-    ("Some answers might, but none was confirmed in the time there is.", |h| {
+    ("Some answers might, but we ran out of time to make sure of any.", |h| {
         holds(sure(h)["turned"] != 0 && list(&sure(h)["turning_points"]).is_empty())
     }),
     ("One step {~} (from {#} to {#} on the scale, {#} is not enough): {~}.", |h| wish(h, None, 0, Some((1, 2, Some(3))), 4)),

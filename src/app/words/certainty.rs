@@ -279,11 +279,11 @@ fn then(set: &Set, turned: &[TurnedString]) -> String {
     list(&parts)
 }
 
-/// The two lines of the printed sheet.
+/// The two lines of the printed sheet. Whoever takes it home has no scale before them, so its change is told in words.
 #[must_use]
 pub fn on_paper(set: &Set, sure: &Certainty, answers: &Answers) -> Vec<String> {
     let how = over(set, sure).join(" ");
-    let turns = turns(set, sure, answers, Depth::Numbers);
+    let turns = turns(set, sure, answers, Depth::Words);
     let first = turns.first().map(|turn| say!("turn-sheet", turn = turn));
     let how = say!("sure-sheet", sure = format!("{how} {}", counted(set, sure)[0]));
     core::iter::once(how).chain(first).map(|line| capital(&line)).collect()

@@ -35,4 +35,4 @@ column-under = Die Zahl darunter
 column-met = Erfüllt, von 100
 column-weight = Gewicht
 card-judgement = ein Urteil
-card-bands = Solche Saiten ({ word-families }) werden hier in Stärken von { $gauges } gemacht, für { $forces }, mit { $low } bis { $high } % Dehnung.
+card-bands = Solche Saiten ({ word-families }) werden hier in Stärken von { $gauges } gemacht, für { $forces }, mit { $low } bis { $high } % Dehnung.

@@ -12,12 +12,12 @@ sure-very-likely = Diese Bauarten sind sehr wahrscheinlich die besten für Sie.
 sure-likely = Diese Bauarten sind wahrscheinlich die besten für Sie.
 sure-close-call = Es ist knapp.
 sure-equal = Ein anderer Satz ist eine ebenso gute Wahl: { $families }.
-sure-level-very-likely = Die beiden Sätze liegen nah beieinander, aber der erste bleibt fast immer vorn.
-sure-level-likely = Die beiden Sätze liegen nah beieinander, aber der erste bleibt meist vorn.
+sure-level-very-likely = Die beiden Sätze sind fast gleich gut, aber der erste ist fast immer der bessere.
+sure-level-likely = Die beiden Sätze sind fast gleich gut, aber der erste ist meist der bessere.
 sure-leads = So wie Sie geantwortet haben, liegt er vorn; ein wenig anders gemeint, vielleicht ein anderer.
 sure-more = Woher wir das wissen, und was es ändern würde
 sure-how = Niemand meint eine Antwort aufs Haar genau, und keine unserer Zahlen ist aufs Haar genau bekannt. Wir haben alle ein wenig verschoben, immer wieder, und jedes Mal den besten Satz gesucht.
-sure-chosen = In { $share } von 100 Ziehungen sind diese Bauarten die besten, auf { $error } genau.
+sure-chosen = In { $share } von 100 Versuchen mit leicht verschobenen Antworten und Zahlen sind diese Bauarten die besten, auf { $error } genau.
 sure-second = Der zweite Satz ist in { $share } von 100 der beste.
 sure-next = Danach liegt am häufigsten vorn: { $families }, in { $share } von 100.
 sure-string = { $name }: { $family }, { $word }; Stärke { $gauge }, { $gauge_word }.
@@ -34,7 +34,7 @@ sure-sources = Woher die Zahlen und ihre Spannen kommen
 
 turn-title = Was es ändern würde
 turn-none = Keine einzelne Antwort würde Bauart oder Stärke einer Saite ändern. Wir haben { $tried } Antworten und Gewichte geändert, eine nach der anderen.
-turn-unsure = Manche Antworten vielleicht, aber keine hat sich in der verfügbaren Zeit bestätigt.
+turn-unsure = Manche Antworten vielleicht, aber die Zeit reichte nicht, um sich einer zu vergewissern.
 turn-steps = { $steps ->
     [one] Einen Schritt { $more }
    *[other] { $steps } Schritte { $more }
@@ -69,13 +69,13 @@ reason-plain-fitters = { $side ->
 }
 reason-plain-fitters-alone = Geigenbauer kennen Kerne, die die Stimmung besser halten.
 reason-plain-weakest = Ihr schwächster Punkt: { $what }.
-reason-more = Das sind { $percent } % mehr
-reason-less = Das sind { $percent } % weniger
+reason-more = Das sind { $percent } % mehr
+reason-less = Das sind { $percent } % weniger
 reason-times = Das ist { $times }-mal so viel
 reason-times-other = Die andere hat { $times }-mal so viel
 reason-cents-more = Das sind { $cents } Cent mehr
 reason-cents-less = Das sind { $cents } Cent weniger
-reason-noticed = { $by }; bemerkt wird etwa ab { $least } %.
+reason-noticed = { $by }; bemerkt wird etwa ab { $least } %.
 reason-noticed-cents = { $by }; bemerkt wird etwa ab { $least } Cent.
 reason-ranks = Bei { $count } Saiten, die nicht zum Anpassen dienten, beträgt die Rangkorrelation mit der Simulation { $all }, bei denen einer Stelle { $place }.
 reason-carries = Zur Wertung trägt „{ $what }“ hier { $gain } bei, mit einem Gewicht von { $weight }.

@@ -24,4 +24,4 @@ maker-form = Form
 maker-flat = Flachband
 maker-round = Runddraht
 maker-thickness = Dicke, mm
-maker-gap = Lücke zwischen den Windungen, % ihrer Breite
+maker-gap = Lücke zwischen den Windungen, % ihrer Breite

@@ -35,4 +35,4 @@ column-under = The number under it
 column-met = Met, of 100
 column-weight = Weight
 card-judgement = a judgement
-card-bands = { $Kind } strings are made here from { $gauges } across, for { $forces }, stretching { $low } to { $high } %.
+card-bands = { $Kind } strings are made here from { $gauges } across, for { $forces }, stretching { $low } to { $high } %.

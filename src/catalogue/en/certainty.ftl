@@ -12,12 +12,12 @@ sure-very-likely = These kinds of string are very likely the best for you.
 sure-likely = These kinds of string are likely the best for you.
 sure-close-call = It is a close call.
 sure-equal = Another set is as good a choice: { $families }.
-sure-level-very-likely = The two sets lie close together, but the first nearly always stays ahead.
-sure-level-likely = The two sets lie close together, but the first mostly stays ahead.
+sure-level-very-likely = The two sets are nearly as good as each other, but the first is nearly always the better one.
+sure-level-likely = The two sets are nearly as good as each other, but the first is mostly the better one.
 sure-leads = As you answered it leads; meant a little otherwise, another may.
 sure-more = How we know, and what would change it
 sure-how = Nobody means an answer to the hair, and no number of ours is known to the hair. We moved all of them a little, again and again, and looked each time for the best set.
-sure-chosen = In { $share } of 100 draws these kinds come out best, give or take { $error }.
+sure-chosen = In { $share } of 100 tries, with answers and numbers moved a little, these kinds come out best, give or take { $error }.
 sure-second = The second set comes out best in { $share } of 100.
 sure-next = After these, most often best are { $families }: in { $share } of 100.
 sure-string = { $name }: { $family }, { $word }; { $gauge } gauge, { $gauge_word }.
@@ -34,7 +34,7 @@ sure-sources = Where the numbers and their ranges come from
 
 turn-title = What would change it
 turn-none = No single answer would change the kind or the gauge of a string. We changed { $tried } answers and weights, one at a time.
-turn-unsure = Some answers might, but none was confirmed in the time there is.
+turn-unsure = Some answers might, but we ran out of time to make sure of any.
 turn-steps = { $steps ->
     [one] One step { $more }
    *[other] { $steps } steps { $more }
@@ -69,13 +69,13 @@ reason-plain-fitters = { $side ->
 }
 reason-plain-fitters-alone = Fitters have seen cores that hold their pitch better.
 reason-plain-weakest = Its weakest point is { $what }.
-reason-more = That is { $percent } % more
-reason-less = That is { $percent } % less
+reason-more = That is { $percent } % more
+reason-less = That is { $percent } % less
 reason-times = That is { $times } times as much
 reason-times-other = The other has { $times } times as much
 reason-cents-more = That is { $cents } cents more
 reason-cents-less = That is { $cents } cents less
-reason-noticed = { $by }; { $least } % is about the least that is noticed.
+reason-noticed = { $by }; { $least } % is about the least that is noticed.
 reason-noticed-cents = { $by }; { $least } cents are about the least that is noticed.
 reason-ranks = Over { $count } strings that it was not fitted to, its ranks correlate with those of the simulation by { $all }, over those of one place by { $place }.
 reason-carries = Of the score, { $what } carries { $gain } here, by a weight of { $weight }.

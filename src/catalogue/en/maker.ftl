@@ -24,4 +24,4 @@ maker-form = Form
 maker-flat = flat ribbon
 maker-round = round wire
 maker-thickness = Thickness, mm
-maker-gap = Gap between turns, % of their width
+maker-gap = Gap between turns, % of their width

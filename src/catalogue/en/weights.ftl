@@ -8,10 +8,10 @@ swings-title = Weigh the wishes yourself
 swings-how = Think of each as one swing, from the worst to the best that there is. Which swing would you want most? Push it furthest right, and set the others against it. The set follows at once.
 swings-reset = Weigh them as my answers do
 # What is seen beside the slider, and what is read aloud with the wish’s name before it.
-swings-counts = counts { $share } %
+swings-counts = counts { $share } %
 
 swing-feel = from far too slack or stiff to just right
-swing-elasticity = from { $from } to { $to } % of stretch
+swing-elasticity = from { $from } to { $to } % of stretch
 swing-settling = from { $from } to { $to } days until it has settled
 swing-drift = from { $from } to { $to } cents of drift in your room
 swing-fitters-judgement = from the least steady core to the steadiest
@@ -20,7 +20,7 @@ swing-bow-room = from { $from } to { $to } dB between the lightest and the harde
 swing-power = from far off to just as wanted
 swing-brightness = from far off to just as wanted
 swing-ring = from { $from } to { $to } swings until a plucked note has faded
-swing-durability = from { $from } to { $to } % of its strength used
+swing-durability = from { $from } to { $to } % of its strength used
 swing-care = from an outside that wears soon to one that lasts
 swing-price = from far over what may be spent to within it
 swing-availability = from made sometimes to on every shelf
