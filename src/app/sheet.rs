@@ -78,7 +78,7 @@ pub fn SheetPaper(props: &SheetPaperProps) -> Html {
                     if let Some(title) = verdict::all_the_same(fit) {
                         { for verdict::reasons(fit).into_iter().map(|reason| html! { <p>{ reason }</p> }) }
                         { looks(fit) }
-                        <p>{ title }</p>
+                        <p><strong>{ title }</strong></p>
                         <p>{ words::answer(fit) }</p>
                     }
                     <p>{ instrument(problem) }</p>
