@@ -255,6 +255,19 @@ fn half_a_number_stays_and_says_what_would_do() {
         .await;
         assert_eq!(page.document().await["answers"]["a4_hz"], 440.0);
 
+        // A fault that was folded away is unfolded by the way to it.
+        page.script("document.querySelector('#weights details').open = true").await;
+        page.until("it is drawn", "return !!document.getElementById('weights.feel')").await;
+        page.write("[id='weights.feel']", "much").await;
+        page.script("document.querySelector('#weights details').open = false").await;
+        page.press("Find strings").await;
+        page.until("both are told", "return document.querySelectorAll('#faults li').length === 2")
+            .await;
+        page.click("#faults li:last-child a").await;
+        let focus = page.script("return document.activeElement.id").await;
+        assert_eq!(focus, "weights.feel");
+        assert_eq!(page.value("[id='weights.feel']").await, "much");
+
         // On the path, too, nothing goes on over a fault.
         page.open("#/ask/2").await;
         page.at("Its strings now").await;
