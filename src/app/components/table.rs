@@ -8,7 +8,7 @@ use yew::prelude::*;
 
 use super::bar::RangeBar;
 use super::evidence::Evidence;
-use crate::platform::{field, view};
+use crate::platform::{field, rows};
 use crate::route::Route;
 use crate::units;
 use crate::words::{doubt, property, say};
@@ -62,12 +62,13 @@ pub fn Filter(props: &FilterProps) -> Html {
     let words = use_mut_ref(String::new);
     let left = use_state(|| None::<(u32, u32)>);
     let pause = use_mut_ref(|| None::<Timeout>);
+    let coming = (*use_state(rows::Coming::default)).clone();
     {
         // New rows have come, or others stand in their places.
-        let (inside, words) = (inside.clone(), Rc::clone(&words));
+        let (inside, words, coming) = (inside.clone(), Rc::clone(&words), coming.clone());
         use_effect(move || {
             if !words.borrow().is_empty() {
-                view::leave_rows_with(&words.borrow(), &inside);
+                rows::leave_with(&words.borrow(), &inside, &coming, usize::MAX);
             }
         });
     }
@@ -78,7 +79,7 @@ pub fn Filter(props: &FilterProps) -> Html {
         let (inside, words, left) = (inside.clone(), Rc::clone(&words), left.setter());
         Callback::from(move |event: InputEvent| {
             let text = field::text(&event).unwrap_or_default();
-            let found = view::leave_rows_with(&text, &inside);
+            let found = rows::leave_with(&text, &inside, &coming, rows::PORTION);
             words.replace(text);
             let left = left.clone();
             pause.replace(Some(Timeout::new(PAUSE_MS, move || left.set(Some(found)))));

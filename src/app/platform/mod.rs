@@ -10,6 +10,7 @@ pub mod language;
 pub mod offline;
 pub mod pointer;
 pub mod print;
+pub mod rows;
 pub mod serviceworker;
 pub mod storage;
 pub mod view;

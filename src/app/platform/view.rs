@@ -3,10 +3,7 @@
 use gloo::timers::callback::Timeout;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
-use web_sys::{CssStyleRule, CssStyleSheet, Element, HtmlElement};
-use yew::NodeRef;
-
-use crate::letters;
+use web_sys::{CssStyleRule, CssStyleSheet, HtmlElement};
 
 /// Names the page in the window's title and in the history.
 pub fn title(text: &str) {
@@ -61,49 +58,6 @@ pub fn focus(selector: &str, made: bool) {
         drop(element.set_attribute("tabindex", "-1"));
     }
     drop(element.focus());
-}
-
-/// Hides the rows of the tables and lists inside an element that lack one of these words, and headings over which no row
-/// is left. Tells how many rows are left of how many.
-///
-/// It reads and marks what stands in the page: to draw a thousand rows anew would take longer than a letter's time.
-pub fn leave_rows_with(words: &str, inside: &NodeRef) -> (u32, u32) {
-    let words: Vec<String> = words.split_whitespace().map(small).collect();
-    let (mut left, mut all) = (0, 0);
-    let Some(inside) = inside.cast::<Element>() else { return (left, all) };
-    let Ok(bodies) = inside.query_selector_all("tbody, dl") else { return (left, all) };
-    for body in (0..bodies.length()).filter_map(|i| bodies.get(i)?.dyn_into::<Element>().ok()) {
-        let mut heading: Option<Element> = None;
-        let mut next = body.first_element_child();
-        let mut under = 0;
-        while let Some(row) = next {
-            next = row.next_element_sibling();
-            if row.class_name() == "group" {
-                hide(heading.replace(row).as_ref(), under == 0);
-                under = 0;
-                continue;
-            }
-            let text = small(&row.text_content().unwrap_or_default());
-            let stays = words.iter().all(|word| text.contains(word.as_str()));
-            hide(Some(&row), !stays);
-            all += 1;
-            left += u32::from(stays);
-            under += u32::from(stays);
-        }
-        hide(heading.as_ref(), under == 0);
-    }
-    (left, all)
-}
-
-fn small(text: &str) -> String {
-    text.chars().map(letters::small).collect()
-}
-
-fn hide(row: Option<&Element>, hidden: bool) {
-    if let Some(row) = row {
-        // Fails for a name that is none, and this is one.
-        drop(row.toggle_attribute_with_force("hidden", hidden));
-    }
 }
 
 /// Whether nobody sees the page, for another tab or window lies over it.
