@@ -163,9 +163,15 @@ fn asks_of_other(set: &Set, problem: &Problem, names: &[String]) -> Vec<String> 
     let asks = both.filter_map(|(((first, second), shopping), name)| {
         let asks = words::counter(shopping, name, problem, second);
         let differs = asks != words::counter(&first.shopping, name, problem, &first.report);
-        differs.then(|| say!("sheet-close-ask", asks = asks))
+        differs.then_some(asks)
     });
-    let mut asks: Vec<String> = asks.collect();
+    let mut asks: Vec<String> = asks
+        .enumerate()
+        .map(|(i, asks)| match i {
+            0 => say!("sheet-close-ask", asks = asks),
+            _ => say!("sheet-close-also", asks = asks),
+        })
+        .collect();
     if asks.len() < names.len() {
         asks.push(say!("sheet-close-rest").to_owned());
     }
@@ -219,6 +225,8 @@ fn row(
             <td>
                 if let Some(rival) = rival {
                     { rival }{ ": " }{ after_colon(&reason) }{ " " }
+                } else {
+                    { say!("card-no-other") }{ ". " }
                 }
                 if let Some(cost) = cost {
                     <em>{ say!("sheet-but") }{ " " }</em>{ after_colon(&cost) }

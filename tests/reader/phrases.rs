@@ -55,10 +55,11 @@ pub(crate) const OF_FIT: &[Phrase] = &[
         families(h.hole(0), &second(h.set()))?;
         holds(h.set()["close_call"] == true)
     }),
-    ("Nothing sets it apart that can be computed or judged; it suits the set as a whole.", |h| {
+    ("By itself nothing speaks for it that can be computed or judged; it suits the set as a whole.", |h| {
         holds(list(&h.of_string()?["reasons"]).is_empty())
     }),
     ("For it ask for {~}.", counter_of_other),
+    ("And for {~}.", counter_of_other),
     ("Its other strings are as above.", |h| {
         // Whatever of it is not asked for otherwise: a string with the same family, outer metal and gauge class.
         let (set, second) = (h.set(), &h.set()["runner_up"]);

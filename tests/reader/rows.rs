@@ -291,7 +291,9 @@ fn on_the_sheet(h: &mut Heard, cells: &[Vec<String>]) -> Agrees {
     // The reason and the cost are read as sentences, by whoever called.
     let (reasons, costs) = cell(cells, 4).split_once("But: ").unwrap_or((cell(cells, 4), ""));
     let mut told = Vec::new();
-    if !reasons.is_empty() {
+    if reasons.trim() == "No other kind would do here." {
+        holds(h.of_string()?["rival"].is_null(), reasons)?;
+    } else if !reasons.is_empty() {
         let (rival, reason) = reasons
             .trim_start_matches("Rather than ")
             .split_once(": ")

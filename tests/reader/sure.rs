@@ -19,8 +19,8 @@ pub(crate) const OF_SURE: &[Phrase] = &[
     ("Would change it first: {~}", |h| { let said = h.hole(0).to_owned(); judge(h, &said) }),
     ("These kinds of string are very likely the best for you.", |h| { level(h, false)?; chosen(h, "very likely") }),
     ("These kinds of string are likely the best for you.", |h| { level(h, false)?; chosen(h, "likely") }),
-    ("The two sets are nearly as good as each other, but the first is nearly always the better one.", |h| { level(h, true)?; chosen(h, "very likely") }),
-    ("The two sets are nearly as good as each other, but the first is mostly the better one.", |h| { level(h, true)?; chosen(h, "likely") }),
+    ("The first comes out ahead nearly every time, but only a little: if one cannot be had, take the other.", |h| { level(h, true)?; chosen(h, "very likely") }),
+    ("The first comes out ahead most of the time, but only a little: if one cannot be had, take the other.", |h| { level(h, true)?; chosen(h, "likely") }),
     ("It is a close call.", |h| { h.tally.words += 1; holds(chosen_share(h)? < 0.65) }),
     ("Another set is as good a choice: {~}.", |h| {
         level(h, false)?;
@@ -77,18 +77,18 @@ pub(crate) const OF_SURE: &[Phrase] = &[
     ("Some answers might, but we ran out of time to make sure of any.", |h| {
         holds(sure(h)["turned"] != 0 && list(&sure(h)["turning_points"]).is_empty())
     }),
-    ("One step {~} (from {#} to {#} on the scale, {#} is not enough): {~}.", |h| wish(h, None, 0, Some((1, 2, Some(3))), 4)),
-    ("One step {~} (from {#} to {#} on the scale): {~}.", |h| wish(h, None, 0, Some((1, 2, None)), 3)),
-    ("One step {~}: {~}.", |h| wish(h, None, 0, None, 1)),
-    ("{#} steps {~} (from {#} to {#} on the scale, {#} is not enough): {~}.", |h| wish(h, Some(0), 1, Some((2, 3, Some(4))), 5)),
-    ("{#} steps {~} (from {#} to {#} on the scale): {~}.", |h| wish(h, Some(0), 1, Some((2, 3, None)), 4)),
-    ("{#} steps {~}: {~}.", |h| wish(h, Some(0), 1, None, 2)),
-    ("If {~} counted for more ({#} in place of {#}, {#} is not enough): {~}.", |h| weight(h, true, Some((1, 2, Some(3))), 4)),
-    ("If {~} counted for more ({#} in place of {#}): {~}.", |h| weight(h, true, Some((1, 2, None)), 3)),
-    ("If {~} counted for more: {~}.", |h| weight(h, true, None, 1)),
-    ("If {~} counted for less ({#} in place of {#}, {#} is not enough): {~}.", |h| weight(h, false, Some((1, 2, Some(3))), 4)),
-    ("If {~} counted for less ({#} in place of {#}): {~}.", |h| weight(h, false, Some((1, 2, None)), 3)),
-    ("If {~} counted for less: {~}.", |h| weight(h, false, None, 1)),
+    ("Wished one step {~} (from {#} to {#} on the scale, {#} is not enough): {~}.", |h| wish(h, None, 0, Some((1, 2, Some(3))), 4)),
+    ("Wished one step {~} (from {#} to {#} on the scale): {~}.", |h| wish(h, None, 0, Some((1, 2, None)), 3)),
+    ("Wished one step {~}: {~}.", |h| wish(h, None, 0, None, 1)),
+    ("Wished {#} steps {~} (from {#} to {#} on the scale, {#} is not enough): {~}.", |h| wish(h, Some(0), 1, Some((2, 3, Some(4))), 5)),
+    ("Wished {#} steps {~} (from {#} to {#} on the scale): {~}.", |h| wish(h, Some(0), 1, Some((2, 3, None)), 4)),
+    ("Wished {#} steps {~}: {~}.", |h| wish(h, Some(0), 1, None, 2)),
+    ("If “{~}” counted for more ({#} in place of {#}, {#} is not enough): {~}.", |h| weight(h, true, Some((1, 2, Some(3))), 4)),
+    ("If “{~}” counted for more ({#} in place of {#}): {~}.", |h| weight(h, true, Some((1, 2, None)), 3)),
+    ("If “{~}” counted for more: {~}.", |h| weight(h, true, None, 1)),
+    ("If “{~}” counted for less ({#} in place of {#}, {#} is not enough): {~}.", |h| weight(h, false, Some((1, 2, Some(3))), 4)),
+    ("If “{~}” counted for less ({#} in place of {#}): {~}.", |h| weight(h, false, Some((1, 2, None)), 3)),
+    ("If “{~}” counted for less: {~}.", |h| weight(h, false, None, 1)),
     ("At an a′ of {#} Hz in place of {#} Hz: {~}.", |h| {
         let point = point(h, 2, |p| p["answer"] == "a4_hz")?;
         h.is_number(0, real(&point["turns_at"]))?;

@@ -308,7 +308,7 @@ pub(crate) const FIXED: &[&str] = &[
     "Fit later, or choose another set.",
     "Its core is pulled harder or less hard than in the measurements of how stiff it sounds; that stiffness is held at the end of what was measured.",
     "Line with ends: where it lies, 90 times in 100.",
-    "One string at a time; tune often on the first day, then daily until a night costs no more than five cents.",
+    "One string at a time; tune often on the first day, then daily until a night costs no more than five cents, a twentieth of a semitone.",
     "One wire of its core is thinner or thicker than the strengths of wire are tabled for; the strength is held at the end of the table.",
     "Ranges hold the true number 90 times in 100; “unknown” stands where the high end of a range is over three times the low end.",
     "The kind of core changes, so the strings may swing wider or narrower: check their height over the fingerboard.",

@@ -283,8 +283,9 @@ fn then(set: &Set, turned: &[TurnedString]) -> String {
 #[must_use]
 pub fn on_paper(set: &Set, sure: &Certainty, answers: &Answers) -> Vec<String> {
     let how = over(set, sure).join(" ");
-    let turns = turns(set, sure, answers, Depth::Words);
-    let first = turns.first().map(|turn| say!("turn-sheet", turn = turn));
+    let first = sure.turning_points.first();
+    let first =
+        first.map(|point| say!("turn-sheet", turn = turn(set, point, answers, Depth::Words)));
     let how = say!("sure-sheet", sure = format!("{how} {}", counted(set, sure)[0]));
     core::iter::once(how).chain(first).map(|line| capital(&line)).collect()
 }

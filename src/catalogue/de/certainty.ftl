@@ -12,8 +12,8 @@ sure-very-likely = Diese Bauarten sind sehr wahrscheinlich die besten für Sie.
 sure-likely = Diese Bauarten sind wahrscheinlich die besten für Sie.
 sure-close-call = Es ist knapp.
 sure-equal = Ein anderer Satz ist eine ebenso gute Wahl: { $families }.
-sure-level-very-likely = Die beiden Sätze sind fast gleich gut, aber der erste ist fast immer der bessere.
-sure-level-likely = Die beiden Sätze sind fast gleich gut, aber der erste ist meist der bessere.
+sure-level-very-likely = Der erste liegt fast jedes Mal vorn, aber nur wenig: Ist einer nicht zu bekommen, nehmen Sie den anderen.
+sure-level-likely = Der erste liegt meist vorn, aber nur wenig: Ist einer nicht zu bekommen, nehmen Sie den anderen.
 sure-leads = So wie Sie geantwortet haben, liegt er vorn; ein wenig anders gemeint, vielleicht ein anderer.
 sure-more = Woher wir das wissen, und was es ändern würde
 sure-how = Niemand meint eine Antwort aufs Haar genau, und keine unserer Zahlen ist aufs Haar genau bekannt. Wir haben alle ein wenig verschoben, immer wieder, und jedes Mal den besten Satz gesucht.
@@ -36,8 +36,8 @@ turn-title = Was es ändern würde
 turn-none = Keine einzelne Antwort würde Bauart oder Stärke einer Saite ändern. Wir haben { $tried } Antworten und Gewichte geändert, eine nach der anderen.
 turn-unsure = Manche Antworten vielleicht, aber die Zeit reichte nicht, um sich einer zu vergewissern.
 turn-steps = { $steps ->
-    [one] Einen Schritt { $more }
-   *[other] { $steps } Schritte { $more }
+    [one] Einen Schritt { $more } gewünscht
+   *[other] { $steps } Schritte { $more } gewünscht
 }
 turn-scale = { $change } (von { $from } auf { $to } der Skala, { $holds } genügt nicht)
 turn-scale-first = { $change } (von { $from } auf { $to } der Skala)

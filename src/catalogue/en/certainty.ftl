@@ -12,8 +12,8 @@ sure-very-likely = These kinds of string are very likely the best for you.
 sure-likely = These kinds of string are likely the best for you.
 sure-close-call = It is a close call.
 sure-equal = Another set is as good a choice: { $families }.
-sure-level-very-likely = The two sets are nearly as good as each other, but the first is nearly always the better one.
-sure-level-likely = The two sets are nearly as good as each other, but the first is mostly the better one.
+sure-level-very-likely = The first comes out ahead nearly every time, but only a little: if one cannot be had, take the other.
+sure-level-likely = The first comes out ahead most of the time, but only a little: if one cannot be had, take the other.
 sure-leads = As you answered it leads; meant a little otherwise, another may.
 sure-more = How we know, and what would change it
 sure-how = Nobody means an answer to the hair, and no number of ours is known to the hair. We moved all of them a little, again and again, and looked each time for the best set.
@@ -36,13 +36,13 @@ turn-title = What would change it
 turn-none = No single answer would change the kind or the gauge of a string. We changed { $tried } answers and weights, one at a time.
 turn-unsure = Some answers might, but we ran out of time to make sure of any.
 turn-steps = { $steps ->
-    [one] One step { $more }
-   *[other] { $steps } steps { $more }
+    [one] Wished one step { $more }
+   *[other] Wished { $steps } steps { $more }
 }
 turn-scale = { $change } (from { $from } to { $to } on the scale, { $holds } is not enough)
 turn-scale-first = { $change } (from { $from } to { $to } on the scale)
-turn-weight-up = If { $weight } counted for more
-turn-weight-down = If { $weight } counted for less
+turn-weight-up = If “{ $weight }” counted for more
+turn-weight-down = If “{ $weight }” counted for less
 turn-weight = { $change } ({ $to } in place of { $from }, { $holds } is not enough)
 turn-weight-first = { $change } ({ $to } in place of { $from })
 turn-pitch = At an a′ of { $to } in place of { $from }
