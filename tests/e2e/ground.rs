@@ -223,6 +223,9 @@ fn the_first_screens_say_the_same_before_the_other_messages_have_come() {
                 ("that is told", "body.textContent.includes('could not be fetched')")
             };
             page.until(what, &format!("return document.{come}")).await;
+            let words = page.script(said).await;
+            let told = words.as_str().unwrap().contains("could not be fetched");
+            assert_eq!(told, blocked != json!([]), "{words}");
         }
         let (before, after) = texts.split_at(EARLY.len());
         for ((room, before), after) in EARLY.iter().zip(before).zip(after) {

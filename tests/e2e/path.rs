@@ -266,6 +266,8 @@ fn half_a_number_stays_and_says_what_would_do() {
         page.click("#faults li:last-child a").await;
         let focus = page.script("return document.activeElement.id").await;
         assert_eq!(focus, "weights.feel");
+        page.reload().await;
+        page.at("Everything").await;
         assert_eq!(page.value("[id='weights.feel']").await, "much");
 
         // On the path, too, nothing goes on over a fault.
