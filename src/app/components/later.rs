@@ -28,15 +28,14 @@ pub fn Later(props: &LaterProps) -> Html {
     let at_once = cfg!(not(target_arch = "wasm32"));
     let drawn = use_state(|| at_once.then_some(props.of));
     let children = use_mut_ref(Html::default);
-    // The turn that was asked for last: an earlier one may come after it, and has nothing to draw any more.
+    // What was asked for last: the turn of something earlier may come after it, and has nothing to draw any more.
     let asked = use_mut_ref(|| None);
     {
         let drawn = drawn.setter();
-        use_effect_with((props.of, props.turn), move |&of_at| {
-            *asked.borrow_mut() = Some(of_at);
-            let (of, turn) = of_at;
+        use_effect_with((props.of, props.turn), move |&(of, turn)| {
+            asked.replace(Some(of));
             view::once_seen(turn * TURN_MS, move || {
-                if *asked.borrow() == Some(of_at) {
+                if *asked.borrow() == Some(of) {
                     drawn.set(Some(of));
                 }
             });
