@@ -2,7 +2,7 @@
 //!
 //! Trunk leaves four things undone that the page needs:
 //! - its start script stands inside the page, which the page's policy forbids: it moves to a file;
-//! - its style sheets are six files: they become one, which weighs a seventh less and is asked for once;
+//! - its style sheets become one file, which weighs a seventh less and is asked for once;
 //! - the worker's files bear no hash in their names, so that an old one could meet a new page: they get one;
 //! - the service worker does not know the files it is to keep: they are listed in it.
 //!
