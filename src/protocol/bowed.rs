@@ -5,6 +5,7 @@ use serde::{Deserialize, Serialize};
 use strings::answer_to_bow::{PLACE, SPEED};
 use strings::error::Fault;
 use strings::instrument::{self, Kind};
+use strings::simulate::level::RATE;
 use strings::simulate::map::{AttackMap, PlaceMap, Row, window_about};
 use strings::simulate::sound::{self as sounds, Piece};
 use strings::simulate::{Body, Judgement, Law, Sounding};
@@ -264,7 +265,7 @@ pub(crate) fn sound(r: &SoundRequest, tell: &mut dyn FnMut(f64)) -> Result<Reply
     let Some(piece) = piece.filter(|_| faults.is_empty()) else { return Err(faults) };
     let sound = sounds::play_telling(kind, &strings, piece, r.loudness_lufs, tell);
     Ok(Reply::Sound(Box::new(Sound {
-        rate_hz: sounds::RATE as u32,
+        rate_hz: RATE as u32,
         samples: sound.samples,
         loudness_lufs: sound.loudness,
         natural_lufs: sound.natural,

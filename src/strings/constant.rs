@@ -2,6 +2,9 @@
 
 use crate::source::{self, Evidence, Source};
 
+/// Half the width of a 90 % range in standard deviations of a normal distribution.
+pub const DEVIATIONS: f64 = 1.645;
+
 /// A constant with a 90 % range.
 ///
 /// `low` and `high` bound the middle 90 % of belief about the value: a printed scatter where there is one,

@@ -3,7 +3,7 @@
 //! A constant is drawn once for all its candidates: if polyamide is softer than thought, every polyamide core is.
 //! The central draw takes every constant at its value; a shifted draw moves one of them within its range.
 
-use crate::constant::Constant;
+use crate::constant::{Constant, DEVIATIONS};
 use crate::material::{CoreMaterial, Metal};
 
 /// Which of a material's numbers is meant.
@@ -222,12 +222,10 @@ impl Draw {
             Kind::Weighed(_) if AS_DESIGNED.contains(&which) => constant.value,
             Kind::Weighed(index) => {
                 let side = if index % 2 == 0 { 1.0 } else { -1.0 };
-                constant.drawn(side * normal(index / 2, owner, which) / crate::report::DEVIATIONS)
+                constant.drawn(side * normal(index / 2, owner, which) / DEVIATIONS)
             }
             Kind::Shifted(o, w, t) if w == which && o == owner => constant.drawn(t),
-            Kind::Sampled(seed) => {
-                constant.drawn(normal(seed, owner, which) / crate::report::DEVIATIONS)
-            }
+            Kind::Sampled(seed) => constant.drawn(normal(seed, owner, which) / DEVIATIONS),
             Kind::Central | Kind::Shifted(..) => constant.value,
         }
     }

@@ -2,8 +2,7 @@
 //!
 //! # The ladder
 //!
-//! quantity, error, source < constant < material, pitch < construction < physics < body, draw, lanes,
-//! setting < answer_to_bow < report < instrument, makeable, precedent < simulate < fit. A module uses only what stands before it.
+//! A module uses only what is declared on the rungs before its own; blank lines separate the rungs.
 
 pub mod quantity;
 
@@ -22,6 +21,7 @@ pub mod physics;
 pub mod body;
 pub mod draw;
 pub mod lanes;
+
 pub mod setting;
 
 pub mod answer_to_bow;
@@ -30,6 +30,7 @@ pub mod report;
 
 pub mod instrument;
 pub mod makeable;
+
 pub mod precedent;
 
 pub mod simulate;

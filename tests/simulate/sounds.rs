@@ -4,8 +4,8 @@ use std::f64::consts::PI;
 
 use strings::construction::Construction;
 use strings::setting::Setting;
-use strings::simulate::level::{self, PEAK};
-use strings::simulate::sound::{self, Piece, RATE};
+use strings::simulate::level::{self, PEAK, RATE};
+use strings::simulate::sound::{self, Piece};
 use strings::simulate::{Body, Law, player, spectrum};
 
 #[test]

@@ -4,9 +4,10 @@
 //! exceeds a just-noticeable one in four draws of five, and where the trade's own words were set beside the numbers
 //! ([`link`]) one from which on the trade would say so too.
 
+use crate::constant::DEVIATIONS;
 use crate::construction::Construction;
 use crate::draw::Draw;
-use crate::report::{self, DEVIATIONS, Property};
+use crate::report::{self, Property};
 use crate::setting::Setting;
 
 /// Chance above which a comparative word is earned.

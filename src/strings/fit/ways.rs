@@ -87,7 +87,7 @@ impl Way {
         // Box and Muller; the second number belongs to the name too.
         let v = (v + self.uniform(&format!("{name}'"))).fract();
         let normal = (-2.0 * libm::log(u)).sqrt() * libm::cos(2.0 * core::f64::consts::PI * v);
-        spread.drawn(normal / crate::report::DEVIATIONS)
+        spread.drawn(normal / crate::constant::DEVIATIONS)
     }
 
     /// One of the words, or `None` for what is taken for granted.

@@ -28,6 +28,7 @@ pub use values::{values, values_like};
 pub use year::{MONTHS, Month, year};
 
 use crate::answer_to_bow::{self, Error};
+use crate::constant::DEVIATIONS;
 use crate::construction::Construction;
 use crate::draw::{self, Draw, Which};
 use crate::setting::Setting;
@@ -248,9 +249,6 @@ impl Report {
         self.0[property as usize]
     }
 }
-
-/// Half the width of a 90 % range in standard deviations of a normal distribution.
-pub const DEVIATIONS: f64 = 1.645;
 
 /// Every number that is uncertain in a construction, as owner and which.
 pub fn uncertain(construction: &Construction) -> Vec<(draw::Owner, Which)> {

@@ -1,8 +1,8 @@
 //! The days after fitting: what each costs in pitch, and how likely it is little.
 
 use super::at_pitch::seating;
-use super::{DEVIATIONS, Estimate, Property, Report};
-use crate::constant::SETTLED_WITHIN;
+use super::{Estimate, Property, Report};
+use crate::constant::{DEVIATIONS, SETTLED_WITHIN};
 use crate::construction::{Construction, Core};
 use crate::physics::settling;
 use crate::quantity::{Cent, Day, Ratio};

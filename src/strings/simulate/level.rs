@@ -2,8 +2,8 @@
 
 use std::collections::VecDeque;
 
-use super::sound::RATE;
-
+/// Samples a second.
+pub const RATE: usize = 48_000;
 /// No sample is larger, of full scale: one decibel below it.
 pub const PEAK: f64 = 0.891;
 /// How far ahead and behind the limiter looks, samples: 5 ms. Shorter would be heard as a crackle.

@@ -6,7 +6,7 @@
 use super::body::Body;
 use super::friction::Law;
 use super::gesture::{Gesture, Track};
-use super::level;
+use super::level::{self, RATE};
 use super::map::closed_limits;
 use super::note::{self, Note};
 use super::player;
@@ -16,8 +16,6 @@ use crate::construction::Construction;
 use crate::instrument::Kind;
 use crate::setting::Setting;
 
-/// Samples a second.
-pub const RATE: usize = 48_000;
 /// Loudness to which sounds are brought unless asked otherwise, LUFS: that of broadcasts.
 pub const LOUDNESS: f64 = -23.0;
 /// Place of the bow, of the length from the bridge: common practice. No whole number of parts, at which some partials are mute.

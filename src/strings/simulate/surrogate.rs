@@ -8,7 +8,7 @@ use super::gesture::Gesture;
 use super::map::{closed_limits, window_about};
 use super::sounding::Sounding;
 use super::strung::Strung;
-use super::{note, player, sharpness, sound, spectrum};
+use super::{level, note, player, sharpness, sound, spectrum};
 use crate::answer_to_bow::{self, Answer, Footing, PLACE, PLUCKED_AT, SPEED};
 use crate::body::skeleton;
 use crate::instrument::Kind;
@@ -68,7 +68,7 @@ fn brightness(string: &Sounding, strung: &Strung, kind: &Kind) -> f64 {
     let played = note::kept_moving(strung, Law::Hyperbolic, &gesture, seconds);
     let heard = sound::heard(&played, kind);
     let flat = libm::exp2(played.judgement.cents / 1200.0);
-    let period = sound::RATE as f64 / (string.pitch * flat);
+    let period = level::RATE as f64 / (string.pitch * flat);
     let last = &heard[heard.len().saturating_sub((20.0 * period) as usize)..];
     let harmonics = spectrum::harmonics(last, period, (12_500.0 / string.pitch) as usize);
     let levels = sharpness::third_octaves(&harmonics, string.pitch, LEVEL);

@@ -5,6 +5,7 @@ use strings::fit::answers::Answers;
 use strings::fit::{self, choose};
 use strings::instrument::{self, Kind};
 use strings::setting::Setting;
+use strings::simulate::level;
 use strings::simulate::map::{AttackMap, PlaceMap, Row};
 use strings::simulate::sound::{self, Piece};
 use strings::simulate::{Body, Gesture, Law, Sounding, Strung, note};
@@ -91,6 +92,6 @@ impl Bowing {
     #[must_use]
     pub(crate) fn piece(&self, piece: Piece) -> f64 {
         let sound = sound::play(self.kind, &self.strings, piece, sound::LOUDNESS);
-        sound.samples.len() as f64 / sound::RATE as f64
+        sound.samples.len() as f64 / level::RATE as f64
     }
 }
