@@ -2,6 +2,7 @@
 #![allow(clippy::unwrap_used, reason = "in a test, a panic is how a failure is told")]
 
 mod contrast;
+mod imports;
 
 use std::env;
 use std::ffi::OsStr;
