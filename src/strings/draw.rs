@@ -5,6 +5,7 @@
 
 use crate::constant::{Constant, DEVIATIONS};
 use crate::material::{CoreMaterial, Metal};
+use crate::random;
 
 /// Which of a material's numbers is meant.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -269,8 +270,6 @@ impl Draw {
 }
 
 /// A normal number that belongs to a seed, an owner and a quantity.
-///
-/// Fowler-Noll-Vo over the owner's name, the finaliser of SplitMix64, then Box and Muller.
 fn normal(seed: u64, owner: Owner, which: Which) -> f64 {
     normal_of(seed, owner.bytes().chain([which as u8]))
 }
@@ -282,19 +281,6 @@ pub fn miss(seed: u64, key: &str) -> f64 {
 }
 
 fn normal_of(seed: u64, name: impl Iterator<Item = u8>) -> f64 {
-    let mut hash = 0xcbf2_9ce4_8422_2325_u64 ^ seed.wrapping_mul(0x9e37_79b9_7f4a_7c15);
-    for byte in name {
-        hash = (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3);
-    }
-    let mut uniform = || {
-        hash = hash.wrapping_add(0x9e37_79b9_7f4a_7c15);
-        let mut z = hash;
-        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-        z ^= z >> 31;
-        // The upper 53 bits, moved off zero by half a step.
-        ((z >> 11) as f64 + 0.5) / 9_007_199_254_740_992.0
-    };
-    let (u, v) = (uniform(), uniform());
-    (-2.0 * libm::log(u)).sqrt() * libm::cos(2.0 * core::f64::consts::PI * v)
+    let hash = random::hash(seed, name);
+    random::normal(random::uniform(random::nth(hash, 0)), random::uniform(random::nth(hash, 1)))
 }

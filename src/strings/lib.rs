@@ -5,6 +5,7 @@
 //! A module uses only what is declared on the rungs before its own; blank lines separate the rungs.
 
 pub mod quantity;
+mod random;
 
 pub mod error;
 pub mod source;

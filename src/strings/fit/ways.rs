@@ -3,10 +3,11 @@
 //! A wish on a scale, a room in a word, a weight in a table are said more roughly than they are used. Whoever does
 //! not answer a question has an answer all the same. Every spread is a judgement of how people answer.
 
-use crate::constant::Constant;
+use crate::constant::{Constant, DEVIATIONS};
 use crate::instrument;
 use crate::precedent::SetUp;
 use crate::quantity::{Hertz, Metre, Ratio};
+use crate::random;
 use crate::source::{self, Evidence::Judged};
 
 use super::answers::{Answers, Budget, Level, Music, Pegs, Room, Tuners, WhoTunes, Wishes};
@@ -64,30 +65,16 @@ struct Way(u64);
 
 impl Way {
     /// A number between 0 and 1 that belongs to this way and this name.
-    ///
-    /// Fowler-Noll-Vo over the name, then the finaliser of SplitMix64.
     fn uniform(self, name: &str) -> f64 {
-        let mut z = 0xcbf2_9ce4_8422_2325_u64 ^ self.0.wrapping_mul(0x9e37_79b9_7f4a_7c15);
-        for byte in name.bytes() {
-            z = (z ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3);
-        }
-        for _ in 0..2 {
-            z = z.wrapping_add(0x9e37_79b9_7f4a_7c15);
-            z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-            z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-            z ^= z >> 31;
-        }
-        // The upper 53 bits, moved off zero by half a step.
-        ((z >> 11) as f64 + 0.5) / 9_007_199_254_740_992.0
+        random::uniform(random::mix(random::mix(random::hash(self.0, name.bytes()))))
     }
 
     /// A draw of a spread.
     fn of(self, name: &str, spread: &Constant) -> f64 {
         let (u, v) = (self.uniform(name), self.uniform(spread.at));
-        // Box and Muller; the second number belongs to the name too.
+        // The second number belongs to the name too.
         let v = (v + self.uniform(&format!("{name}'"))).fract();
-        let normal = (-2.0 * libm::log(u)).sqrt() * libm::cos(2.0 * core::f64::consts::PI * v);
-        spread.drawn(normal / crate::constant::DEVIATIONS)
+        spread.drawn(random::normal(u, v) / DEVIATIONS)
     }
 
     /// One of the words, or `None` for what is taken for granted.
