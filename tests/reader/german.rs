@@ -71,11 +71,12 @@ fn figures(text: &str, point: char) -> BTreeMap<String, i64> {
 
 /// Draws a page in both languages and compares.
 fn compare(what: &str, draw: &dyn Fn() -> String) -> Vec<String> {
-    speech::speak_english();
+    speech::speak(Language::English);
     let english = said(&draw());
-    speech::speak(Language::German, GERMAN);
+    speech::learn(Language::German, GERMAN);
+    speech::speak(Language::German);
     let german = said(&draw());
-    speech::speak_english();
+    speech::speak(Language::English);
     let mut objections = Vec::new();
     let (one, other) = (figures(&english, '.'), figures(&german, ','));
     assert!(one.len() > 2, "{what} has no figures: {english}");

@@ -27,14 +27,8 @@ pub fn first_language() -> Language {
 /// # Errors
 /// When its messages cannot be had; then the language stays as it was.
 pub async fn speak(wanted: Language) -> Result<(), String> {
-    match wanted {
-        // The page speaks it until it is closed, so its messages are never given back.
-        wanted if !speech::knows(wanted) => {
-            speech::speak(wanted, language::fetch(wanted).await?.leak());
-        }
-        Language::English => speech::speak_english(),
-        _ => {}
-    }
+    fetch(wanted).await?;
+    speech::speak(wanted);
     language::mark(wanted);
     Ok(())
 }
@@ -44,8 +38,17 @@ pub async fn speak(wanted: Language) -> Result<(), String> {
 /// # Errors
 /// When it cannot be had.
 pub async fn learn() -> Result<(), String> {
-    if !speech::knows(speech::language()) {
-        speech::learn_english(language::fetch(Language::English).await?.leak());
+    fetch(speech::language()).await
+}
+
+/// Fetches the messages of a language once in the life of the page, which keeps them until it is closed.
+async fn fetch(wanted: Language) -> Result<(), String> {
+    if !speech::knows(wanted) {
+        let messages = language::fetch(wanted).await?;
+        // Two may have fetched it at the same time.
+        if !speech::knows(wanted) {
+            speech::learn(wanted, messages.leak());
+        }
     }
     Ok(())
 }

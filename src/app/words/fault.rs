@@ -97,9 +97,10 @@ mod tests {
         let Reply::Refused(refused) = protocol::handle(request) else {
             panic!("it should be refused")
         };
-        speech::speak(catalogue::Language::German, catalogue::GERMAN);
+        speech::learn(catalogue::Language::German, catalogue::GERMAN);
+        speech::speak(catalogue::Language::German);
         let told = refused.faults.iter().map(told).collect();
-        speech::speak_english();
+        speech::speak(catalogue::Language::English);
         told
     }
 

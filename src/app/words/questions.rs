@@ -573,11 +573,12 @@ mod tests {
     fn the_path_has_at_most_eight_screens_and_450_words() {
         const { assert!(SCREENS <= 8) };
         for language in catalogue::Language::ALL {
-            speech::speak(language, language.messages());
+            speech::learn(language, language.messages());
+            speech::speak(language);
             let count = |text: &String| text.split_whitespace().count();
             let words: Vec<usize> =
                 PATH.iter().map(|screen| said(screen).iter().map(count).sum()).collect();
-            speech::speak_english();
+            speech::speak(catalogue::Language::English);
             let total: usize = words.iter().sum();
             println!("{language:?}: words of each screen: {words:?}, together {total}");
             assert!(total <= 450, "{language:?}: {words:?}, together {total}");
@@ -587,13 +588,14 @@ mod tests {
     #[test]
     fn every_question_says_why_it_is_asked() {
         for language in catalogue::Language::ALL {
-            speech::speak(language, language.messages());
+            speech::learn(language, language.messages());
+            speech::speak(language);
             for question in PATH.iter().chain(EVERYTHING).flat_map(|screen| screen.questions) {
                 let text = question.text();
                 assert!(!text.name.is_empty() && text.ask.len() > 5, "{question:?}");
                 assert!((3..=14).contains(&text.why.split_whitespace().count()), "{text:?}");
             }
-            speech::speak_english();
+            speech::speak(catalogue::Language::English);
         }
     }
 

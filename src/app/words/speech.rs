@@ -9,11 +9,11 @@ use std::sync::OnceLock;
 use catalogue::{Catalogue, Language, Word, fill};
 
 thread_local! {
-    /// The language, and its messages where they are not the English ones.
-    static SPOKEN: Cell<(Language, Option<&'static Catalogue>)> =
-        const { Cell::new((Language::English, None)) };
-    /// Every English message, once they have come.
-    static ENGLISH: Cell<Option<&'static Catalogue>> = const { Cell::new(None) };
+    /// The language that is spoken.
+    static SPOKEN: Cell<Language> = const { Cell::new(Language::English) };
+    /// The messages of each language, once they have come. They are never given back, so each comes once.
+    static LEARNED: Cell<[Option<&'static Catalogue>; Language::ALL.len()]> =
+        const { Cell::new([None; Language::ALL.len()]) };
 }
 
 /// The English messages that are here from the beginning. The page fetches the others; where nothing can be fetched,
@@ -21,56 +21,46 @@ thread_local! {
 const CARRIED: &str =
     if cfg!(feature = "every-word") { catalogue::ENGLISH } else { catalogue::EARLY };
 
+/// The messages of a language, if they have come.
+fn learned(language: Language) -> Option<&'static Catalogue> {
+    LEARNED.get()[language as usize]
+}
+
 /// The English messages stand in for what another language lacks.
 fn english() -> &'static Catalogue {
     static EARLY: OnceLock<Catalogue> = OnceLock::new();
-    ENGLISH.get().unwrap_or_else(|| EARLY.get_or_init(|| Catalogue::of(CARRIED)))
+    learned(Language::English).unwrap_or_else(|| EARLY.get_or_init(|| Catalogue::of(CARRIED)))
 }
 
 /// Whether everything can be said in a language as soon as it is spoken.
 #[must_use]
 pub fn knows(language: Language) -> bool {
-    let (spoken, messages) = SPOKEN.get();
-    match language {
-        Language::English => cfg!(feature = "every-word") || ENGLISH.get().is_some(),
-        other => spoken == other && messages.is_some(),
-    }
+    let carried = cfg!(feature = "every-word") && language == Language::English;
+    carried || learned(language).is_some()
 }
 
 /// The language that is spoken.
 #[must_use]
 pub fn language() -> Language {
-    SPOKEN.get().0
+    SPOKEN.get()
 }
 
-/// Speaks English from now on.
-pub fn speak_english() {
-    SPOKEN.set((Language::English, None));
-}
-
-/// Takes up every English message; the language that is spoken stays.
-pub fn learn_english(messages: &'static str) {
-    ENGLISH.set(Some(kept(messages)));
-}
-
-/// Once in the life of a page, or a few times: it is not given back.
-fn kept(messages: &'static str) -> &'static Catalogue {
-    Box::leak(Box::new(Catalogue::of(messages)))
-}
-
-/// Speaks a language from now on, with its messages.
-pub fn speak(language: Language, messages: &'static str) {
-    match language {
-        Language::English => {
-            learn_english(messages);
-            speak_english();
-        }
-        _ => SPOKEN.set((language, Some(kept(messages)))),
+/// Takes up the messages of a language; the language that is spoken stays.
+pub fn learn(language: Language, messages: &'static str) {
+    if learned(language).is_none() {
+        let mut all = LEARNED.get();
+        all[language as usize] = Some(Box::leak(Box::new(Catalogue::of(messages))));
+        LEARNED.set(all);
     }
 }
 
+/// Speaks a language from now on. What is not [learned](learn) of it is said in English.
+pub fn speak(language: Language) {
+    SPOKEN.set(language);
+}
+
 fn pattern(name: &str) -> Option<&'static str> {
-    let own = SPOKEN.get().1.and_then(|catalogue| catalogue.pattern(name));
+    let own = learned(SPOKEN.get()).and_then(|catalogue| catalogue.pattern(name));
     own.or_else(|| english().pattern(name))
 }
 
