@@ -9,7 +9,6 @@ use yew::prelude::*;
 
 use crate::components::evidence::Evidence;
 use crate::components::portrait::{Portrait, ScaleBar, magnification};
-use crate::platform::print::on_paper;
 use crate::units;
 use crate::words::naming::{capital, core, family, portrait, the_string, windings};
 use crate::words::questions::size_name;
@@ -31,16 +30,9 @@ pub struct ReportSheetProps {
 /// How wide the string is drawn on paper, in pixels of a ninety-sixth of an inch.
 const WIDE_PX: f64 = 96.0;
 
-/// The report, beside the page.
+/// The report.
 #[component]
 pub fn ReportSheet(props: &ReportSheetProps) -> Html {
-    let paper = html! { <ReportPaper ..props.clone() /> };
-    on_paper(paper)
-}
-
-/// What stands on the report.
-#[component]
-pub fn ReportPaper(props: &ReportSheetProps) -> Html {
     let report = &props.string.report;
     let construction = &report.construction;
     let px_per_mm = magnification(std::iter::once(construction), WIDE_PX);

@@ -1,6 +1,6 @@
 //! The sheet: a set on one printed page, in black and white, to take home.
 //!
-//! It hangs beside the page in the document and is shown on paper only, where the page is not.
+//! It stands in the page unseen. On paper it is shown alone: the style sheet leaves out everything else.
 
 use std::rc::Rc;
 
@@ -10,7 +10,6 @@ use yew::prelude::*;
 
 use crate::components::portrait::{Portrait, ScaleBar, magnification};
 use crate::hooks::Sureness;
-use crate::platform::print::on_paper;
 use crate::units;
 use crate::words::naming::{after_colon, capital, letter, portrait};
 use crate::words::questions::{instrument_name, size_name, tuning_name};
@@ -32,37 +31,18 @@ pub struct SheetProps {
 /// How wide the thickest string is drawn on paper, in pixels of a ninety-sixth of an inch.
 const WIDEST_PX: f64 = 44.0;
 
-/// The sheet, beside the page.
+/// The sheet; none where there is no set.
 #[component]
 pub fn Sheet(props: &SheetProps) -> Html {
     match &props.fit.set {
-        Some(set) => {
-            let sheet = html! { <SheetPaper fit={props.fit.clone()} set={set.clone()} answers={props.answers.clone()} sureness={props.sureness.clone()} label={props.label.clone()} /> };
-            on_paper(sheet)
-        }
+        Some(set) => paper(props, set),
         None => Html::default(),
     }
 }
 
-/// Properties of [`SheetPaper`].
-#[derive(Clone, PartialEq, Properties)]
-pub struct SheetPaperProps {
-    /// The answer.
-    pub fit: Rc<Fit>,
-    /// Its set.
-    pub set: Rc<Set>,
-    /// What was said.
-    pub answers: Rc<Answers>,
-    /// How sure it is, as far as that is known.
-    pub sureness: Sureness,
-    /// What the fitting is called.
-    pub label: AttrValue,
-}
-
 /// What stands on the sheet.
-#[component]
-pub fn SheetPaper(props: &SheetPaperProps) -> Html {
-    let (fit, set) = (&props.fit, &props.set);
+fn paper(props: &SheetProps, set: &Set) -> Html {
+    let fit = &props.fit;
     let problem = &fit.problem;
     let names = words::names(set);
     let px_per_mm = magnification(set.strings.iter().map(|s| &s.report.construction), WIDEST_PX);

@@ -4,7 +4,7 @@ use std::rc::Rc;
 use std::time::Duration;
 
 use app::pages::set::SetPage;
-use app::report_sheet::ReportPaper;
+use app::report_sheet::ReportSheet;
 use app::words::{days, doubt, naming, partials, plan, property, reasons, set as words, verdict};
 use gloo::utils::document;
 use protocol::reply::{Doubt, Fit, FittedString, Night, Partial, Point, Problem, Range, Reply};
@@ -259,7 +259,7 @@ struct PaperProps {
 
 #[component]
 fn Paper(props: &PaperProps) -> Html {
-    html! { <ReportPaper string={props.string.clone()} problem={props.problem.clone()} name="A" label="Desk 3" /> }
+    html! { <ReportSheet string={props.string.clone()} problem={props.problem.clone()} name="A" label="Desk 3" /> }
 }
 
 #[wasm_bindgen_test]

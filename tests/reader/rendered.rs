@@ -7,7 +7,7 @@ use app::habits::{self, Habits};
 use app::hooks::Sureness;
 use app::pages::compare::Compared;
 use app::pages::set::SetPage;
-use app::report_sheet::ReportPaper;
+use app::report_sheet::ReportSheet;
 use protocol::reply::{Compare, Fit};
 use protocol::request::Answers;
 use yew::prelude::*;
@@ -45,7 +45,7 @@ fn Paper(props: &PaperProps) -> Html {
     let Some(set) = &props.fit.set else { return Html::default() };
     let string = &set.strings[props.string];
     html! {
-        <ReportPaper string={string.clone()} problem={Rc::new(props.fit.problem.clone())}
+        <ReportSheet string={string.clone()} problem={Rc::new(props.fit.problem.clone())}
             name={app::words::set::names(set)[props.string].clone()} label="" />
     }
 }
