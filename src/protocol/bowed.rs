@@ -3,7 +3,7 @@
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use strings::answer_to_bow::{PLACE, SPEED};
-use strings::error::Fault;
+use strings::error::{self, Fault};
 use strings::instrument::{self, Kind};
 use strings::simulate::level::RATE;
 use strings::simulate::map::{AttackMap, PlaceMap, Row, window_about};
@@ -13,6 +13,7 @@ use strings::simulate::{Body, Judgement, Law, Sounding};
 use crate::convert;
 use crate::reply::Reply;
 use crate::request::{Construction, Setting};
+use crate::schema;
 
 /// Where a string speaks under the bow.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
@@ -20,25 +21,29 @@ use crate::request::{Construction, Setting};
 pub struct BowMapRequest {
     /// `place` (force against place of the bow), `attack` (force against acceleration from rest) or
     /// `window` (between which forces it keeps a clean note where bows usually are).
+    #[schemars(extend("enum" = MAPS))]
     pub map: String,
     /// Whose generic body it is: `violin`, `viola`, `cello`, `double-bass`.
+    #[schemars(extend("enum" = schema::words("instrument")))]
     pub instrument: String,
     /// What the string is made of.
     pub construction: Construction,
     /// Where it works.
     pub setting: Setting,
-    /// Rows and columns, 2 to 48; 24 if left out.
-    #[serde(default = "usual_count")]
-    pub count: usize,
-    /// One row alone, from 0; every row if left out.
+    /// Rows and columns, 2 to 48; 24 if left out. A window has none.
     #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[schemars(range(min = COUNTS.0, max = COUNTS.1))]
+    pub count: Option<usize>,
+    /// One row alone, from 0; every row if left out. A window has none.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[schemars(range(max = COUNTS.1 - 1))]
     pub row: Option<usize>,
 }
 
-fn usual_count() -> usize {
-    24
-}
-
+/// The maps there are.
+const MAPS: [&str; 3] = ["place", "attack", "window"];
+/// Rows and columns of a map, if they are left out.
+const USUAL_COUNT: usize = 24;
 /// Rows and columns a map may have.
 const COUNTS: (usize, usize) = (2, 48);
 
@@ -47,13 +52,17 @@ const COUNTS: (usize, usize) = (2, 48);
 #[serde(deny_unknown_fields)]
 pub struct SoundRequest {
     /// `open-string`, `scale`, `swell` or `pizzicato`.
+    #[schemars(extend("enum" = Piece::ALL.map(Piece::key)))]
     pub piece: String,
     /// Whose generic body it is: `violin`, `viola`, `cello`, `double-bass`.
+    #[schemars(extend("enum" = schema::words("instrument")))]
     pub instrument: String,
     /// The strings, in any order; one to eight.
+    #[schemars(length(min = 1, max = MOST_STRINGS))]
     pub strings: Vec<Player>,
     /// Loudness to which it is brought, −60 to −9 LUFS; −23 if left out.
     #[serde(default = "usual_loudness")]
+    #[schemars(range(min = LOUDNESSES.0, max = LOUDNESSES.1))]
     pub loudness_lufs: f64,
 }
 
@@ -62,7 +71,7 @@ fn usual_loudness() -> f64 {
 }
 
 /// Strings that may be played in one piece.
-const MOST_STRINGS: usize = 8;
+pub(crate) const MOST_STRINGS: usize = 8;
 /// Loudnesses that may be asked for, LUFS.
 const LOUDNESSES: (f64, f64) = (-60.0, -9.0);
 
@@ -167,7 +176,7 @@ pub(crate) fn players(
         faults.push(Fault::new("strings", format!("{} strings", players.len()), allowed));
     }
     let mut strings = Vec::new();
-    for (i, player) in players.iter().enumerate() {
+    for (i, player) in players.iter().take(MOST_STRINGS).enumerate() {
         let at = |part: &str| format!("strings[{i}].{part}");
         let construction = convert::construction(&player.construction, &at("construction"));
         let construction = taken(construction, faults);
@@ -183,26 +192,18 @@ pub(crate) fn map(r: &BowMapRequest) -> Result<Reply, Vec<Fault>> {
     let kind = kind(&r.instrument, &mut faults);
     let construction = taken(convert::construction(&r.construction, "construction"), &mut faults);
     let setting = taken(convert::setting(&r.setting, "setting"), &mut faults);
-    if !["place", "attack", "window"].contains(&r.map.as_str()) {
-        faults.push(Fault::new(
-            "map",
-            format!("\"{}\"", r.map),
-            "one of: place, attack, window".to_owned(),
-        ));
+    if !MAPS.contains(&r.map.as_str()) {
+        let allowed = format!("one of: {}", MAPS.join(", "));
+        faults.push(Fault::new("map", format!("\"{}\"", r.map), allowed));
     }
-    if r.count < COUNTS.0 || r.count > COUNTS.1 {
-        let allowed = format!("{} to {} rows and columns", COUNTS.0, COUNTS.1);
-        faults.push(Fault::new("count", r.count.to_string(), allowed));
-    } else if let Some(row) = r.row.filter(|row| *row >= r.count) {
-        faults.push(Fault::new("row", row.to_string(), format!("0 to {}", r.count - 1)));
-    }
+    let count = grid(r, &mut faults);
     let (Some(construction), Some(setting)) = (construction, setting) else { return Err(faults) };
     if !faults.is_empty() {
         return Err(faults);
     }
     let string = Sounding::of(&construction, &setting);
     let body = Body::generic(kind, &setting);
-    let rows = r.row.map_or(0..r.count, |row| row..row + 1);
+    let rows = r.row.map_or(0..count, |row| row..row + 1);
     let mut reply = BowMap {
         map: r.map.clone(),
         forces_n: Vec::new(),
@@ -213,12 +214,12 @@ pub(crate) fn map(r: &BowMapRequest) -> Result<Reply, Vec<Fault>> {
     match r.map.as_str() {
         "place" => {
             let resistance = setting.bridge_resistance.get();
-            let map = PlaceMap::usual(string, body, resistance, SPEED, r.count);
+            let map = PlaceMap::usual(string, body, resistance, SPEED, count);
             reply.rows = rows.filter_map(|i| Some(row(i, &map.row(i)?))).collect();
             (reply.at, reply.forces_n) = (map.places, map.forces);
         }
         "attack" => {
-            let map = AttackMap::usual(string, body, PLACE, r.count);
+            let map = AttackMap::usual(string, body, PLACE, count);
             reply.rows = rows.filter_map(|i| Some(row(i, &map.row(i)?))).collect();
             (reply.at, reply.forces_n) = (map.accelerations, map.forces);
         }
@@ -232,6 +233,23 @@ pub(crate) fn map(r: &BowMapRequest) -> Result<Reply, Vec<Fault>> {
         }
     }
     Ok(Reply::BowMap(Box::new(reply)))
+}
+
+/// How many rows and columns a map has.
+fn grid(r: &BowMapRequest, faults: &mut Vec<Fault>) -> usize {
+    let count = r.count.unwrap_or(USUAL_COUNT);
+    if r.map == "window" {
+        for (name, given) in [("count", r.count), ("row", r.row)] {
+            let fault = |given| Fault::new(name, given, "nothing: a window has no rows");
+            faults.extend(given.map(fault));
+        }
+    } else if !(COUNTS.0..=COUNTS.1).contains(&count) {
+        let allowed = format!("{} to {} rows and columns", COUNTS.0, COUNTS.1);
+        faults.push(Fault::new("count", count, allowed));
+    } else if let Some(row) = r.row.filter(|row| *row >= count) {
+        faults.push(Fault::new("row", row, format!("0 to {}", count - 1)));
+    }
+    count
 }
 
 fn row(i: usize, row: &Row) -> BowRow {
@@ -260,7 +278,7 @@ pub(crate) fn sound(r: &SoundRequest, tell: &mut dyn FnMut(f64)) -> Result<Reply
     let strings = players(&r.strings, &mut faults);
     if !(LOUDNESSES.0..=LOUDNESSES.1).contains(&r.loudness_lufs) {
         let allowed = format!("{} to {} LUFS", LOUDNESSES.0, LOUDNESSES.1);
-        faults.push(Fault::new("loudness_lufs", r.loudness_lufs.to_string(), allowed));
+        faults.push(Fault::new("loudness_lufs", error::shown(r.loudness_lufs), allowed));
     }
     let Some(piece) = piece.filter(|_| faults.is_empty()) else { return Err(faults) };
     let sound = sounds::play_telling(kind, &strings, piece, r.loudness_lufs, tell);

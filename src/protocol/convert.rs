@@ -50,6 +50,15 @@ impl Reader {
         value.map(|v| self.number(field, v, bound))
     }
 
+    /// The first entries of a list, as many as it may have; more are a fault.
+    fn list<'a, T>(&mut self, field: &str, entries: &'a [T], most: usize, of: &str) -> &'a [T] {
+        if entries.len() > most {
+            let allowed = format!("at most {most} {of}");
+            self.0.push(Fault::new(field, format!("{} entries", entries.len()), allowed));
+        }
+        &entries[..entries.len().min(most)]
+    }
+
     fn needed(&mut self, field: &str, value: Option<f64>, bound: Bound) -> f64 {
         if value.is_none() {
             self.0.push(Fault::outside(field, "nothing", bound));
@@ -69,47 +78,10 @@ pub(crate) fn construction(
     let material = r.word(&at("core.material"), Some(&c.material), material::core, || {
         one_of(material::CORES.iter().map(|m| m.key))
     });
-    let build = match c.build.as_str() {
-        "solid" => Some(Build::Solid),
-        "strand" => {
-            let layout = match &c.layout {
-                Some(key) => Layout::ALL.into_iter().find(|l| l.key() == key),
-                None => None,
-            };
-            let lay = r.needed(&at("core.lay_deg"), c.lay_deg, error::LAY_ANGLE);
-            if layout.is_none() {
-                let given = c.layout.as_deref().unwrap_or("nothing");
-                r.0.push(Fault::new(
-                    at("core.layout"),
-                    given,
-                    one_of(Layout::ALL.iter().map(|l| l.key())),
-                ));
-            }
-            layout.map(|layout| Build::Strand { layout, lay: Degree::new(lay) })
-        }
-        "multifilament" => Some(Build::Multifilament {
-            filament: Metre::new(r.needed(
-                &at("core.filament_m"),
-                c.filament_m,
-                error::FILAMENT_DIAMETER,
-            )),
-            fill: Ratio::new(r.needed(&at("core.fill"), c.fill, error::FILL)),
-            twist: Degree::new(r.needed(&at("core.twist_deg"), c.twist_deg, error::TWIST_ANGLE)),
-        }),
-        "twisted" => Some(Build::Twisted {
-            twist: Degree::new(r.needed(&at("core.twist_deg"), c.twist_deg, error::TWIST_ANGLE)),
-        }),
-        other => {
-            r.0.push(Fault::new(
-                at("core.build"),
-                format!("\"{other}\""),
-                one_of(["solid", "strand", "multifilament", "twisted"]),
-            ));
-            None
-        }
-    };
+    let build = build(&mut r, c, &at);
     let mut windings = Vec::new();
-    for (i, w) in wire.windings.iter().enumerate() {
+    let given = r.list(&at("windings"), &wire.windings, model::MOST_WINDINGS, "windings");
+    for (i, w) in given.iter().enumerate() {
         let metal = r.word(
             &at(&format!("windings[{i}].metal")),
             Some(&w.metal),
@@ -129,13 +101,71 @@ pub(crate) fn construction(
             });
         }
     }
-    match (material, build, r.0.is_empty()) {
-        (Some(material), Some(build), true) => Construction::new(
-            Core { material, build, diameter: Metre::new(c.diameter_m) },
-            &windings,
-            field,
-        ),
-        _ => Err(r.0),
+    let (Some(material), Some(build)) = (material, build) else { return Err(r.0) };
+    let core = Core { material, build, diameter: Metre::new(c.diameter_m) };
+    match (Construction::new(core, &windings, field), r.0.is_empty()) {
+        (Err(faults), _) => Err([faults, r.0].concat()),
+        (Ok(_), false) => Err(r.0),
+        (Ok(construction), true) => Ok(construction),
+    }
+}
+
+/// How a core can be built.
+pub(crate) const BUILDS: [&str; 4] = ["solid", "strand", "multifilament", "twisted"];
+/// The builds that each optional member of a core belongs to.
+pub(crate) const BUILDS_WITH: [(&str, &[&str]); 5] = [
+    ("layout", &["strand"]),
+    ("lay_deg", &["strand"]),
+    ("filament_m", &["multifilament"]),
+    ("fill", &["multifilament"]),
+    ("twist_deg", &["multifilament", "twisted"]),
+];
+
+/// Reads how a core is built. A member of another build is a fault, for nothing would come of it.
+fn build(r: &mut Reader, c: &request::Core, at: &dyn Fn(&str) -> String) -> Option<Build> {
+    if !BUILDS.contains(&c.build.as_str()) {
+        let value = format!("\"{}\"", c.build);
+        r.0.push(Fault::new(at("core.build"), value, one_of(BUILDS)));
+        return None;
+    }
+    let given = [
+        c.layout.as_ref().map(|key| format!("\"{key}\"")),
+        c.lay_deg.map(error::shown),
+        c.filament_m.map(error::shown),
+        c.fill.map(error::shown),
+        c.twist_deg.map(error::shown),
+    ];
+    for ((name, builds), value) in BUILDS_WITH.iter().zip(given) {
+        if let (Some(value), false) = (value, builds.contains(&c.build.as_str())) {
+            let allowed = format!("nothing: it belongs to the build {}", builds.join(" or "));
+            r.0.push(Fault::new(at(&format!("core.{name}")), value, allowed));
+        }
+    }
+    match c.build.as_str() {
+        "strand" => {
+            let lay = r.needed(&at("core.lay_deg"), c.lay_deg, error::LAY_ANGLE);
+            let layout = Layout::ALL.into_iter().find(|l| Some(l.key()) == c.layout.as_deref());
+            if layout.is_none() {
+                let given = c.layout.as_ref().map(|key| format!("\"{key}\""));
+                let given = given.unwrap_or_else(|| "nothing".to_owned());
+                let allowed = one_of(Layout::ALL.iter().map(|l| l.key()));
+                r.0.push(Fault::new(at("core.layout"), given, allowed));
+            }
+            layout.map(|layout| Build::Strand { layout, lay: Degree::new(lay) })
+        }
+        "multifilament" => Some(Build::Multifilament {
+            filament: Metre::new(r.needed(
+                &at("core.filament_m"),
+                c.filament_m,
+                error::FILAMENT_DIAMETER,
+            )),
+            fill: Ratio::new(r.needed(&at("core.fill"), c.fill, error::FILL)),
+            twist: Degree::new(r.needed(&at("core.twist_deg"), c.twist_deg, error::TWIST_ANGLE)),
+        }),
+        "twisted" => Some(Build::Twisted {
+            twist: Degree::new(r.needed(&at("core.twist_deg"), c.twist_deg, error::TWIST_ANGLE)),
+        }),
+        _ => Some(Build::Solid),
     }
 }
 
@@ -195,7 +225,11 @@ pub(crate) fn setting(wire: &request::Setting, field: &str) -> Result<Setting, V
     if body.key != wire.body {
         let keys: Vec<&str> = body::SKELETONS.iter().map(|s| s.key).collect();
         let allowed = one_of(keys);
-        return Err(vec![Fault::new(format!("{field}.body"), &wire.body, allowed)]);
+        return Err(vec![Fault::new(
+            format!("{field}.body"),
+            format!("\"{}\"", wire.body),
+            allowed,
+        )]);
     }
     Setting {
         sounding_length: Metre::new(wire.sounding_length_m),
@@ -323,15 +357,9 @@ pub(crate) fn answers(wire: &request::Answers) -> Result<Answers, Vec<Fault>> {
     let bothers = bothers(&mut r, "answers.bothers", &wire.bothers);
     let now = word!(r, wire, now, said::Now);
     let most = tuning.unwrap_or(&kind.tunings[0]).strings.len();
-    if wire.strings.len() > most {
-        r.0.push(Fault::new(
-            "answers.strings",
-            wire.strings.len(),
-            format!("at most {most} strings in this tuning"),
-        ));
-    }
+    let given = r.list("answers.strings", &wire.strings, most, "strings in this tuning");
     let mut strings = Vec::new();
-    for (i, s) in wire.strings.iter().enumerate() {
+    for (i, s) in given.iter().enumerate() {
         let note =
             r.word(&format!("answers.strings[{i}].note"), s.note.as_ref(), Note::parse, || {
                 "a note in scientific pitch: A4, F#1, Bb3".to_owned()
@@ -428,8 +456,13 @@ pub(crate) fn answers(wire: &request::Answers) -> Result<Answers, Vec<Fault>> {
 /// Reads a list of what bothers.
 fn bothers(r: &mut Reader, field: &str, words: &[String]) -> Vec<said::Bother> {
     let mut read = Vec::new();
-    for (i, word) in words.iter().enumerate() {
-        read.extend(r.word(&format!("{field}[{i}]"), Some(word), said::Bother::parse, || {
+    for (i, word) in r.list(field, words, said::Bother::ALL.len(), "complaints").iter().enumerate()
+    {
+        let field = format!("{field}[{i}]");
+        if words[..i].contains(word) {
+            r.0.push(Fault::new(&field, format!("\"{word}\""), "each complaint once"));
+        }
+        read.extend(r.word(&field, Some(word), said::Bother::parse, || {
             one_of(said::Bother::ALL.iter().map(|b| b.key()))
         }));
     }
@@ -461,10 +494,14 @@ fn today(r: &mut Reader, field: &str, wire: &request::Today) -> said::Today {
     }
 }
 
+/// Other tunings of the same strings.
+pub(crate) const MOST_TUNINGS: usize = 8;
+
 /// Reads the other pitches at which the same strings are used.
 fn also_tuned(r: &mut Reader, wire: &request::Answers) -> Vec<said::AlsoTuned> {
     let mut read = Vec::new();
-    for (i, tuned) in wire.also_tuned.iter().enumerate() {
+    let given = r.list("answers.also_tuned", &wire.also_tuned, MOST_TUNINGS, "other tunings");
+    for (i, tuned) in given.iter().enumerate() {
         let field = format!("answers.also_tuned[{i}]");
         if tuned.a4_hz.is_none() && tuned.semitones.is_none() {
             r.0.push(Fault::new(&field, "nothing", "a4_hz, semitones or both"));

@@ -1,7 +1,8 @@
 //! The saved file: what a person answered and the fittings they kept.
 //!
 //! A saved format is a promise: it carries a version, and everything loaded passes through [`restore`], which
-//! always returns a document and says what it had to mend.
+//! always returns a document and says what it had to mend. It takes no more of a file than the page can show: what is
+//! beyond is named and left out, and stays in the file.
 
 use core::fmt;
 
@@ -9,13 +10,35 @@ use schemars::JsonSchema;
 use serde::Serialize;
 use serde_json::Value;
 
+use crate::bowed::MOST_STRINGS;
+use crate::convert::MOST_TUNINGS;
 use crate::read::{self, Unread};
 use crate::request::Answers;
+use crate::tree::{self, Limits, Path, Unreadable, excerpt};
 
 /// What every file of ours says of itself.
 pub const FORMAT: &str = "ropewalk-fitting";
 /// The version this build writes.
 pub const VERSION: u32 = 1;
+
+/// Objects and lists inside each other; a complaint about a string of a kept fitting is the seventh.
+const DEPTH: usize = 32;
+/// The most entries of a list or an object, by its name.
+const MOST: [(&str, usize); 7] = [
+    ("fittings", 10_000),
+    ("drafts", 200),
+    ("weights", 50),
+    ("bothers", 50),
+    ("summary", 50),
+    ("also_tuned", MOST_TUNINGS),
+    ("strings", MOST_STRINGS),
+];
+/// The most values in all: some fifty for each kept fitting.
+const MOST_VALUES: usize = 2_000_000;
+/// The longest text, in characters.
+const MOST_CHARS: usize = 10_000;
+/// The most notes on one file: more would bury the first.
+const MOST_NOTES: usize = 20;
 
 /// A saved file.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
@@ -118,6 +141,21 @@ pub enum Note {
         /// What it held.
         held: String,
     },
+    /// This field was given more than once, and its last value was taken.
+    Repeated(String),
+    /// A list had more entries than there is room for, and the first were taken.
+    TooMany {
+        /// Its field.
+        field: String,
+        /// How many it had.
+        count: usize,
+        /// How many were taken.
+        most: usize,
+    },
+    /// The text of this field was cut to so many characters.
+    TooLong(String, usize),
+    /// So many more notes were left out.
+    More(usize),
 }
 
 impl fmt::Display for Note {
@@ -138,6 +176,14 @@ impl fmt::Display for Note {
             Self::Answer { field, held } => {
                 write!(f, "{field} held {held}, which cannot be read, and was left out")
             }
+            Self::Repeated(field) => {
+                write!(f, "{field} was given more than once; the last value was taken")
+            }
+            Self::TooMany { field, count, most } => {
+                write!(f, "{field} had {count} entries; the first {most} were taken")
+            }
+            Self::TooLong(field, most) => write!(f, "{field} was cut to {most} characters"),
+            Self::More(count) => write!(f, "and {count} more"),
         }
     }
 }
@@ -157,9 +203,13 @@ pub fn read(text: &str) -> Result<Document, Unread> {
 /// it is: the page tells of it at its field, and the model of whatever is asked with it.
 #[must_use]
 pub fn restore(text: &str) -> (Document, Vec<Note>) {
-    let value: Value = match serde_json::from_str(text) {
-        Ok(value) => value,
-        Err(e) => return (Document::default(), vec![Note::NotJson(e.to_string())]),
+    let limits =
+        Limits { depth: DEPTH, values: MOST_VALUES, chars: usize::MAX, refuse_repeated: false };
+    let not_json = |why| (Document::default(), vec![Note::NotJson(why)]);
+    let tree::Tree { mut value, repeated } = match tree::read(text, limits) {
+        Ok(tree) => tree,
+        Err(Unreadable::NotJson(why)) => return not_json(why),
+        Err(Unreadable::Field(fault)) => return not_json(fault.to_string()),
     };
     if value.get("format").and_then(Value::as_str) != Some(FORMAT) {
         return (Document::default(), vec![Note::NotOurs]);
@@ -168,46 +218,109 @@ pub fn restore(text: &str) -> (Document, Vec<Note>) {
     if version > u64::from(VERSION) {
         return (Document::default(), vec![Note::Later(version)]);
     }
-    let mut notes = Vec::new();
-    let mut document = Document::default();
-    if let Some(label) = value.get("label").and_then(Value::as_str) {
-        label.clone_into(&mut document.label);
+    let mut notes: Vec<Note> = repeated.into_iter().map(Note::Repeated).collect();
+    cut(&mut value, "", &Path::Whole, &mut notes);
+    if version == 0 {
+        notes.push(unread("version", value.get("version").unwrap_or(&Value::Null)));
     }
-    if let Some(answers) = value.get("answers") {
-        document.answers = mend(answers, "answers", &mut notes);
-    }
-    if let Some(drafts) = value.get("drafts").and_then(Value::as_object) {
-        for (field, draft) in drafts {
-            match draft.as_str() {
-                Some(draft) => drop(document.drafts.insert(field.clone(), draft.to_owned())),
-                None => notes.push(Note::Draft(field.clone())),
-            }
-        }
-    }
-    for (i, fitting) in
-        value.get("fittings").and_then(Value::as_array).into_iter().flatten().enumerate()
-    {
-        match read::tree(fitting) {
-            Ok(fitting) => document.fittings.push(fitting),
-            Err(e) => notes.push(Note::Fitting(i, e.to_string())),
-        }
+    let document = mend(&value, &mut notes);
+    if notes.len() > MOST_NOTES {
+        let more = notes.split_off(MOST_NOTES - 1).len();
+        notes.push(Note::More(more));
     }
     (document, notes)
 }
 
+/// A note on a value that cannot be read.
+fn unread(field: &str, held: &Value) -> Note {
+    Note::Answer { field: field.to_owned(), held: excerpt(&held.to_string()) }
+}
+
+/// Reads a document part by part, leaving out those that cannot be read.
+fn mend(value: &Value, notes: &mut Vec<Note>) -> Document {
+    let mut document = Document::default();
+    match value.get("label") {
+        None => {}
+        Some(Value::String(label)) => label.clone_into(&mut document.label),
+        Some(held) => notes.push(unread("label", held)),
+    }
+    if let Some(answers) = value.get("answers") {
+        document.answers = mend_answers(answers, notes);
+    }
+    match value.get("drafts") {
+        None => {}
+        Some(Value::Object(drafts)) => {
+            for (field, draft) in drafts {
+                match draft.as_str() {
+                    Some(draft) => drop(document.drafts.insert(field.clone(), draft.to_owned())),
+                    None => notes.push(Note::Draft(field.clone())),
+                }
+            }
+        }
+        Some(held) => notes.push(unread("drafts", held)),
+    }
+    match value.get("fittings") {
+        None => {}
+        Some(Value::Array(fittings)) => {
+            for (i, fitting) in fittings.iter().enumerate() {
+                match read::tree(fitting) {
+                    Ok(fitting) => document.fittings.push(fitting),
+                    Err(e) => notes.push(Note::Fitting(i, e.to_string())),
+                }
+            }
+        }
+        Some(held) => notes.push(unread("fittings", held)),
+    }
+    document
+}
+
+/// Cuts lists, objects and texts to the size for which there is room.
+fn cut(value: &mut Value, name: &str, path: &Path<'_>, notes: &mut Vec<Note>) {
+    let most = MOST.iter().find(|(of, _)| *of == name).map_or(usize::MAX, |(_, most)| *most);
+    let too_many =
+        |count| (count > most).then(|| Note::TooMany { field: path.to_string(), count, most });
+    match value {
+        Value::Array(entries) => {
+            notes.extend(too_many(entries.len()));
+            entries.truncate(most);
+            for (i, entry) in entries.iter_mut().enumerate() {
+                cut(entry, "", &Path::Entry(path, i), notes);
+            }
+        }
+        Value::Object(members) => {
+            notes.extend(too_many(members.len()));
+            let beyond: Vec<String> = members.keys().skip(most).cloned().collect();
+            beyond.iter().for_each(|name| drop(members.remove(name)));
+            for (name, member) in members.iter_mut() {
+                cut(member, name, &Path::Member(path, name), notes);
+            }
+        }
+        Value::String(text) => {
+            if let Some((end, _)) = text.char_indices().nth(MOST_CHARS) {
+                text.truncate(end);
+                notes.push(Note::TooLong(path.to_string(), MOST_CHARS));
+            }
+        }
+        _ => {}
+    }
+}
+
 /// Reads answers one by one, leaving out those that cannot be read.
-fn mend(value: &Value, field: &str, notes: &mut Vec<Note>) -> Answers {
+fn mend_answers(value: &Value, notes: &mut Vec<Note>) -> Answers {
     if let Ok(answers) = read::tree(value) {
         return answers;
     }
+    let Value::Object(members) = value else {
+        notes.push(unread("answers", value));
+        return Answers::default();
+    };
     let mut kept = serde_json::Map::new();
-    for (name, member) in value.as_object().into_iter().flatten() {
+    for (name, member) in members {
         let mut alone = serde_json::Map::new();
         alone.insert(name.clone(), member.clone());
         match read::tree::<Answers>(&Value::Object(alone)) {
             Ok(_) => drop(kept.insert(name.clone(), member.clone())),
-            Err(_) => notes
-                .push(Note::Answer { field: format!("{field}.{name}"), held: member.to_string() }),
+            Err(_) => notes.push(unread(&format!("answers.{name}"), member)),
         }
     }
     // Each member was read alone, so together they can be read too.

@@ -8,7 +8,8 @@ use strings::fit::answers::Answers;
 use strings::fit::search::{Best, Contender, Counts, Recipe};
 
 use crate::convert;
-use crate::handle::{fit_of, read, written};
+use crate::handle::{fit_of, written};
+use crate::parse;
 use crate::reply::Reply;
 use crate::request::Request;
 
@@ -25,7 +26,7 @@ fn is_helped(place: usize) -> bool {
 /// The answers of a request, if it is one for a set and nothing is wrong with it.
 #[must_use]
 pub fn asked(request: &str) -> Option<Answers> {
-    match read(request) {
+    match parse::request(request) {
         Ok(Request::Fit(fit)) => convert::answers(&fit.answers).ok(),
         _ => None,
     }

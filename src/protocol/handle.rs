@@ -23,6 +23,7 @@ use crate::bowed;
 use crate::certainty::certainty;
 use crate::convert;
 use crate::lesson;
+use crate::parse;
 use crate::reply::{self, Reply};
 use crate::request::Request;
 use crate::tables;
@@ -31,6 +32,20 @@ use crate::tables;
 #[must_use]
 pub fn answer(request: &str) -> String {
     written(&reply_to(request, &mut |_| ()))
+}
+
+/// As [`answer`], for bytes as they come from outside: those that are no UTF-8 text are refused like any other.
+#[must_use]
+pub fn answer_bytes(request: &[u8]) -> String {
+    match core::str::from_utf8(request) {
+        Ok(text) => answer(text),
+        Err(error) => {
+            let at = error.valid_up_to();
+            let value =
+                format!("byte {:#04x} at {at}", request.get(at).copied().unwrap_or_default());
+            written(&refused(vec![Fault::new("request", value, "one JSON object, in UTF-8")]))
+        }
+    }
 }
 
 /// As [`answer`], but tells how far a long answer is, as a share, and hands the samples of a sound apart from the text.
@@ -45,7 +60,7 @@ pub fn answer_telling(request: &str, tell: &mut dyn FnMut(f64)) -> (String, Opti
 }
 
 fn reply_to(request: &str, tell: &mut dyn FnMut(f64)) -> Reply {
-    match read(request) {
+    match parse::request(request) {
         Ok(Request::Sound(r)) => bowed::sound(&r, tell).unwrap_or_else(refused),
         Ok(request) => handle(&request),
         Err(fault) => refused(vec![fault]),
@@ -55,117 +70,6 @@ fn reply_to(request: &str, tell: &mut dyn FnMut(f64)) -> Reply {
 pub(crate) fn written(reply: &Reply) -> String {
     // A reply holds numbers, words and maps with text keys only; writing it cannot fail.
     serde_json::to_string(reply).unwrap_or_default()
-}
-
-/// The JSON Schema of the door: a request and a reply.
-#[must_use]
-pub fn schema() -> serde_json::Value {
-    serde_json::json!({ "request": schemars::schema_for!(Request), "reply": schemars::schema_for!(Reply) })
-}
-
-/// Reads a request, naming the field where it goes wrong.
-pub(crate) fn read(text: &str) -> Result<Request, Fault> {
-    let asks =
-        "one of: report, compare, stretch, year, place, fit, certainty, tables, bow-map, sound";
-    let value: serde_json::Value = serde_json::from_str(text)
-        .map_err(|e| Fault::new("request", excerpt(text), format!("one JSON object ({e})")))?;
-    let serde_json::Value::Object(mut members) = value else {
-        return Err(Fault::new("request", excerpt(text), "one JSON object"));
-    };
-    let Some(ask) = members.remove("ask") else {
-        return Err(Fault::new("ask", "nothing", asks));
-    };
-    let rest = serde_json::Value::Object(members);
-    if let Some(fault) = misplaced_list(&rest, "") {
-        return Err(fault);
-    }
-    match ask.as_str() {
-        Some("report") => part(rest).map(|r| Request::Report(Box::new(r))),
-        Some("compare") => part(rest).map(|r| Request::Compare(Box::new(r))),
-        Some("stretch") => part(rest).map(|r| Request::Stretch(Box::new(r))),
-        Some("year") => part(rest).map(|r| Request::Year(Box::new(r))),
-        Some("place") => part(rest).map(|r| Request::Place(Box::new(r))),
-        Some("fit") => part(rest).map(|r| Request::Fit(Box::new(r))),
-        Some("certainty") => part(rest).map(|r| Request::Certainty(Box::new(r))),
-        Some("tables") => part(rest).map(Request::Tables),
-        Some("bow-map") => part(rest).map(|r| Request::BowMap(Box::new(r))),
-        Some("sound") => part(rest).map(|r| Request::Sound(Box::new(r))),
-        _ => Err(Fault::new("ask", ask, asks)),
-    }
-}
-
-/// Members that hold a list.
-const LISTS: [&str; 4] = ["windings", "strings", "bothers", "also_tuned"];
-
-/// A list where an object or a value belongs; the reader would take its entries for members in their order.
-fn misplaced_list(value: &serde_json::Value, path: &str) -> Option<Fault> {
-    let serde_json::Value::Object(members) = value else {
-        return value
-            .as_array()?
-            .iter()
-            .enumerate()
-            .find_map(|(i, entry)| misplaced_list(entry, &format!("{path}[{i}]")));
-    };
-    members.iter().find_map(|(name, member)| {
-        let path = if path.is_empty() { name.clone() } else { format!("{path}.{name}") };
-        if member.is_array() && !LISTS.contains(&name.as_str()) {
-            return Some(Fault::new(path, "a list", "no list, but one object or value"));
-        }
-        misplaced_list(member, &path)
-    })
-}
-
-fn excerpt(text: &str) -> String {
-    let start: String = text.trim().chars().take(60).collect();
-    format!("\"{start}\"")
-}
-
-fn part<T: serde::de::DeserializeOwned>(value: serde_json::Value) -> Result<T, Fault> {
-    serde_path_to_error::deserialize(&value).map_err(|e| {
-        let path = e.path().to_string();
-        let given = value
-            .pointer(&pointer(&path))
-            .map_or_else(|| "nothing".to_owned(), ToString::to_string);
-        let path = if path == "." { String::new() } else { path };
-        plain(&path, &given, &e.into_inner().to_string())
-    })
-}
-
-/// Turns the reader's complaint into a fault in our own words: what is missing, unknown, or of the wrong type.
-fn plain(path: &str, given: &str, complaint: &str) -> Fault {
-    let within =
-        |name: &str| if path.is_empty() { name.to_owned() } else { format!("{path}.{name}") };
-    let quoted = complaint.split('`').nth(1).unwrap_or_default();
-    if complaint.starts_with("missing field") {
-        return Fault::new(within(quoted), "nothing", "a value: it must be given");
-    }
-    let field = if path.is_empty() { "request" } else { path };
-    if complaint.starts_with("unknown field") {
-        let names: Vec<&str> = complaint.split('`').skip(3).step_by(2).collect();
-        return Fault::new(
-            field,
-            given,
-            format!("no member of that name, but {}", names.join(", ")),
-        );
-    }
-    let wanted = complaint.rsplit("expected ").next().unwrap_or(complaint);
-    let wanted = match wanted {
-        "f64" => "a number",
-        "a string" => "a text in quotes",
-        "a boolean" => "true or false",
-        other => other,
-    };
-    Fault::new(field, given, wanted)
-}
-
-/// A path such as `construction.windings[0].metal` as a JSON pointer.
-fn pointer(path: &str) -> String {
-    let mut pointer = String::new();
-    for step in path.split(['.', '[', ']']).filter(|step| !step.is_empty()) {
-        pointer.push('/');
-        pointer.push_str(step);
-    }
-    pointer
 }
 
 fn refused(faults: Vec<Fault>) -> Reply {

@@ -6,19 +6,22 @@ use strings::error::{self, Fault};
 use strings::fit::{problem, today};
 use strings::report::{self, Estimate};
 
-use crate::bowed::{Player, players};
+use crate::bowed::{MOST_STRINGS, Player, players};
 use crate::convert;
 use crate::handle::{grade, report_of};
 use crate::reply::{Range, Reply, Report};
 use crate::request::{Answers, Setting};
+use crate::schema;
 
 /// Strings at pitch, of which more is wound over the nut, or let back.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct StretchRequest {
     /// The strings, in any order; one to eight.
+    #[schemars(length(min = 1, max = MOST_STRINGS))]
     pub strings: Vec<Player>,
     /// How much of each, as it lies at pitch, is wound over the nut; negative where it is let back. −0.5 to 0.05 m.
+    #[schemars(range(min = error::PULL.min, max = error::PULL.max))]
     pub pull_m: f64,
 }
 
@@ -27,6 +30,7 @@ pub struct StretchRequest {
 #[serde(deny_unknown_fields)]
 pub struct YearRequest {
     /// The strings, in any order; one to eight. The room is in their settings.
+    #[schemars(length(min = 1, max = MOST_STRINGS))]
     pub strings: Vec<Player>,
 }
 
@@ -37,6 +41,7 @@ pub struct PlaceRequest {
     /// The instrument and its room, as for a fit.
     pub answers: Answers,
     /// Which string, 0 the highest.
+    #[schemars(range(max = schema::most_strings() - 1))]
     pub string: usize,
 }
 

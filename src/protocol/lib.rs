@@ -10,10 +10,15 @@ pub mod document;
 pub mod halves;
 mod handle;
 mod lesson;
+mod parse;
 mod read;
 pub mod reply;
 pub mod request;
+mod schema;
 mod tables;
+mod tree;
 
-pub use handle::{answer, answer_telling, handle, schema};
+pub use handle::{answer, answer_bytes, answer_telling, handle};
+pub use parse::{REQUEST_BYTES, REQUEST_VALUES};
 pub use read::Unread;
+pub use schema::schema;

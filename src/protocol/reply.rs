@@ -72,6 +72,12 @@ pub struct Fault {
 }
 
 impl Fault {
+    /// A fault in `field`, which held `value` although only `allowed` will do.
+    #[must_use]
+    pub fn new(field: &str, value: String, allowed: String) -> Self {
+        Self::of(error::Fault::new(field, value, allowed))
+    }
+
     /// A fault of the model as it is told to others.
     pub(crate) fn of(fault: error::Fault) -> Self {
         let message = fault.to_string();

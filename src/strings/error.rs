@@ -67,9 +67,16 @@ impl Bound {
         if value >= self.min && value <= self.max {
             Ok(value)
         } else {
-            Err(Fault::outside(field, value, *self))
+            Err(Fault::outside(field, shown(value), *self))
         }
     }
+}
+
+/// A number as a fault shows it: short, however large or small it is.
+#[must_use]
+pub fn shown(value: f64) -> String {
+    let usual = value == 0.0 || (1e-9..1e15).contains(&value.abs());
+    if usual { value.to_string() } else { format!("{value:e}") }
 }
 
 /// Sounding length of the open string.

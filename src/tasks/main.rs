@@ -69,11 +69,13 @@ fn schema() -> Result<ExitCode, Fault> {
 
 /// Answers the request on the standard input.
 fn ask() -> Result<ExitCode, Fault> {
-    let mut request = String::new();
+    let mut request = Vec::new();
+    // A byte more than is allowed is enough to be refused; the input may never end.
     io::stdin()
-        .read_to_string(&mut request)
+        .take(protocol::REQUEST_BYTES as u64 + 1)
+        .read_to_end(&mut request)
         .map_err(|error| format!("the request cannot be read: {error}"))?;
-    let reply = protocol::answer(&request);
+    let reply = protocol::answer_bytes(&request);
     match writeln!(io::stdout(), "{reply}") {
         // Whoever reads it has seen enough.
         Err(error) if error.kind() == io::ErrorKind::BrokenPipe => {}

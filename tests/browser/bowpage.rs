@@ -40,6 +40,7 @@ fn string() -> Player {
 }
 
 fn map(map: &str, count: usize) -> BowMap {
+    let count = (map != "window").then_some(count);
     let Player { construction, setting } = string();
     let instrument = "violin".to_owned();
     let request =

@@ -146,7 +146,8 @@ pub fn use_mapper() -> Mapper {
                 instrument: instrument.to_string(),
                 construction: player.construction.clone(),
                 setting: player.setting.clone(),
-                count: COUNT,
+                // A window has neither rows nor columns.
+                count: row.map(|_| COUNT),
                 row,
             };
             let mut all = VecDeque::new();

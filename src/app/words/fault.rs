@@ -27,10 +27,24 @@ pub fn note(note: &Note) -> String {
         Note::Draft(field) => say!("note-draft", name = name(field)),
         Note::Fitting(i, _) => say!("note-fitting", number = (i + 1).to_string()),
         Note::Answer { field, held } => say!("note-answer", name = name(field), held = held),
+        Note::Repeated(field) => say!("note-repeated", name = name(field)),
+        Note::TooMany { field, count, most } => say!(
+            "note-too-many",
+            name = name(field),
+            count = count.to_string(),
+            most = most.to_string()
+        ),
+        Note::TooLong(field, most) => {
+            say!("note-too-long", name = name(field), most = most.to_string())
+        }
+        Note::More(count) => say!("note-more", count = count.to_string()),
     }
 }
 
 fn name(field: &str) -> String {
+    if field == "fittings" {
+        return say!("note-fittings").to_owned();
+    }
     let field = fields::on_page(field);
     name_of_field(&field).map_or(field, str::to_owned)
 }
