@@ -9,6 +9,7 @@ mod bowed;
 mod class;
 mod german;
 mod ground;
+mod input;
 mod keyboard;
 mod path;
 mod situations;
