@@ -196,6 +196,21 @@ pub fn read(text: &str) -> Result<Document, Unread> {
     read::text(text)
 }
 
+/// Reads one kept set, as [`save_fitting`] wrote it.
+///
+/// # Errors
+/// When anything of it cannot be read.
+pub fn read_fitting(text: &str) -> Result<Fitting, Unread> {
+    read::text(text)
+}
+
+/// Writes one kept set.
+#[must_use]
+pub fn save_fitting(fitting: &Fitting) -> String {
+    // As with a document, writing it cannot fail.
+    serde_json::to_string(fitting).unwrap_or_default()
+}
+
 /// Reads a saved file, and says what it had to mend.
 ///
 /// An unreadable file gives an empty document and a note that says why; the caller keeps the text. Parts that
