@@ -205,21 +205,10 @@ fn Notices(props: &NoticesProps) -> Html {
             if let Some(notice) = &store.notice {
                 <div class={classes!("notice", notice.grave.then_some("grave"))}>
                     <p>{ &notice.text }</p>
-                    if store.before.is_some() {
+                    if notice.undoes && store.undo.is_some() {
                         <button class="button quiet" type="button" onclick={act(|| Action::Undo)}>{ say!("undo") }</button>
                     }
                     <button class="button quiet" type="button" onclick={act(|| Action::Heard)}>{ say!("close") }</button>
-                </div>
-            }
-            if store.elsewhere.is_some() {
-                <div class="notice grave">
-                    <p>{ say!("elsewhere") }</p>
-                    <button class="button quiet" type="button" onclick={act(|| Action::TakeElsewhere(true))}>
-                        { say!("elsewhere-take") }
-                    </button>
-                    <button class="button quiet" type="button" onclick={act(|| Action::TakeElsewhere(false))}>
-                        { say!("elsewhere-keep") }
-                    </button>
                 </div>
             }
         </div>

@@ -16,6 +16,7 @@ pub mod letters;
 pub mod order;
 pub mod pages;
 pub mod platform;
+pub mod records;
 pub mod report_sheet;
 pub mod route;
 pub mod sheet;

@@ -16,13 +16,11 @@ use crate::fields::{self, Flag, Number, Word};
 use crate::habits;
 use crate::invented;
 use crate::order;
+use crate::records::{Kind, Pending, Record, Shared, StoreError, Undo, identity, newest_first};
 use crate::words::fault;
 use crate::words::naming::{capital, metal, within};
 use crate::words::questions::{self, BOTHERS, EVERYTHING, PATH, Question};
 use crate::words::say;
-
-/// How many fittings are kept: a list that one can still look through. Whoever needs more has files.
-pub const FITTINGS_MAX: usize = 20;
 
 /// Under this name the date of the next performance is kept, from which its days follow on any later day.
 const DATE: &str = "concert_date";
@@ -40,10 +38,10 @@ pub struct State {
     pub refused: Vec<Slip>,
     /// Something to tell.
     pub notice: Option<Notice>,
-    /// The document before it was replaced, to bring it back.
-    pub before: Option<Box<Document>>,
-    /// What another tab made of the document while this one was being used.
-    pub elsewhere: Option<Box<Document>>,
+    /// The way back from the last great change.
+    pub undo: Option<Box<Undo>>,
+    /// What the store is known to hold, and what other tabs have in it.
+    pub shared: Shared,
     /// How far a question to the model is.
     pub asking: Asking,
     /// The last good answer of the model.
@@ -68,13 +66,15 @@ pub struct Notice {
     pub grave: bool,
     /// The person has gone to another room since.
     pub carried: bool,
+    /// What happened can be undone.
+    pub undoes: bool,
 }
 
 impl Notice {
     /// Something that went wrong.
     #[must_use]
     pub const fn grave(text: String) -> Self {
-        Self { text, grave: true, carried: false }
+        Self { text, grave: true, carried: false, undoes: false }
     }
 }
 
@@ -145,12 +145,16 @@ pub enum Action {
         /// What is in it.
         text: String,
     },
+    /// A record that cannot be read is let go.
+    Discard(Kind, String),
     /// The answers are to be given anew.
     Afresh,
-    /// A kept fitting is opened again.
-    Reopen(usize),
-    /// A kept fitting is let go.
-    Remove(usize),
+    /// The kept set of this identity is opened again.
+    Reopen(u128),
+    /// The kept set of this identity is let go.
+    Remove(u128),
+    /// The answers that another tab has under this id are taken over.
+    Claim(String),
     /// The set is to be kept.
     Keep {
         /// Now, in ISO 8601.
@@ -182,15 +186,19 @@ pub enum Action {
     Heard,
     /// The person has gone to another room.
     Moved,
-    /// Another tab changed what is kept; `idle` if nobody is using this one.
-    Elsewhere {
-        /// The document as that tab has it.
-        document: Box<Document>,
-        /// Nobody is using this tab.
-        idle: bool,
+    /// The store was read.
+    Read {
+        /// What stands in it.
+        records: Vec<Record>,
+        /// The record of this tab's answers before it was loaded anew.
+        session: Option<String>,
     },
-    /// What another tab made of it is taken, or not.
-    TakeElsewhere(bool),
+    /// These sets and answers are not in the store yet, for it could not be written when the page started.
+    Unsaved(Box<Document>),
+    /// Changes are on the disk.
+    Written(Pending),
+    /// They are not.
+    NotWritten(StoreError),
     /// A question goes to the model.
     Ask(u32),
     /// The model has answered that question.
@@ -281,15 +289,22 @@ impl State {
             Action::Afresh => {
                 let fittings = self.document.fittings.clone();
                 self.replace(Document { fittings, ..Document::default() });
-                self.tell(say!("told-empty").to_owned());
+                self.tell_undoable(say!("told-empty").to_owned());
             }
-            Action::Reopen(i) => self.reopen(i),
-            Action::Remove(i) => {
-                if i < self.document.fittings.len() {
-                    let before = self.document.clone();
-                    let gone = self.document.fittings.remove(i);
-                    self.before = Some(Box::new(before));
-                    self.tell(say!("told-removed", name = fitting_name(&gone)));
+            Action::Reopen(identity) => self.reopen(identity),
+            Action::Remove(identity) => {
+                if let Some(i) = self.place_of(identity) {
+                    let mut left = self.document.clone();
+                    let gone = left.fittings.remove(i);
+                    self.replace(left);
+                    self.tell_undoable(say!("told-removed", name = fitting_name(&gone)));
+                }
+            }
+            Action::Claim(id) => {
+                if let Some(document) = self.claim(&id) {
+                    let (fittings, put_by) = self.put_by(&document);
+                    self.replace(Document { fittings, ..document });
+                    self.tell_undoable(told_reopened(put_by));
                 }
             }
             Action::Keep { at, strings, summary } => self.keep(at, strings, summary),
@@ -302,50 +317,69 @@ impl State {
             Action::Invent { at } => {
                 self.document.fittings.retain(|fitting| fitting.invented.is_none());
                 self.document.fittings.extend(invented::fittings(&at));
+                self.document.fittings = newest_first(&self.document.fittings);
                 self.tell(say!("told-invented").to_owned());
             }
             Action::Uninvent => {
-                let before = self.document.clone();
+                let mut left = self.document.clone();
                 let invented = |fitting: &Fitting| fitting.invented.is_some();
                 // An example that was opened and left as it is goes too; one that was changed is the person's own.
                 if self.kept_as().is_some_and(invented) {
-                    let fittings = std::mem::take(&mut self.document.fittings);
-                    self.document = Document { fittings, ..Document::default() };
+                    left = Document { fittings: left.fittings, ..Document::default() };
                 }
-                self.document.fittings.retain(|fitting| !invented(fitting));
-                self.before = Some(Box::new(before));
-                self.tell(say!("told-uninvented").to_owned());
+                left.fittings.retain(|fitting| !invented(fitting));
+                self.replace(left);
+                self.tell_undoable(say!("told-uninvented").to_owned());
             }
             Action::Undo => {
-                if let Some(before) = self.before.take() {
-                    self.document = *before;
-                    self.notice = None;
-                    self.refused.clear();
+                if let Some(undo) = self.undo.take() {
+                    // What was typed since comes back by undoing once more.
+                    let before = undo.applied_to(&self.document);
+                    self.replace(before);
+                    self.tell_undoable(say!("told-undone").to_owned());
                 }
             }
             Action::Tell(notice) => self.notice = Some(notice),
-            Action::Heard => {
-                self.notice = None;
-                self.before = None;
-            }
+            Action::Heard => self.notice = None,
             Action::Moved => match &mut self.notice {
                 // Good news is told in the room to which it leads, and once is enough.
                 Some(notice) if notice.carried && !notice.grave => self.apply(Action::Heard),
                 Some(notice) => notice.carried = true,
                 None => {}
             },
-            Action::Elsewhere { document, idle } => {
-                if *document == self.document {
-                    self.elsewhere = None;
-                } else if idle {
-                    self.take(*document);
-                } else {
-                    self.elsewhere = Some(document);
+            Action::Discard(kind, id) => self.discard(kind, &id),
+            Action::Read { records, session } => {
+                let first = self.shared.own.is_empty() && session.is_none();
+                if self.merge(records, session) {
+                    self.tell(say!("told-taken").to_owned());
+                }
+                self.tell_kept();
+                // Told at each visit, but not each time that it is loaded anew.
+                if first && !self.shared.unreadable.is_empty() {
+                    self.notice = Some(Notice::grave(say!("told-unreadable").to_owned()));
                 }
             }
-            Action::TakeElsewhere(yes) => {
-                if let Some(document) = self.elsewhere.take().filter(|_| yes) {
-                    self.take(*document);
+            Action::Unsaved(document) => {
+                for fitting in &document.fittings {
+                    if self.place_of(identity(fitting)).is_none() {
+                        self.document.fittings.push(fitting.clone());
+                    }
+                }
+                self.document.fittings = newest_first(&self.document.fittings);
+                if !self.is_begun() {
+                    self.show(*document);
+                }
+            }
+            Action::Written(pending) => {
+                self.written(&pending);
+                self.tell_kept();
+            }
+            Action::NotWritten(error) => {
+                // Told once, not at every letter; but whoever waits for a set to be kept is told each time.
+                if !self.shared.told || self.shared.awaited.is_some() {
+                    self.shared.told = true;
+                    self.notice =
+                        Some(Notice::grave(format!("{}.", capital(&fault::store(&error)))));
                 }
             }
             Action::Ask(ask) => {
@@ -508,27 +542,35 @@ impl State {
 
     fn open(&mut self, name: &str, text: &str) {
         match read_file(text) {
-            Ok((mut opened, notes)) => {
-                // What is kept here stays; the file's own come first.
-                for fitting in &self.document.fittings {
+            Ok((opened, notes)) => {
+                let (mut fittings, put_by) = self.put_by(&opened);
+                let had = fittings.len();
+                for fitting in &opened.fittings {
                     let same = |other: &Fitting| match &fitting.invented {
                         Some(_) => other.invented == fitting.invented,
-                        None => {
-                            other.at == fitting.at && other.is_of(&fitting.label, &fitting.answers)
-                        }
+                        None => identity(other) == identity(fitting),
                     };
-                    if !opened.fittings.iter().any(same) {
-                        opened.fittings.push(fitting.clone());
+                    if !fittings.iter().any(same) {
+                        fittings.push(fitting.clone());
                     }
                 }
-                trim(&mut opened.fittings);
-                self.replace(opened);
-                let told = if notes.is_empty() {
+                let added = fittings.len() - had;
+                self.replace(Document { fittings: newest_first(&fittings), ..opened });
+                let mut told = if notes.is_empty() {
                     say!("told-open", name = name)
                 } else {
                     say!("told-half-open", name = name, notes = notes.join("; "))
                 };
-                self.notice = Some(Notice { text: told, grave: !notes.is_empty(), carried: false });
+                if added > 0 {
+                    told = format!("{told} {}", say!("told-added", count = added));
+                }
+                if put_by {
+                    told = format!("{told} {}", say!("told-had"));
+                }
+                self.tell_undoable(told);
+                if let Some(notice) = self.notice.as_mut().filter(|_| !notes.is_empty()) {
+                    notice.grave = true;
+                }
             }
             Err(reason) => {
                 let text = say!("told-not-open", name = name, reason = reason);
@@ -540,19 +582,22 @@ impl State {
     /// Puts another document in place, from which one can come back.
     fn replace(&mut self, document: Document) {
         let before = std::mem::replace(&mut self.document, document);
-        self.before = Some(Box::new(before));
+        self.undo = Some(Box::new(Undo::between(&before, &self.document)));
+        self.changed();
+    }
+
+    /// Shows other answers in place of those in hand, as another tab or an earlier visit left them.
+    pub(crate) fn show(&mut self, document: Document) {
+        let fittings = std::mem::take(&mut self.document.fittings);
+        self.document = Document { fittings, ..document };
+        self.changed();
+    }
+
+    /// The answers are others than before.
+    fn changed(&mut self) {
         self.refused.clear();
         self.count_days();
         self.shown = self.slips().into_iter().map(|slip| slip.field).collect();
-    }
-
-    /// Puts the document of another tab in place.
-    fn take(&mut self, document: Document) {
-        self.document = document;
-        self.elsewhere = None;
-        self.before = None;
-        self.refused.clear();
-        self.tell(say!("told-taken").to_owned());
     }
 
     fn keep(&mut self, at: String, strings: Vec<KeptString>, summary: Vec<String>) {
@@ -573,38 +618,57 @@ impl State {
             invented,
             ..Fitting::default()
         };
+        self.shared.awaited = Some(identity(&fitting));
         fittings.insert(0, fitting);
-        let full = trim(fittings);
-        self.before = None;
-        self.tell(if full {
-            say!("told-kept-full", room = FITTINGS_MAX)
-        } else {
-            say!("told-kept").to_owned()
-        });
+        *fittings = newest_first(fittings);
+        // That it is kept is told once it is.
+        self.notice = None;
     }
 
-    /// Opens a kept fitting. What was being answered is kept beside it, or it would be lost once one has gone on.
-    fn reopen(&mut self, i: usize) {
-        let Some(fitting) = self.document.fittings.get(i).cloned() else { return };
+    /// Tells that a set is kept, once it is on the disk.
+    fn tell_kept(&mut self) {
+        if self.shared.has_awaited() {
+            self.tell(say!("told-kept").to_owned());
+        }
+    }
+
+    /// Opens a kept set. What was being answered is kept beside it, or it would be lost once one has gone on.
+    fn reopen(&mut self, identity: u128) {
+        let Some(fitting) = self.place_of(identity).map(|i| self.document.fittings[i].clone())
+        else {
+            return;
+        };
+        let Fitting { answers, drafts, label, invented, .. } = fitting;
+        let mut next = Document { label, answers, drafts, ..Document::default() };
+        let (mut fittings, put_by) = self.put_by(&next);
+        if let Some(name) = invented.as_deref().and_then(invented::name) {
+            // By this name it is found again when the examples go.
+            for same in fittings.iter_mut().filter(|other| other.invented == invented) {
+                name.clone_into(&mut same.label);
+            }
+            name.clone_into(&mut next.label);
+        }
+        self.replace(Document { fittings: newest_first(&fittings), ..next });
+        self.tell_undoable(told_reopened(put_by));
+    }
+
+    /// The kept sets, with the answers in hand among them if these would be lost to the next, and whether they would.
+    fn put_by(&self, next: &Document) -> (Vec<Fitting>, bool) {
         let mut fittings = self.document.fittings.clone();
-        let put_by = self.is_begun() && (self.kept_as().is_none() || !self.slips().is_empty());
+        let Document { label, answers, drafts, .. } = self.own_answers();
+        let is_next = (&label, &answers, &drafts) == (&next.label, &next.answers, &next.drafts);
+        let is_kept = self.kept_as().is_some() && self.slips().is_empty();
+        let put_by = self.is_begun() && !is_next && !is_kept;
         if put_by {
-            let Document { label, answers, drafts, .. } = self.document.clone();
             let at = day::written(self.today);
             fittings.insert(0, Fitting { at, label, answers, drafts, ..Fitting::default() });
         }
-        let mut label = fitting.label;
-        if let Some(name) = fitting.invented.as_deref().and_then(invented::name) {
-            // By this name it is found again when the examples go.
-            for same in fittings.iter_mut().filter(|other| other.invented == fitting.invented) {
-                name.clone_into(&mut same.label);
-            }
-            name.clone_into(&mut label);
-        }
-        let Fitting { answers, drafts, .. } = fitting;
-        self.replace(Document { label, answers, drafts, fittings, ..Document::default() });
-        let told = if put_by { say!("told-put-by") } else { say!("told-reopened") };
-        self.tell(told.to_owned());
+        (newest_first(&fittings), put_by)
+    }
+
+    /// The place of the kept set of this identity.
+    fn place_of(&self, wanted: u128) -> Option<usize> {
+        self.document.fittings.iter().position(|fitting| identity(fitting) == wanted)
     }
 
     /// The kept fitting that the answers are, as they stand.
@@ -614,7 +678,12 @@ impl State {
     }
 
     fn tell(&mut self, text: String) {
-        self.notice = Some(Notice { text, grave: false, carried: false });
+        self.notice = Some(Notice { text, grave: false, carried: false, undoes: false });
+    }
+
+    /// Tells of something that can be undone.
+    fn tell_undoable(&mut self, text: String) {
+        self.notice = Some(Notice { text, grave: false, carried: false, undoes: true });
     }
 
     /// The unit in which a number is typed.
@@ -765,8 +834,7 @@ impl State {
     /// Whether anything was answered.
     #[must_use]
     pub fn is_begun(&self) -> bool {
-        let empty = Document { fittings: self.document.fittings.clone(), ..Document::default() };
-        self.document != empty
+        self.own_answers() != Document::default()
     }
 
     /// What to call this fitting: its label, or the instrument.
@@ -783,18 +851,14 @@ pub fn fitting_name(fitting: &Fitting) -> String {
     example.map_or_else(|| name_of(&fitting.label, &fitting.answers), str::to_owned)
 }
 
-/// Lets the oldest of one's own fittings go where there are more than the list holds, and says whether it did.
-fn trim(fittings: &mut Vec<Fitting>) -> bool {
-    let all = fittings.len();
-    let mut own = 0;
-    fittings.retain(|fitting| {
-        own += usize::from(fitting.invented.is_none());
-        fitting.invented.is_some() || own <= FITTINGS_MAX
-    });
-    fittings.len() < all
+/// What is told when other answers are in hand.
+fn told_reopened(put_by: bool) -> String {
+    if put_by { say!("told-put-by").to_owned() } else { say!("told-reopened").to_owned() }
 }
 
-fn name_of(label: &str, answers: &Answers) -> String {
+/// What to call answers: their label, or the instrument.
+#[must_use]
+pub fn name_of(label: &str, answers: &Answers) -> String {
     if !label.trim().is_empty() {
         return label.trim().to_owned();
     }
@@ -1223,9 +1287,10 @@ mod tests {
     #[test]
     fn good_news_goes_along_once_and_bad_news_stays() {
         let good = after([Action::Afresh, Action::Moved]);
-        assert!(good.notice.is_some() && good.before.is_some());
+        assert!(good.notice.is_some());
         let gone = reduce(&good, Action::Moved);
-        assert!(gone.notice.is_none() && gone.before.is_none());
+        // The way back stays, for the first page offers it.
+        assert!(gone.notice.is_none() && gone.undo.is_some());
         let bad =
             after([Action::Tell(Notice::grave(text("No room"))), Action::Moved, Action::Moved]);
         assert!(bad.notice.is_some());
@@ -1274,8 +1339,19 @@ mod tests {
         assert_eq!(read_kept(far), (state.document, None));
     }
 
+    /// The identity of a kept set.
+    fn nth(state: &State, n: usize) -> u128 {
+        identity(&state.document.fittings[n])
+    }
+
+    /// The identity of the kept set that was put by today.
+    fn put_by(state: &State) -> u128 {
+        let today = day::written(TODAY);
+        identity(state.document.fittings.iter().find(|fitting| fitting.at == today).unwrap())
+    }
+
     #[test]
-    fn fittings_are_kept_once_and_at_most_twenty() {
+    fn fittings_are_kept_once_and_all_of_them() {
         let mut state = after([Action::Ask(1), Action::Answered(1, found())]);
         let keep = |at: &str| Action::Keep {
             at: text(at),
@@ -1289,14 +1365,14 @@ mod tests {
         assert_eq!(state.document.fittings[0].at, "2026-01-02");
         for i in 0..30 {
             state = reduce(&state, Action::Label(format!("Desk {i}")));
-            state = reduce(&state, keep("2026-01-03"));
+            state = reduce(&state, keep(&format!("2026-02-{i:02}")));
         }
-        assert_eq!(state.document.fittings.len(), FITTINGS_MAX);
+        assert_eq!(state.document.fittings.len(), 31);
         assert_eq!(state.document.fittings[0].label, "Desk 29");
-        let removed = reduce(&state, Action::Remove(0));
-        assert_eq!(removed.document.fittings[0].label, "Desk 28");
+        let removed = reduce(&state, Action::Remove(nth(&state, 3)));
+        assert_eq!(removed.document.fittings[3].label, "Desk 25");
         assert_eq!(reduce(&removed, Action::Undo).document, state.document);
-        let reopened = reduce(&state, Action::Reopen(4));
+        let reopened = reduce(&state, Action::Reopen(nth(&state, 4)));
         assert_eq!(reopened.document.label, "Desk 25");
         assert_eq!(reopened.document.fittings, state.document.fittings);
         for nowhere in [Action::Remove(99), Action::Reopen(99)] {
@@ -1322,12 +1398,14 @@ mod tests {
         assert_eq!(reduce(&with, Action::Uninvent).document, own.document);
 
         // One of them is opened: what was half typed is kept, and comes back word for word.
-        let opened = reduce(&with, Action::Reopen(1));
+        let viola =
+            with.document.fittings.iter().find(|f| f.invented.as_deref() == Some("desk-3-viola"));
+        let opened = reduce(&with, Action::Reopen(identity(viola.unwrap())));
         assert_eq!(opened.name(), "Desk 3 viola, 15\u{a0}in (invented)");
         let gone = reduce(&opened, Action::Uninvent);
         assert!(!gone.is_begun(), "an example that was only looked at goes with the others");
         assert_eq!(gone.document.fittings.len(), 2);
-        let back = reduce(&gone, Action::Reopen(0));
+        let back = reduce(&gone, Action::Reopen(put_by(&gone)));
         assert_eq!(back.text(Number::Age), "ten");
         assert_eq!(back.document.answers, own.document.answers);
         assert_eq!(reduce(&gone, Action::Undo).document, opened.document);
@@ -1355,12 +1433,12 @@ mod tests {
             Action::Keep { at: text("2026-01-01"), strings: Vec::new(), summary: Vec::new() },
         ]);
         // What is kept as it stands is not kept twice.
-        let same = reduce(&state, Action::Reopen(0));
+        let kept = Action::Reopen(nth(&state, 0));
+        let same = reduce(&state, kept.clone());
         assert_eq!(same.document.fittings.len(), 1);
-        let other = reduce(&reduce(&same, choose(Word::Room, "dry")), Action::Reopen(0));
+        let other = reduce(&reduce(&same, choose(Word::Room, "dry")), kept);
         assert_eq!(other.document.fittings.len(), 2);
-        assert_eq!(other.document.fittings[0].at, day::written(TODAY));
-        let back = reduce(&other, Action::Reopen(0));
+        let back = reduce(&other, Action::Reopen(put_by(&other)));
         assert_eq!(back.document.answers.room.as_deref(), Some("dry"));
         assert_eq!(back.document.fittings.len(), 2);
     }
@@ -1429,20 +1507,6 @@ mod tests {
         let mended = reduce(&state, choose(Word::Room, "dry"));
         assert_eq!(mended.shown("room"), None);
         assert_eq!(mended.slips().len(), 3);
-    }
-
-    #[test]
-    fn another_tab_is_followed_when_idle_and_told_of_when_not() {
-        let other = after([choose(Word::Room, "dry")]).document;
-        let elsewhere = |idle| Action::Elsewhere { document: Box::new(other.clone()), idle };
-        let idle = after([elsewhere(true)]);
-        assert_eq!((&idle.document, idle.elsewhere.is_none()), (&other, true));
-        let busy = after([choose(Word::Room, "damp"), elsewhere(false)]);
-        assert_eq!(busy.document.answers.room.as_deref(), Some("damp"));
-        assert!(busy.elsewhere.is_some());
-        assert_eq!(reduce(&busy, Action::TakeElsewhere(true)).document, other);
-        let kept = reduce(&busy, Action::TakeElsewhere(false));
-        assert_eq!((kept.document, kept.elsewhere), (busy.document, None));
     }
 
     #[test]

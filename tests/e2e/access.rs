@@ -48,8 +48,7 @@ impl Page {
     async fn begin_with(&self, answers: Value, drafts: Value, path: &str) {
         let document = json!({ "format": "ropewalk-fitting", "version": 1, "label": "Desk 3",
             "answers": answers, "drafts": drafts, "fittings": [] });
-        let keep = format!("localStorage.setItem('ropewalk/fitting', JSON.stringify({document}))");
-        self.script(&keep).await;
+        self.seed(&document).await;
         self.open(path).await;
         self.reload().await;
     }

@@ -94,12 +94,11 @@ fn german_is_chosen_once_and_leads_through_the_whole_path() {
             );
             page.script(&script).await;
         }
-        page.until(
-            "both are kept",
-            "const answers = JSON.parse(localStorage.getItem('ropewalk/fitting')).answers;
-             return answers.sounding_length_m === 0.3285 && answers.a4_hz === 441.5",
-        )
-        .await;
+        let answers = &page.document().await["answers"];
+        assert_eq!(
+            (&answers["sounding_length_m"], &answers["a4_hz"]),
+            (&json!(0.3285), &json!(441.5))
+        );
         page.open("#/check").await;
         page.headed("Ihre Antworten prüfen").await;
         page.all_german().await;

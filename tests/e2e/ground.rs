@@ -199,8 +199,7 @@ fn the_first_screens_say_the_same_before_the_other_messages_have_come() {
         let kept = json!({ "format": "ropewalk-fitting", "version": 1, "answers": answers,
             "drafts": { "a4_hz": "44x", "concert_days": "soon" },
             "fittings": [{ "at": "2026-11-25T10:00:00Z", "answers": {}, "summary": ["A3: steel"] }] });
-        page.script(&format!("localStorage.setItem('ropewalk/fitting', JSON.stringify({kept}))"))
-            .await;
+        page.seed(&kept).await;
         page.devtools("Network.enable", json!({})).await;
         page.devtools("Network.setBypassServiceWorker", json!({ "bypass": true })).await;
         let said =

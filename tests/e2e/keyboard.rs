@@ -174,11 +174,7 @@ async fn a_fitting(page: &Page) {
     page.tap(&[LEFT]).await;
     page.tap(&[LEFT]).await;
     page.tap(&[LEFT]).await;
-    page.until(
-        "the wish is kept",
-        "return JSON.parse(localStorage.getItem('ropewalk/fitting')).answers.wishes.colour === -0.5",
-    )
-    .await;
+    assert_eq!(page.document().await["answers"]["wishes"]["colour"], -0.5);
     assert!(page.focus_is("it.matches('.along input[type=range]')").await);
     // Down to the bench.
     page.go_to(&[SHIFT, TAB], "it.matches('.depths input')").await;

@@ -20,6 +20,15 @@ use tasks::server::Server;
 /// How long a test waits for what must happen; generous, for machines that do much at once.
 pub(crate) const PATIENCE: Duration = Duration::from_secs(20);
 
+/// Opens the page's database as the page would; a script goes on with `db`.
+const DATABASE: &str = "
+    const db = await new Promise((done, fail) => {
+        const request = indexedDB.open('ropewalk', 1);
+        request.onupgradeneeded = () => request.result.createObjectStore('records', { keyPath: 'key' });
+        request.onsuccess = () => done(request.result);
+        request.onerror = () => fail(request.error);
+    });";
+
 /// The page in a browser of its own, served by a server of its own.
 pub(crate) struct Page {
     /// The browser, for everything that has no function here.
@@ -88,6 +97,11 @@ fn built() -> PathBuf {
 }
 
 impl Page {
+    /// The page of a server that belongs to somebody else, in this browser.
+    pub(crate) fn of(client: Client, url: String) -> Self {
+        Self { client, url, server: None }
+    }
+
     /// Opens an address inside the page, such as `#/compare`, and waits until it has started.
     pub(crate) async fn open(&self, path: &str) {
         self.client.goto(&format!("{}{path}", self.url)).await.unwrap();
@@ -175,6 +189,60 @@ impl Page {
     /// Asks through the door for other programs.
     pub(crate) async fn ask(&self, request: Value) -> Result<Value, String> {
         self.script_async("return await window.wasmBindings.ask(args[0])", vec![request]).await
+    }
+
+    /// The records in the page's database, each with `key`, `version`, `written` and `text`.
+    pub(crate) async fn records(&self) -> Vec<Value> {
+        let all = "const request = db.transaction('records').objectStore('records').getAll();
+            const all = await new Promise((done) => { request.onsuccess = () => done(request.result); });
+            db.close(); return all";
+        let all = self.script_async(&format!("{DATABASE}{all}"), Vec::new()).await.unwrap();
+        all.as_array().unwrap().clone()
+    }
+
+    /// Puts a record into the page's database, as another program might.
+    pub(crate) async fn plant(&self, record: Value) {
+        let put = "const change = db.transaction('records', 'readwrite');
+            change.objectStore('records').put(args[0]);
+            await new Promise((done) => { change.oncomplete = done; }); db.close()";
+        self.script_async(&format!("{DATABASE}{put}"), vec![record]).await.unwrap();
+    }
+
+    /// What the page keeps, as one saved file: the answers of this tab, and the kept sets with the newest first.
+    pub(crate) async fn document(&self) -> Value {
+        // A letter takes a moment to the disk.
+        tokio::time::sleep(Duration::from_millis(300)).await;
+        let tab = self.script("return sessionStorage.getItem('ropewalk/tab')").await;
+        let own = format!("answers/{}", tab.as_str().unwrap_or_default());
+        let records = self.records().await;
+        let text = |record: &Value| -> Value {
+            serde_json::from_str(record["text"].as_str().unwrap()).unwrap()
+        };
+        let answers = records.iter().find(|record| record["key"] == own).map(text);
+        let empty = json!({ "format": "ropewalk-fitting", "version": 1, "label": "", "answers": {}, "drafts": {} });
+        let mut document = answers.unwrap_or(empty);
+        let is_set = |record: &&Value| record["key"].as_str().unwrap().starts_with("set/");
+        let mut sets: Vec<Value> = records.iter().filter(is_set).map(text).collect();
+        sets.sort_by_key(|set| std::cmp::Reverse(set["at"].as_str().unwrap().to_owned()));
+        document["fittings"] = sets.into();
+        document
+    }
+
+    /// Puts a saved file in place of all that the page keeps; it is shown once the page is loaded anew.
+    pub(crate) async fn seed(&self, document: &Value) {
+        let seed = "const change = db.transaction('records', 'readwrite');
+            const store = change.objectStore('records');
+            store.clear();
+            const written = Date.now();
+            const { fittings = [], ...answers } = args[0];
+            store.put({ key: 'answers/seed', version: 1, written, text: JSON.stringify(answers) });
+            fittings.forEach((set, i) =>
+                store.put({ key: `set/seed-${i}`, version: 1, written, text: JSON.stringify(set) }));
+            await new Promise((done) => { change.oncomplete = done; });
+            db.close();
+            localStorage.setItem('ropewalk/stored', '1');
+            sessionStorage.setItem('ropewalk/tab', 'seed')";
+        self.script_async(&format!("{DATABASE}{seed}"), vec![document.clone()]).await.unwrap();
     }
 
     /// The errors and warnings in the console since it was last asked for. A test that causes some on purpose asks,
@@ -333,14 +401,14 @@ impl WebDriverCompatibleCommand for Post {
 }
 
 /// The browser's driver, on a port of its own choice.
-struct Driver {
+pub(crate) struct Driver {
     process: Child,
     url: String,
     profile: PathBuf,
 }
 
 impl Driver {
-    fn start() -> Self {
+    pub(crate) fn start() -> Self {
         let program = place::chromedriver()
             .expect("chromedriver is missing: `cargo e2e` installs it or says how");
         let mut process = Command::new(program)
@@ -368,6 +436,18 @@ impl Driver {
         }
     }
 
+    /// A folder for a browser's data, removed with the driver.
+    pub(crate) fn profile(&self) -> &Path {
+        &self.profile
+    }
+
+    /// Drives a browser that was started elsewhere, at its address for debugging.
+    pub(crate) async fn attached(&self, address: &str) -> Client {
+        let mut capabilities = Map::new();
+        capabilities.insert("goog:chromeOptions".to_owned(), json!({ "debuggerAddress": address }));
+        self.connect(capabilities).await
+    }
+
     async fn browser(&self) -> Client {
         let profile = format!("--user-data-dir={}", self.profile.display());
         let options = json!({
@@ -386,6 +466,10 @@ impl Driver {
             "goog:loggingPrefs".to_owned(),
             json!({ "browser": "ALL", "performance": "ALL" }),
         );
+        self.connect(capabilities).await
+    }
+
+    async fn connect(&self, capabilities: Map<String, Value>) -> Client {
         let mut builder = ClientBuilder::new(HttpConnector::new());
         builder
             .capabilities(capabilities)

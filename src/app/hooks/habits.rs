@@ -3,7 +3,8 @@
 use catalogue::Language;
 
 use crate::habits::{self, Habits};
-use crate::platform::{language, storage};
+use crate::platform::language;
+use crate::platform::storage::texts;
 use crate::words::speech;
 
 /// The name under which habits are kept.
@@ -11,7 +12,7 @@ const NAME: &str = "habits";
 
 /// What was kept. Where nothing can be kept, the page is drawn as for anybody.
 fn kept() -> Habits {
-    storage::raw(NAME).ok().flatten().map_or_else(Habits::default, |text| Habits::read(&text))
+    texts::raw(NAME).map_or_else(Habits::default, |text| Habits::read(&text))
 }
 
 /// The language in which the page starts: the one that was chosen, or the browser's.
@@ -63,6 +64,6 @@ pub async fn change(habits: Habits) -> Result<(), String> {
     }
     habits::take(habits);
     // A browser that keeps nothing forgets them with the tab.
-    drop(storage::keep(NAME, &habits.written()));
+    texts::keep(NAME, &habits.written());
     Ok(())
 }

@@ -11,8 +11,9 @@ use crate::hooks::{use_kept, use_offline, use_store};
 use crate::lesson::Lesson;
 use crate::platform::serviceworker::{self, Offline};
 use crate::platform::{address, clock, files, view};
+use crate::records::{Kind, Record, Standing, identity};
 use crate::route::Route;
-use crate::state::{Action, Notice, fitting_name};
+use crate::state::{Action, Notice, fitting_name, name_of};
 use crate::words::{say, summary};
 
 /// The front door.
@@ -45,6 +46,13 @@ pub fn HomePage() -> Html {
         let dispatcher = store.dispatcher();
         Callback::from(move |_: MouseEvent| dispatcher.dispatch(Action::Afresh))
     };
+    let undo = {
+        let dispatcher = store.dispatcher();
+        Callback::from(move |_: MouseEvent| dispatcher.dispatch(Action::Undo))
+    };
+    // While it is offered beside what has happened, once is enough.
+    let can_undo =
+        store.undo.is_some() && store.notice.as_ref().is_none_or(|notice| !notice.undoes);
     html! {
         <div class="home">
             <h1>{ say!("home-title") }</h1>
@@ -78,7 +86,15 @@ pub fn HomePage() -> Html {
                 </label>
             </p>
             <p class="other"><a href={Route::Class(Lesson::default()).to_string()}>{ say!("class-open") }</a></p>
+            if can_undo {
+                <p class="other">
+                    { say!("home-undo") }{ " " }
+                    <button class="button quiet" type="button" onclick={undo}>{ say!("undo") }</button>
+                </p>
+            }
+            <Others />
             <Kept />
+            <Unreadable />
             <p class="private">{ say!("home-private") }</p>
             <p class="kept-here"><State /></p>
         </div>
@@ -107,11 +123,12 @@ fn Kept() -> Html {
             dispatcher.dispatch(action());
         })
     };
-    let item = |(i, fitting): (usize, &Fitting)| {
+    let item = |fitting: &Fitting| {
+        let identity = identity(fitting);
         let name = fitting_name(fitting);
         let dispatcher = store.dispatcher();
         let open = Callback::from(move |_: MouseEvent| {
-            dispatcher.dispatch(Action::Reopen(i));
+            dispatcher.dispatch(Action::Reopen(identity));
             address::go(&Route::Set.to_string());
         });
         let own = fitting.invented.is_none();
@@ -119,7 +136,7 @@ fn Kept() -> Html {
         let told = fitting.strings.as_deref().map(summary::lines).filter(|lines| !lines.is_empty());
         let lines = told.unwrap_or_else(|| fitting.summary.clone());
         html! {
-            <li key={format!("{} {i}", fitting.at)}>
+            <li key={identity.to_string()}>
                 <h3>{ &name }</h3>
                 if let Some(date) = date.filter(|_| own) {
                     <p class="date">{ date }</p>
@@ -130,7 +147,7 @@ fn Kept() -> Html {
                         { say!("open") }<span class="unseen">{ format!(" {name}") }</span>
                     </button>
                     if own {
-                        <button class="button quiet" type="button" onclick={then("#kept", Box::new(move || Action::Remove(i)))}>
+                        <button class="button quiet" type="button" onclick={then("#kept", Box::new(move || Action::Remove(identity)))}>
                             { say!("remove") }<span class="unseen">{ format!(" {name}") }</span>
                         </button>
                     }
@@ -138,8 +155,8 @@ fn Kept() -> Html {
             </li>
         }
     };
-    let all = store.document.fittings.iter().enumerate();
-    let (invented, own): (Vec<_>, Vec<_>) = all.partition(|(_, f)| f.invented.is_some());
+    let all = store.document.fittings.iter();
+    let (invented, own): (Vec<_>, Vec<_>) = all.partition(|fitting| fitting.invented.is_some());
     let invent = then("#invented", Box::new(|| Action::Invent { at: clock::now_iso() }));
     let uninvent = then("#kept", Box::new(|| Action::Uninvent));
     let none_invented = invented.is_empty();
@@ -166,6 +183,106 @@ fn Kept() -> Html {
             }
         </>
     }
+}
+
+/// Answers in hand that other tabs have, or had when they were closed.
+#[component]
+fn Others() -> Html {
+    let store = use_store();
+    if store.shared.others.is_empty() {
+        return Html::default();
+    }
+    let items = store.shared.others.iter().map(|begun| {
+        let name = name_of(&begun.document.label, &begun.document.answers);
+        let (dispatcher, id) = (store.dispatcher(), begun.id.clone());
+        let open = Callback::from(move |_: MouseEvent| {
+            dispatcher.dispatch(Action::Claim(id.clone()));
+            address::go(&Route::Check.to_string());
+        });
+        html! {
+            <li key={begun.id.clone()}>
+                <h3>{ &name }</h3>
+                <p class="actions">
+                    <button class="button quiet" type="button" onclick={open}>
+                        { say!("open") }<span class="unseen">{ format!(" {name}") }</span>
+                    </button>
+                </p>
+            </li>
+        }
+    });
+    html! {
+        <section class="kept" aria-labelledby="others">
+            <h2 id="others">{ say!("home-others") }</h2>
+            <p class="none">{ say!("home-others-about") }</p>
+            <ul>{ for items }</ul>
+        </section>
+    }
+}
+
+/// What is kept here and cannot be read, to be saved as files.
+#[component]
+fn Unreadable() -> Html {
+    let store = use_store();
+    if store.shared.unreadable.is_empty() {
+        return Html::default();
+    }
+    let items = store.shared.unreadable.iter().map(|record| {
+        let name = match record.kind {
+            Kind::Set => say!("unread-set"),
+            Kind::Undo => say!("unread-undo"),
+            Kind::Answers | Kind::Aside | Kind::TakenOver => say!("unread-answers"),
+        };
+        let reason = match record.standing {
+            Standing::Later => say!("unread-later"),
+            Standing::Known | Standing::Damaged => say!("unread-damaged"),
+        };
+        let removable = record.standing != Standing::Later;
+        let remove = {
+            let (dispatcher, kind, id) = (store.dispatcher(), record.kind, record.id.clone());
+            Callback::from(move |_: MouseEvent| {
+                dispatcher.dispatch(Action::Discard(kind, id.clone()));
+                view::focus_heading();
+            })
+        };
+        let (dispatcher, record) = (store.dispatcher(), record.clone());
+        let key = format!("{} {}", record.kind.key(), record.id);
+        let save = Callback::from(move |_: MouseEvent| {
+            if let Err(reason) = files::save(&file_name(&record), "application/json", &record.text)
+            {
+                let text = say!("not-saved", reason = reason);
+                dispatcher.dispatch(Action::Tell(Notice::grave(text)));
+            }
+        });
+        html! {
+            <li {key}>
+                <h3>{ name }</h3>
+                <p class="date">{ reason }</p>
+                <p class="actions">
+                    <button class="button quiet" type="button" onclick={save}>
+                        { say!("unread-save") }<span class="unseen">{ format!(" {name}") }</span>
+                    </button>
+                    if removable {
+                        <button class="button quiet" type="button" onclick={remove}>
+                            { say!("remove") }<span class="unseen">{ format!(" {name}") }</span>
+                        </button>
+                    }
+                </p>
+            </li>
+        }
+    });
+    html! {
+        <section class="kept" aria-labelledby="unreadable">
+            <h2 id="unreadable">{ say!("home-unreadable") }</h2>
+            <p class="none">{ say!("home-unreadable-about") }</p>
+            <ul>{ for items }</ul>
+        </section>
+    }
+}
+
+/// A file name for what cannot be read.
+fn file_name(record: &Record) -> String {
+    let short: String = record.id.chars().filter(char::is_ascii_alphanumeric).take(8).collect();
+    format!("ropewalk-{}-{short}.json", record.kind.key())
 }
 
 /// How far the page is kept on this machine.

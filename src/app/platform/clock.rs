@@ -1,6 +1,6 @@
 //! What time it is for the person.
 
-use js_sys::Date;
+use js_sys::{Date, Math};
 
 /// Milliseconds in a minute and in a day.
 const MINUTE_MS: f64 = 60_000.0;
@@ -35,4 +35,12 @@ pub fn now_iso() -> String {
     let (sign, distance) = if east < 0.0 { ('-', -east) } else { ('+', east) };
     let (hours, minutes) = ((distance / 60.0).floor(), distance % 60.0);
     format!("{}{sign}{hours:02}:{minutes:02}", text.trim_end_matches('Z'))
+}
+
+/// A name that nothing else has, on this machine or another.
+#[must_use]
+pub fn unique() -> String {
+    // A time and a random part: two tabs may start in one millisecond.
+    let random = (Math::random() * f64::from(u32::MAX)).floor();
+    format!("{:.0}-{random:.0}", now_ms())
 }

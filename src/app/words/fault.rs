@@ -5,6 +5,7 @@ use protocol::reply::{Bound, Fault, ONE_OF};
 
 use super::questions::name_of_field;
 use super::{say, speech};
+use crate::records::StoreError;
 use crate::{fields, letters, units};
 
 /// A fault of the model, under the name of its question or, where none asks for it, its own.
@@ -38,6 +39,17 @@ pub fn note(note: &Note) -> String {
             say!("note-too-long", name = name(field), most = most.to_string())
         }
         Note::More(count) => say!("note-more", count = count.to_string()),
+    }
+}
+
+/// Why nothing could be written to the store.
+#[must_use]
+pub fn store(error: &StoreError) -> String {
+    match error {
+        StoreError::Unavailable => say!("storage-disabled").to_owned(),
+        StoreError::Later => say!("storage-later").to_owned(),
+        StoreError::Changed => say!("storage-failed", reason = say!("storage-changed")),
+        StoreError::Failed(reason) => say!("storage-failed", reason = reason),
     }
 }
 

@@ -23,9 +23,6 @@ foot-version = Version { $version }, Modell { $model }
 lost = Unter dieser Adresse gibt es keine Seite. Dies ist die erste.
 undo = Rückgängig
 close = Schließen
-elsewhere = Ein anderer Tab hat diese Antworten inzwischen geändert. Was Sie als Nächstes in einem der beiden tippen, ersetzt, was im anderen steht.
-elsewhere-take = Die des anderen nehmen
-elsewhere-keep = Diese behalten
 
 ## Wege weiter und zurück
 
@@ -60,6 +57,17 @@ home-invent = Drei erfundene Anpassungen zeigen
 home-invented = Erfunden, zum Ansehen
 home-invented-about = Eine Werkstatt in einer kleinen Hafenstadt betreut die Instrumente eines Jugendorchesters. Das alles ist erdacht, und nichts davon gehört Ihnen.
 home-uninvent = Die erfundenen Anpassungen entfernen
+home-undo = Die letzte Änderung lässt sich rückgängig machen.
+home-others = In einem anderen Tab begonnen
+home-others-about = Diese Antworten gehören zu einem anderen Tab oder zu einem, der geschlossen wurde. Wenn Sie sie öffnen, ziehen sie hierher um; was Sie gerade beantworten, wird unten aufbewahrt.
+home-unreadable = Aufbewahrt, aber nicht lesbar
+home-unreadable-about = Es bleibt, wie es ist, bis Sie es entfernen. Speichern Sie es in eine Datei, um es anzusehen oder mit einer anderen Fassung dieser Seite zu öffnen.
+unread-set = Ein aufbewahrter Satz
+unread-answers = Antworten
+unread-undo = Ein früherer Stand der Antworten
+unread-later = Eine neuere Fassung dieser Seite hat es geschrieben.
+unread-damaged = Es ist beschädigt.
+unread-save = In eine Datei speichern
 invented-desk-3-viola = Pult 3, Bratsche 15{ "\u00A0" }Zoll (erfunden)
 invented-desk-1-violin = Pult 1, Geige 3/4 (erfunden)
 invented-desk-2-cello = Pult 2, Cello (erfunden)
@@ -96,12 +104,15 @@ told-invented = Drei erfundene Anpassungen stehen unten. Was Ihnen gehört, ist 
 told-uninvented = Die erfundenen Anpassungen sind fort. Was Ihnen gehört, ist wie zuvor.
 told-reopened = Das sind die Antworten dieser Anpassung.
 told-removed = „{ $name }“ ist entfernt.
+told-undone = Rückgängig gemacht. Noch einmal stellt es wieder her.
+told-unreadable = Etwas von dem Aufbewahrten lässt sich nicht lesen. Es ist auf der ersten Seite aufgeführt.
 told-open = { $name } ist geöffnet.
+told-added = Aufbewahrte Sätze hinzugefügt: { $count }.
+told-had = Was vorher hier stand, ist auf der ersten Seite aufbewahrt.
 told-half-open = { $name } ist geöffnet, aber nicht alles war lesbar: { $notes }.
 told-not-open = { $name } wurde nicht geöffnet: { $reason }. Nichts hat sich geändert.
 told-taken = Ein anderer Tab hat die Antworten geändert, und dieser hat sie übernommen.
 told-kept = Auf diesem Gerät aufbewahrt. Zu finden auf der ersten Seite.
-told-kept-full = Auf diesem Gerät aufbewahrt. Platz ist für { $room }, darum ist die älteste Anpassung fort.
 summary-line = { $note }: { $family }, { $gauge }, { $force }
 
 ## Sprache

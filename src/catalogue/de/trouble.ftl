@@ -1,8 +1,9 @@
 ### Was schiefgeht.
 
 storage-disabled = dieser Browser bewahrt nichts für diese Seite auf; speichern Sie in eine Datei, bevor Sie sie schließen
-storage-full = für die Notizen dieser Seite ist kein Platz mehr; speichern Sie in eine Datei, bevor Sie sie schließen
-storage-broken = was aufbewahrt war, lässt sich nicht lesen ({ $reason }); es ist noch da, unter dem Namen { $name }
+storage-later = eine neuere Fassung dieser Seite bewahrt hier ihre Daten auf. Sie lassen sich lesen, aber nicht ändern, und nichts aus diesem Tab wird aufbewahrt: Laden Sie die Seite neu, oder speichern Sie in eine Datei
+storage-failed = nicht aufbewahrt: Der Browser meldet „{ $reason }“. Vielleicht ist der Datenträger voll; speichern Sie in eine Datei, bevor Sie die Seite schließen
+storage-changed = ein anderer Tab schrieb zur selben Zeit
 worker-stopped = die Rechnung wurde angehalten
 worker-failed = die Rechnung brach ab: { $reason }
 worker-silent = die Rechnung gab in { $seconds } s keine Antwort und wurde angehalten

@@ -23,9 +23,6 @@ foot-version = Version { $version }, model { $model }
 lost = There is no page at that address, so this is the first one.
 undo = Undo
 close = Close
-elsewhere = Another tab has changed these answers meanwhile. What is typed next in either tab replaces the other’s.
-elsewhere-take = Take the other tab’s
-elsewhere-keep = Keep these
 
 ## Ways on and back
 
@@ -60,6 +57,17 @@ home-invent = Show three invented fittings
 home-invented = Invented, to look at
 home-invented-about = A workshop in a small harbour town looks after the instruments of a youth orchestra. All of it is made up, and none of it is yours.
 home-uninvent = Remove the invented fittings
+home-undo = The last change can be undone.
+home-others = Begun in another tab
+home-others-about = These answers belong to another tab, or to one that was closed. Opening them moves them here; what you are answering now is kept below.
+home-unreadable = Kept here, but unreadable
+home-unreadable-about = It stays as it is until you remove it. Save it to a file to look at it, or to open it with another version of this page.
+unread-set = A kept set
+unread-answers = Answers
+unread-undo = An earlier state of the answers
+unread-later = It was written by a newer version of this page.
+unread-damaged = It is damaged.
+unread-save = Save to a file
 invented-desk-3-viola = Desk 3 viola, 15{ "\u00A0" }in (invented)
 invented-desk-1-violin = Desk 1 violin, 3/4 (invented)
 invented-desk-2-cello = Desk 2 cello (invented)
@@ -96,12 +104,15 @@ told-invented = Three invented fittings stand below. What is yours is as it was.
 told-uninvented = The invented fittings are gone. What is yours is as it was.
 told-reopened = These are the answers of that fitting.
 told-removed = “{ $name }” is removed.
+told-undone = Undone. Undo once more to go back.
+told-unreadable = Something kept here cannot be read. It is listed on the first page.
 told-open = { $name } is open.
+told-added = Kept sets added: { $count }.
+told-had = What you had before is kept on the first page.
 told-half-open = { $name } is open, but not all of it could be read: { $notes }.
 told-not-open = { $name } was not opened: { $reason }. Nothing has changed.
 told-taken = Another tab changed the answers, and this one has taken them over.
 told-kept = Kept on this machine. It is on the first page.
-told-kept-full = Kept on this machine. There is room for { $room }, so the oldest is gone.
 summary-line = { $note }: { $family }, { $gauge }, { $force }
 
 ## Language

@@ -1,8 +1,9 @@
 ### What goes wrong.
 
 storage-disabled = this browser keeps nothing for this page, so save to a file before you close it
-storage-full = there is no room left for this page's notes, so save to a file before you close it
-storage-broken = what was kept cannot be read ({ $reason }); it is still there, under the name { $name }
+storage-later = a newer version of this page keeps its records here. They can be read but not changed, and nothing you do in this tab is kept: load the page again, or save to a file
+storage-failed = not kept: the browser reports “{ $reason }”. Perhaps its disk is full; save to a file before you close the page
+storage-changed = another tab wrote at the same time
 worker-stopped = the calculation was stopped
 worker-failed = the calculation broke down: { $reason }
 worker-silent = the calculation gave no answer within { $seconds } s and was stopped
