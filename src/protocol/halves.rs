@@ -2,6 +2,9 @@
 //!
 //! What the second found goes over as numbers. It is the same fit to the bit, whoever searched what.
 
+use std::pin::{Pin, pin};
+use std::task::Poll;
+
 use strings::construction::Family;
 use strings::fit::Posed;
 use strings::fit::answers::Answers;
@@ -17,6 +20,13 @@ use crate::request::Request;
 const HEAD: usize = 6;
 /// What a string is told by: its worth, tension, brightness, family and three numbers of its recipe.
 const MEMBERS: usize = 7;
+
+/// How much longer than the first worker the helper may take before its places are searched here, in milliseconds.
+/// Longer would hold up a fit whose helper is gone; shorter would search twice what was about to come.
+const GRACE_MS: u32 = 25;
+
+/// The name of a worker that searches without a helper.
+pub const ALONE: &str = "alone";
 
 /// Whether the helper searches that place.
 fn is_helped(place: usize) -> bool {
@@ -56,8 +66,13 @@ pub fn helped(answers: &Answers) -> Vec<f64> {
 }
 
 /// The whole answer as JSON text, as [`crate::answer`] gives it. What the helper found is awaited when everything else
-/// is searched; if nothing comes of it, or nothing that can be read, its half is searched here.
-pub async fn answer(answers: &Answers, helped: impl Future<Output = Option<Vec<f64>>>) -> String {
+/// is searched. A helper that is late is raced: its places are searched here, one after the other, until it answers.
+/// `pause` waits for that many milliseconds, and lets messages come in meanwhile.
+pub async fn answer(
+    answers: &Answers,
+    helped: impl Future<Output = Option<Vec<f64>>>,
+    pause: impl AsyncFn(u32),
+) -> String {
     let posed = Posed::new(answers);
     let spots = posed.spots();
     let mut searched: Vec<Option<Best>> = spots
@@ -65,19 +80,41 @@ pub async fn answer(answers: &Answers, helped: impl Future<Output = Option<Vec<f
         .enumerate()
         .map(|(place, spot)| (!is_helped(place)).then(|| spot.first_look()))
         .collect();
-    for (place, best) in helped.await.and_then(|numbers| told(&numbers)).into_iter().flatten() {
-        if let Some(missing @ None) = searched.get_mut(place) {
-            *missing = Some(best);
+    let mut helped = pin!(helped);
+    let (mut owed, mut grace_ms) = (true, GRACE_MS);
+    for (place, spot) in spots.iter().enumerate() {
+        if searched[place].is_some() {
+            continue;
+        }
+        if owed && let Some(half) = within(helped.as_mut(), pause(grace_ms)).await {
+            owed = false;
+            for (place, best) in half.and_then(|numbers| told(&numbers)).into_iter().flatten() {
+                if let Some(missing @ None) = searched.get_mut(place) {
+                    *missing = Some(best);
+                }
+            }
+        }
+        grace_ms = 0;
+        if searched[place].is_none() {
+            searched[place] = Some(spot.first_look());
         }
     }
-    let searched = searched
-        .into_iter()
-        .zip(&spots)
-        .map(|(best, spot)| best.unwrap_or_else(|| spot.first_look()))
-        .collect();
-    let chosen = posed.choose(&spots, searched);
+    let chosen = posed.choose(&spots, searched.into_iter().flatten().collect());
     drop(spots);
     written(&Reply::Fit(Box::new(fit_of(answers, &posed.settle(chosen)))))
+}
+
+/// What a future gives, if it comes before the pause is over.
+async fn within<T>(
+    mut future: Pin<&mut impl Future<Output = T>>,
+    pause: impl Future<Output = ()>,
+) -> Option<T> {
+    let mut pause = pin!(pause);
+    std::future::poll_fn(|context| match future.as_mut().poll(context) {
+        Poll::Ready(value) => Poll::Ready(Some(value)),
+        Poll::Pending => pause.as_mut().poll(context).map(|()| None),
+    })
+    .await
 }
 
 /// The places of which a helper told, each with what it found there.

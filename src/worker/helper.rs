@@ -1,7 +1,8 @@
 //! A second worker that the first one starts, to search half of a fit at the same time.
 //!
 //! It says `{ready}`, takes `{id, request}` and answers `{id, half}`, a `Float64Array`. Where it does not load, breaks
-//! down or is not ready yet, the first worker searches alone.
+//! down, does not answer or is not ready yet, the first worker searches alone; for the next fit another helper is
+//! started in its place.
 
 use std::cell::{Cell, RefCell};
 use std::rc::Rc;
@@ -17,6 +18,9 @@ use crate::{field, hand_over, message, post, scope};
 
 /// By this name a worker knows that it is the helper.
 const NAME: &str = "helper";
+
+/// How many helpers a worker starts, one after the other: where these are lost, so would be the next.
+const STARTS: u32 = 3;
 
 /// Whether this worker is the helper.
 pub(crate) fn is_here() -> bool {
@@ -41,9 +45,9 @@ pub(crate) fn help() {
 }
 
 /// The helper as the first worker sees it.
-#[derive(Default)]
 pub(crate) struct Helper {
     started: RefCell<Option<Started>>,
+    starts_left: Cell<u32>,
 }
 
 struct Started {
@@ -53,20 +57,38 @@ struct Started {
     _on_error: Closure<dyn Fn(Event)>,
 }
 
+impl Drop for Started {
+    fn drop(&mut self) {
+        self.worker.terminate();
+    }
+}
+
 #[derive(Default)]
 struct State {
     ready: Cell<bool>,
+    /// It did not load, or has broken down.
+    broken: Cell<bool>,
     /// Counts questions, so that an answer finds its own.
     last: Cell<u32>,
     waits: RefCell<Option<oneshot::Sender<Vec<f64>>>>,
 }
 
 impl Helper {
-    /// Has the helper search its half of a fit, and starts it if that was not done yet. There is none if it is not
-    /// ready or comes to nothing.
+    /// The helper of a worker; none is ever started for one that searches alone.
+    pub(crate) fn of(alone: bool) -> Self {
+        let starts_left = Cell::new(if alone { 0 } else { STARTS });
+        Self { started: RefCell::default(), starts_left }
+    }
+
+    /// Has the helper search its half of a fit, and starts one if there is none or the last one is lost. There is no
+    /// half if it is not ready or comes to nothing.
     pub(crate) fn half(&self, request: &str) -> impl Future<Output = Option<Vec<f64>>> + use<> {
         let mut started = self.started.borrow_mut();
-        if started.is_none() {
+        if started.as_ref().is_some_and(|started| started.state.is_lost()) {
+            *started = None;
+        }
+        if started.is_none() && self.starts_left.get() > 0 {
+            self.starts_left.update(|left| left - 1);
             *started = Started::now().ok();
         }
         let waits = started.as_ref().and_then(|started| started.ask(request));
@@ -108,7 +130,7 @@ impl Started {
     }
 
     fn ask(&self, request: &str) -> Option<oneshot::Receiver<Vec<f64>>> {
-        let State { ready, last, waits } = &*self.state;
+        let State { ready, last, waits, .. } = &*self.state;
         if !ready.get() || waits.borrow().is_some() {
             return None;
         }
@@ -125,9 +147,16 @@ impl Started {
 }
 
 impl State {
-    /// Whoever waits searches alone, and so does everybody after.
+    /// Whoever waits searches alone.
     fn give_up(&self) {
         self.ready.set(false);
+        self.broken.set(true);
         drop(self.waits.take());
+    }
+
+    /// It is broken, or still owes an answer that nobody waits for any more.
+    fn is_lost(&self) -> bool {
+        let owes = |tells: &oneshot::Sender<_>| tells.is_canceled();
+        self.broken.get() || self.waits.borrow().as_ref().is_some_and(owes)
     }
 }

@@ -4,12 +4,15 @@
 //! answers `{id, reply}`, both texts of JSON, one after the other. A sound's reply has `samples` beside it, a
 //! `Float32Array` that is handed over, and before it comes `{id, done: share}` after each note. It says `{failed: reason}` before it dies of a panic.
 //! It keeps nothing between requests, so the page may end it at any time and start another.
-//! From its first fit on it has a [helper] of its own, which searches half of every further one.
+//! From its first fit on it has a [helper] of its own, which searches half of every further one. By the name
+//! [`halves::ALONE`] it knows that it is to do without.
 
 mod helper;
 
 use std::rc::Rc;
 
+use futures_channel::oneshot;
+use gloo::timers::callback::Timeout;
 use js_sys::{Array, Float32Array, Object, Reflect};
 use protocol::halves;
 use wasm_bindgen::prelude::*;
@@ -27,7 +30,7 @@ fn main() {
         helper::help();
         return;
     }
-    let helper = Rc::new(Helper::default());
+    let helper = Rc::new(Helper::of(scope().name() == halves::ALONE));
     let answer = Closure::<dyn Fn(MessageEvent)>::new(move |message: MessageEvent| {
         let data = message.data();
         // Anything but a text is answered like an empty one: with a refusal that says what is wrong.
@@ -38,7 +41,7 @@ fn main() {
                 let helper = helper.clone();
                 spawn_local(async move {
                     let helped = helper.half(&request);
-                    let reply = halves::answer(&answers, helped).await;
+                    let reply = halves::answer(&answers, helped, pause).await;
                     post(&[("id", id), ("reply", JsValue::from_str(&reply))]);
                 });
             }
@@ -65,6 +68,15 @@ fn answer(request: &str, id: JsValue) {
     }
 }
 
+/// Waits, and lets messages come in meanwhile.
+async fn pause(ms: u32) {
+    let (tells, told) = oneshot::channel();
+    let clock = Timeout::new(ms, move || tells.send(()).unwrap_or_default());
+    // It ends when the clock has told or is dropped.
+    told.await.unwrap_or_default();
+    drop(clock);
+}
+
 /// A member of a message.
 fn field(data: &JsValue, name: &str) -> JsValue {
     Reflect::get(data, &JsValue::from_str(name)).unwrap_or(JsValue::UNDEFINED)
@@ -76,8 +88,8 @@ fn post(fields: &[(&str, JsValue)]) {
 }
 
 /// Sends an object with these fields to whoever started this worker, and with it what is to change hands instead of being copied.
-fn hand_over(fields: &[(&str, JsValue)], goods: &Array) {
-    drop(scope().post_message_with_transfer(&message(fields), goods));
+fn hand_over(fields: &[(&str, JsValue)], transfer: &Array) {
+    drop(scope().post_message_with_transfer(&message(fields), transfer));
 }
 
 /// An object with these fields.

@@ -1,5 +1,6 @@
 //! The door as its page describes it: the examples work, and what is wrong is named.
 
+use std::cell::RefCell;
 use std::pin::pin;
 use std::task::{Context, Poll, Waker};
 
@@ -370,7 +371,8 @@ fn a_saved_file_that_is_broken_keeps_what_can_be_read() {
 fn a_shared_fit_is_the_same_fit() {
     let ready = |request: &str, helped: Option<Vec<f64>>| {
         let answers = protocol::halves::asked(request).unwrap();
-        let mut answer = pin!(protocol::halves::answer(&answers, std::future::ready(helped)));
+        let helped = std::future::ready(helped);
+        let mut answer = pin!(protocol::halves::answer(&answers, helped, async |_| ()));
         match answer.as_mut().poll(&mut Context::from_waker(Waker::noop())) {
             Poll::Ready(reply) => reply,
             Poll::Pending => panic!("nothing is waited for"),
@@ -395,5 +397,33 @@ fn a_shared_fit_is_the_same_fit() {
     }
     for other in ["", "{\"ask\":\"tables\"}", "{\"ask\":\"fit\",\"answers\":{\"a4_hz\":1}}"] {
         assert!(protocol::halves::asked(other).is_none(), "{other}");
+    }
+}
+
+/// A helper that never answers costs a pause; one that answers while its places are searched saves the rest of them.
+#[test]
+fn a_silent_helper_holds_up_no_fit() {
+    let request = json!({"ask": "fit", "answers": {"instrument": "cello"}}).to_string();
+    let answers = protocol::halves::asked(&request).unwrap();
+    let alone = protocol::answer(&request);
+    let half = protocol::halves::helped(&answers);
+    for answers_at_pause in [1, usize::MAX] {
+        let pauses = RefCell::new(Vec::new());
+        let helped = std::future::poll_fn(|_| {
+            let late = pauses.borrow().len() < answers_at_pause;
+            if late { Poll::Pending } else { Poll::Ready(Some(half.clone())) }
+        });
+        let pause = async |ms: u32| pauses.borrow_mut().push(ms);
+        let mut answer = pin!(protocol::halves::answer(&answers, helped, pause));
+        let Poll::Ready(reply) = answer.as_mut().poll(&mut Context::from_waker(Waker::noop()))
+        else {
+            panic!("it waits for a helper that does not answer");
+        };
+        assert!(alone == reply, "another fit");
+        // It waits a little once, and then only lets messages in.
+        let pauses = pauses.borrow();
+        assert!(pauses[0] > 0 && pauses[0] < 100, "{pauses:?}");
+        assert!(pauses[1..].iter().all(|ms| *ms == 0), "{pauses:?}");
+        assert!(pauses.len() <= 2, "{pauses:?}");
     }
 }
