@@ -71,6 +71,41 @@ async fn a_worker_that_breaks_down_loses_one_question_only() {
     assert_eq!(good.await.as_deref(), Ok("good"));
 }
 
+/// The first worker waits until a later time and breaks down; whoever is asked after it answers.
+fn breaks_once(breakdown: &str) -> String {
+    let later = js_sys::Date::now() + 300.0;
+    format!("if (Date.now() < {later}) {{ while (Date.now() < {later}); {breakdown} }} {ECHO}")
+}
+
+#[wasm_bindgen_test]
+async fn a_question_over_which_a_worker_broke_down_is_asked_once_more() {
+    for breakdown in [
+        "throw new Error('overwound')",
+        "postMessage({ failed: 'it snapped' }); throw new Error('unreachable')",
+        "close(); return",
+    ] {
+        let bridge = worker(READY, &breaks_once(breakdown)).with_limits_ms(5_000, 1_000);
+        let (first, second) = (bridge.ask("a"), bridge.ask("b"));
+        // The second worker has counted none before.
+        assert_eq!(first.await.as_deref(), Ok("1:a"), "{breakdown}");
+        assert_eq!(second.await.as_deref(), Ok("2:b"), "{breakdown}");
+    }
+}
+
+#[wasm_bindgen_test]
+async fn what_nobody_waits_for_is_asked_once_of_a_worker_that_works_alone() {
+    let source = breaks_once("throw new Error('overwound')");
+    let bridge = worker(READY, &source).in_background(1_000);
+    assert!(matches!(bridge.ask("a").await, Err(BridgeError::Failed(_))));
+    let bridge = worker(READY, "postMessage({ id, reply: self.name })").in_background(1_000);
+    assert_eq!(bridge.ask("a").await.as_deref(), Ok(protocol::halves::ALONE));
+    // Closed, it gives up what it was asked, and starts again for the next question.
+    let given_up = bridge.ask("b");
+    bridge.close();
+    assert_eq!(given_up.await, Err(BridgeError::Cancelled));
+    assert_eq!(bridge.ask("c").await.as_deref(), Ok(protocol::halves::ALONE));
+}
+
 #[wasm_bindgen_test]
 async fn the_words_of_a_panic_reach_the_page() {
     let bridge =

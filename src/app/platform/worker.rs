@@ -3,6 +3,7 @@
 //! One request is with the worker at a time and the others wait here in order, so that a request nobody waits for
 //! any more costs nothing: dropping the future of [`Bridge::ask`] takes a waiting request out of the line.
 //! A computation cannot be interrupted from outside; [`Bridge::cancel`] ends the worker and starts another.
+//! A worker that breaks down or falls silent is replaced, and the question is put to the next one once more.
 
 use std::cell::RefCell;
 use std::collections::VecDeque;
@@ -16,6 +17,7 @@ use super::audio::Samples;
 use futures_channel::oneshot;
 use gloo::timers::callback::Timeout;
 use js_sys::{Object, Reflect};
+use protocol::halves::ALONE;
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 use web_sys::{ErrorEvent, Event, MessageEvent, Worker, WorkerOptions, WorkerType};
@@ -28,8 +30,14 @@ pub const MODEL: &str = env!("ROPEWALK_MODEL");
 /// How long the worker may take to load. A slow phone compiles it in seconds; a lost file never arrives.
 const START_LIMIT_MS: u32 = 30_000;
 
-/// How long one answer may take. The longest search ends in seconds, so a minute of silence is a fault.
+/// How long one answer may take. The longest map ends in seconds, so a minute of silence is a fault.
 const ANSWER_LIMIT_MS: u32 = 60_000;
+
+/// How long a set or a report may take. Usually it is a tenth of a second, and a slow phone takes ten times as long.
+const FIT_LIMIT_MS: u32 = 30_000;
+
+/// How long a set may take that nobody waits for.
+const BACKGROUND_LIMIT_MS: u32 = 10_000;
 
 /// Why there is no answer.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -86,6 +94,8 @@ struct Question {
     answer: oneshot::Sender<Answer>,
     /// Is told which share is done, where the worker says so.
     told: Option<Rc<dyn Fn(f64)>>,
+    /// How often it may be asked of another worker, if one is lost over it.
+    tries_left: u32,
 }
 
 /// A running worker with its listeners.
@@ -121,7 +131,11 @@ struct State {
 pub struct Bridge {
     url: Rc<str>,
     model: Rc<str>,
+    /// The name of the worker, by which it knows how it is to work.
+    name: &'static str,
     limits_ms: (u32, u32),
+    /// How often a question is put to another worker, if one is lost over it.
+    tries: u32,
     state: Rc<RefCell<State>>,
 }
 
@@ -144,7 +158,7 @@ fn to_worker() -> Bridge {
 #[must_use]
 pub fn of_page() -> Bridge {
     thread_local! {
-        static BRIDGE: Bridge = to_worker();
+        static BRIDGE: Bridge = to_worker().with_limits_ms(START_LIMIT_MS, FIT_LIMIT_MS);
     }
     BRIDGE.with(Clone::clone)
 }
@@ -176,6 +190,15 @@ pub fn of_certainty() -> Bridge {
     BRIDGE.with(Clone::clone)
 }
 
+/// One more for the strings of kept sets, which nobody waits for: it takes one core and gives up soon.
+#[must_use]
+pub fn of_kept() -> Bridge {
+    thread_local! {
+        static BRIDGE: Bridge = to_worker().in_background(BACKGROUND_LIMIT_MS);
+    }
+    BRIDGE.with(Clone::clone)
+}
+
 impl Bridge {
     /// A bridge to the worker at `url`, which must hold the model of this id. Nothing is loaded yet.
     #[must_use]
@@ -183,7 +206,9 @@ impl Bridge {
         Self {
             url: url.into(),
             model: model.into(),
+            name: "",
             limits_ms: (START_LIMIT_MS, ANSWER_LIMIT_MS),
+            tries: 1,
             state: Rc::default(),
         }
     }
@@ -192,6 +217,13 @@ impl Bridge {
     #[must_use]
     pub fn with_limits_ms(self, start: u32, answer: u32) -> Self {
         Self { limits_ms: (start, answer), ..self }
+    }
+
+    /// The same bridge for questions that nobody waits for: its worker has no helper, an answer must come within this
+    /// limit, and nothing is asked twice.
+    #[must_use]
+    pub fn in_background(self, answer_limit_ms: u32) -> Self {
+        Self { name: ALONE, limits_ms: (self.limits_ms.0, answer_limit_ms), tries: 0, ..self }
     }
 
     /// Loads the worker, if none runs. A first question does so too; this only saves its time.
@@ -233,7 +265,8 @@ impl Bridge {
         told: Option<Rc<dyn Fn(f64)>>,
     ) -> impl Future<Output = Answer> + use<> {
         let (answer, reply) = oneshot::channel();
-        let question = Question { request: request.to_owned(), answer, told };
+        let question =
+            Question { request: request.to_owned(), answer, told, tries_left: self.tries };
         self.state.borrow_mut().waiting.push_back(question);
         self.start();
         self.next();
@@ -251,6 +284,12 @@ impl Bridge {
         self.start();
     }
 
+    /// Gives up every request that is not answered yet, and ends the worker until the next is asked.
+    pub fn close(&self) {
+        self.end();
+        self.fail_all(&BridgeError::Cancelled);
+    }
+
     fn spawn(&self) -> Result<Live, JsValue> {
         let generation = {
             let mut state = self.state.borrow_mut();
@@ -260,6 +299,7 @@ impl Bridge {
         };
         let options = WorkerOptions::new();
         options.set_type(WorkerType::Module);
+        options.set_name(self.name);
         let worker = Worker::new_with_options(&self.url, &options)?;
         let bridge = self.clone();
         let on_message = Closure::<dyn Fn(MessageEvent)>::new(move |event: MessageEvent| {
@@ -355,8 +395,8 @@ impl Bridge {
         self.arm(self.limits_ms.1);
     }
 
-    /// The worker is of no more use. Whoever waits for the request it broke over is told, and the others get a fresh one;
-    /// if it broke while loading, the next would too, and all are told.
+    /// The worker is of no more use. The request it broke over is asked once more, of a fresh one; whoever waits for it
+    /// is told if that breaks too. If it broke while loading, the next would too, and all are told.
     fn broke(&self, reason: String) {
         self.lost(BridgeError::Failed(reason));
     }
@@ -369,8 +409,13 @@ impl Bridge {
             return;
         }
         let asked = self.state.borrow_mut().asked.take();
-        if let Some(question) = asked {
-            drop(question.answer.send(Err(error)));
+        match asked {
+            Some(question) if question.tries_left > 0 => {
+                let again = Question { tries_left: question.tries_left - 1, ..question };
+                self.state.borrow_mut().waiting.push_front(again);
+            }
+            Some(question) => drop(question.answer.send(Err(error))),
+            None => {}
         }
         if !self.state.borrow().waiting.is_empty() {
             self.start();
