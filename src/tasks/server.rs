@@ -46,10 +46,10 @@ impl Server {
                 if stop.load(Ordering::SeqCst) {
                     break;
                 }
-                let folder = folder.clone();
+                let (stop, folder) = (Arc::clone(&stop), folder.clone());
                 if let Ok(stream) = connection {
                     // A visitor who goes away in the middle of a file is no fault of the server.
-                    thread::spawn(move || drop(serve(&stream, &folder)));
+                    thread::spawn(move || drop(serve(&stream, &folder, &stop)));
                 }
             }
         });
@@ -98,7 +98,7 @@ impl Drop for Server {
 }
 
 /// Reads one request and answers it.
-fn serve(stream: &TcpStream, folder: &Path) -> io::Result<()> {
+fn serve(stream: &TcpStream, folder: &Path, stopped: &AtomicBool) -> io::Result<()> {
     stream.set_read_timeout(Some(PATIENCE))?;
     stream.set_write_timeout(Some(PATIENCE))?;
     let mut head = BufReader::new(stream.take(HEAD_MAX));
@@ -107,6 +107,10 @@ fn serve(stream: &TcpStream, folder: &Path) -> io::Result<()> {
     let mut line = String::new();
     while head.read_line(&mut line)? > 2 {
         line.clear();
+    }
+    // Browsers open connections ahead; none of them is answered when the server has ended.
+    if stopped.load(Ordering::SeqCst) {
+        return Ok(());
     }
     let mut words = request.split(' ');
     let (method, target) = (words.next().unwrap_or_default(), words.next().unwrap_or_default());
@@ -239,6 +243,20 @@ mod tests {
         assert_ne!(first.address, second.address);
         drop(first);
         assert!(ask(&second, "GET /").contains("hello"));
+    }
+
+    #[test]
+    fn an_ended_server_answers_nobody_on_a_connection_from_before() {
+        let server = Server::start(&folder("server-ended"), 0).unwrap();
+        let mut before = TcpStream::connect(server.address).unwrap();
+        // It is accepted when a later one has been answered.
+        ask(&server, "GET /");
+        drop(server);
+        // Whether this still goes out or not, nothing comes back.
+        drop(write!(before, "GET / HTTP/1.1\r\nHost: x\r\n\r\n"));
+        let mut reply = String::new();
+        drop(before.read_to_string(&mut reply));
+        assert_eq!(reply, "");
     }
 
     #[test]
