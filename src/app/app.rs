@@ -110,7 +110,7 @@ fn Frame(props: &FrameProps) -> Html {
                 </nav>
             </header>
             <main>
-                <Notices lost={place.lost.clone()} mute={place.mute} />
+                <Notices lost={place.lost.clone()} mute={place.mute} foreign={place.foreign} />
                 <Room {place} />
             </main>
             <footer class="foot">
@@ -184,6 +184,8 @@ struct NoticesProps {
     lost: Option<String>,
     /// A room was asked for, and what it says could not be had.
     mute: bool,
+    /// The page could not start in the language that was wished for.
+    foreign: bool,
 }
 
 /// What there is to tell, above every room. The frame is always there, so that what comes into it is read aloud.
@@ -201,6 +203,9 @@ fn Notices(props: &NoticesProps) -> Html {
             }
             if props.mute {
                 <p class="notice grave">{ say!("room-mute") }</p>
+            }
+            if props.foreign {
+                <p class="notice grave">{ say!("language-missing") }</p>
             }
             if let Some(notice) = &store.notice {
                 <div class={classes!("notice", notice.grave.then_some("grave"))}>

@@ -7,6 +7,10 @@ use std::hash::{DefaultHasher, Hash, Hasher};
 use std::io;
 use std::path::{Path, PathBuf};
 
+use base64::Engine;
+use base64::prelude::BASE64_STANDARD;
+use sha2::{Digest, Sha256};
+
 mod compile;
 
 fn main() -> io::Result<()> {
@@ -20,6 +24,9 @@ fn main() -> io::Result<()> {
         compact.hash(&mut hasher);
         let variable = format!("ROPEWALK_WORDS_{}", language.to_uppercase());
         println!("cargo::rustc-env={variable}=words-{language}-{:016x}.txt", hasher.finish());
+        // A browser that fetches the file finds out by this whether it is whole.
+        let integrity = BASE64_STANDARD.encode(Sha256::digest(&compact));
+        println!("cargo::rustc-env={variable}_INTEGRITY=sha256-{integrity}");
         fs::write(out.join(format!("{language}.txt")), &compact)?;
         if language == "en" {
             let texts = EARLY.map(|name| fs::read_to_string(package.join(language).join(name)));

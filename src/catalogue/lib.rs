@@ -57,6 +57,15 @@ impl Language {
         }
     }
 
+    /// The hash by which a browser knows that file.
+    #[must_use]
+    pub const fn integrity(self) -> &'static str {
+        match self {
+            Self::English => env!("ROPEWALK_WORDS_EN_INTEGRITY"),
+            Self::German => env!("ROPEWALK_WORDS_DE_INTEGRITY"),
+        }
+    }
+
     /// Its messages. Whoever does not call this for a language does not carry it.
     #[must_use]
     pub const fn messages(self) -> &'static str {

@@ -17,13 +17,16 @@ pub struct Place {
     pub lost: Option<String>,
     /// A room was asked for, and what it says could not be had.
     pub mute: bool,
+    /// The page has just started, and not in the language that was wished for: its messages could not be had.
+    pub foreign: bool,
 }
 
 fn place(hash: &str) -> Place {
-    match Route::read(hash) {
-        Some(route) => Place { route, lost: None, mute: false },
-        None => Place { route: Route::Home, lost: Some(hash.to_owned()), mute: false },
-    }
+    let (route, lost) = match Route::read(hash) {
+        Some(route) => (route, None),
+        None => (Route::Home, Some(hash.to_owned())),
+    };
+    Place { route, lost, mute: false, foreign: false }
 }
 
 /// Whether everything that the place says is here.
@@ -39,7 +42,8 @@ pub fn is_early() -> bool {
 
 /// The place with which the page begins.
 fn first() -> Place {
-    let place = place(&address::hash());
+    let foreign = habits::first_language() != speech::language();
+    let place = Place { foreign, ..place(&address::hash()) };
     if is_said(&place) { place } else { Place { route: Route::Home, mute: true, ..place } }
 }
 

@@ -3,7 +3,7 @@
 use catalogue::Language;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
-use web_sys::Response;
+use web_sys::{RequestInit, Response};
 
 /// The first of the browser's languages that the page speaks.
 #[must_use]
@@ -29,7 +29,11 @@ pub async fn fetch(language: Language) -> Result<String, String> {
     let told = |error: JsValue| {
         error.dyn_ref::<js_sys::Error>().map_or_else(String::new, |error| error.message().into())
     };
-    let answer = JsFuture::from(gloo::utils::window().fetch_with_str(language.file()));
+    // The browser refuses a file that is cut or damaged.
+    let whole = RequestInit::new();
+    whole.set_integrity(language.integrity());
+    let answer = gloo::utils::window().fetch_with_str_and_init(language.file(), &whole);
+    let answer = JsFuture::from(answer);
     let answer: Response = answer.await.map_err(told)?.unchecked_into();
     if !answer.ok() {
         return Err(answer.status_text());

@@ -119,6 +119,7 @@ summary-line = { $note }: { $family }, { $gauge }, { $force }
 
 language-label = Sprache
 language-failed = Die Texte dieser Sprache waren nicht zu bekommen.
+language-missing = Die Texte Ihrer Sprache waren nicht zu bekommen, darum ist die Seite vorerst englisch. Laden Sie sie neu, wenn wieder ein Netz da ist.
 room-mute = Was dort steht, war nicht zu bekommen. Laden Sie die Seite neu, wenn wieder ein Netz da ist.
 length-label = Längen in
 force-label = Kräfte in

@@ -119,6 +119,7 @@ summary-line = { $note }: { $family }, { $gauge }, { $force }
 
 language-label = Language
 language-failed = The messages of that language could not be fetched.
+language-missing = The texts in your language could not be fetched, so the page is in English for now. Load it again when there is a network.
 room-mute = What stands there could not be fetched. Load the page again when there is a network.
 length-label = Lengths in
 force-label = Forces in
