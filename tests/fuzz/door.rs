@@ -287,3 +287,26 @@ fn a_member_that_means_nothing_where_it_stands_is_refused_by_name() {
     with("bow-window", &["row"], "3");
     with("bow-window", &["count"], "24");
 }
+
+#[test]
+fn the_quietest_sounds_have_a_loudness() {
+    let schemas = Schemas::published();
+    let texts = corpus("requests");
+    let text = &texts.iter().find(|(name, _)| name == "sound").unwrap().1;
+    for instrument in ["violin", "double-bass"] {
+        let mut request: Value = serde_json::from_str(text).unwrap();
+        request["instrument"] = instrument.into();
+        let setting = &mut request["strings"][0]["setting"];
+        setting["bridge_resistance_kg_s"] = 5000.into();
+        setting["peak_resistance_kg_s"] = 5000.into();
+        setting["pitch_hz"] = 25.into();
+        setting["sounding_length_m"] = 0.15.into();
+        let reply = schemas.ask(request.to_string().as_bytes());
+        assert!(
+            (reply["loudness_lufs"].as_f64().unwrap() + 23.0).abs() < 0.1,
+            "{}",
+            reply["loudness_lufs"]
+        );
+        assert!(reply["natural_lufs"].as_f64().unwrap() < -70.0, "{}", reply["natural_lufs"]);
+    }
+}

@@ -134,9 +134,16 @@ fn limited(mut samples: Vec<f64>) -> Vec<f64> {
 /// Brings samples to a loudness, LUFS, with no peak above [`PEAK`].
 #[must_use]
 pub fn levelled(samples: &[f64], wanted: f64) -> Levelled {
-    let natural = loudness(samples);
-    let (mut gain, mut found) = (1.0, natural);
-    let mut out = samples.to_vec();
+    let peak = samples.iter().fold(0.0_f64, |most, x| most.max(x.abs()));
+    let (mut gain, mut found, mut out) = (1.0, loudness(samples), samples.to_vec());
+    let mut natural = found;
+    if !found.is_finite() && peak > 0.0 {
+        // All of it is under the gate for silence: it is turned up, measured, and the gain taken off again.
+        gain = PEAK / peak;
+        out = samples.iter().map(|x| x * gain).collect();
+        found = loudness(&out);
+        natural = found - 20.0 * libm::log10(gain);
+    }
     // Turning peaks down takes loudness, which is given back: three rounds meet it to a hundredth of a decibel.
     for _ in 0..6 {
         if !found.is_finite() || (found - wanted).abs() < 0.01 {
