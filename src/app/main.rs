@@ -1,7 +1,10 @@
 //! Starts the page.
 
 fn main() {
-    console_error_panic_hook::set_once();
+    std::panic::set_hook(Box::new(|panic| {
+        console_error_panic_hook::hook(panic);
+        app::platform::tell_of_panic();
+    }));
     app::platform::start();
     let language = app::hooks::habits::first_language();
     let is_empty = !app::platform::storage::texts::expects_records();

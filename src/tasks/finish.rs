@@ -1,10 +1,10 @@
 //! The last step of a build, run by Trunk when it has written everything else.
 //!
 //! Trunk leaves four things undone that the page needs:
-//! - its start script stands inside the page, which the page's policy forbids: it moves to a file;
+//! - its start script stands inside the page, which the page's policy forbids: a file of our own takes its place;
 //! - its style sheets become one file, which weighs a seventh less and is asked for once;
 //! - the worker's files bear no hash in their names, so that an old one could meet a new page: they get one;
-//! - the service worker does not know the files it is to keep: they are listed in it.
+//! - the service worker does not know the files it is to keep: they are listed in it (see [`scripts`]).
 //!
 //! And it publishes the JSON Schema of the door beside the page, and the messages of every language; the page itself
 //! carries the English ones of its first screens.
@@ -15,6 +15,8 @@ use std::io;
 use std::path::Path;
 
 use catalogue::Language;
+
+use crate::scripts;
 
 /// The JSON Schema of the door, as text.
 ///
@@ -34,22 +36,14 @@ pub fn finish(folder: &Path) -> io::Result<()> {
         fs::write(folder.join(language.file()), language.messages())?;
     }
     let page_file = folder.join("index.html");
-    let mut page = with_one_style_sheet(&fs::read_to_string(&page_file)?, folder)?;
-
-    while let Some(script) = inline_script(&page) {
-        let name = format!("start-{}.js", hash(&[script.body.as_bytes()]));
-        fs::write(folder.join(&name), script.body)?;
-        page = format!(
-            "{}<script type=\"module\" src=\"./{name}\"></script>{}",
-            script.before, script.after
-        );
-    }
+    let page = with_one_style_sheet(&fs::read_to_string(&page_file)?, folder)?;
+    let page = scripts::with_start_script(&page)?;
 
     // The loader names the other two, so it is read and renamed last.
     let worker = ["worker_bg.wasm", "worker.js", "worker_loader.js"];
     let mut texts = vec![page];
     let id = hash(
-        &worker.iter().map(|name| fs::read(folder.join(name))).collect::<io::Result<Vec<_>>>()?,
+        worker.iter().map(|name| fs::read(folder.join(name))).collect::<io::Result<Vec<_>>>()?,
     );
     for name in &worker[1..] {
         texts.push(fs::read_to_string(folder.join(name))?);
@@ -86,33 +80,9 @@ pub fn finish(folder: &Path) -> io::Result<()> {
     for glue in files.iter().filter(|name| name.starts_with("ropewalk-") && name.ends_with(".js")) {
         let glue = folder.join(glue);
         let text = fs::read_to_string(&glue)?;
-        fs::write(&glue, without_remarks(&text))?;
+        fs::write(&glue, scripts::without_remarks(&text))?;
     }
-
-    let service_worker = folder.join("sw.js");
-    let text = fs::read_to_string(&service_worker)?;
-    let mut names = Vec::new();
-    list(folder, "", &mut names)?;
-    names.retain(|name| name != "sw.js");
-    names.sort();
-    let mut contents = vec![text.clone().into_bytes()];
-    for name in &names {
-        contents.push(name.clone().into_bytes());
-        contents.push(fs::read(folder.join(name))?);
-    }
-    // The page itself is asked for by its folder; some hosts answer its file name with a detour, which may not be kept.
-    let listed: Vec<_> =
-        names.iter().map(|name| if name == "index.html" { "./" } else { name.as_str() }).collect();
-    let build = hash(&contents);
-    let filled =
-        text.replace("const BUILD = \"\";", &format!("const BUILD = \"{build}\";")).replace(
-            "const FILES = [];",
-            &format!("const FILES = {};", serde_json::to_string(&listed)?),
-        );
-    if !filled.contains(&build) || filled.contains("const FILES = [];") {
-        return Err(io::Error::other("www/sw.js has no place for the build and the list of files"));
-    }
-    fs::write(service_worker, filled)
+    scripts::fill(folder)
 }
 
 /// The page with all its style sheets in one file, in their order, where the first of them was asked for.
@@ -131,53 +101,16 @@ fn with_one_style_sheet(page: &str, folder: &Path) -> io::Result<String> {
         }
     }
     let first = first.ok_or_else(|| io::Error::other("the page asks for no style sheet"))?;
-    let name = format!("style-{}.css", hash(&[&styles]));
+    let name = format!("style-{}.css", hash([&styles]));
+    let integrity = scripts::integrity(styles.as_bytes());
     fs::write(folder.join(&name), styles)?;
-    joined.insert_str(first, &format!("<link href=./{name} rel=stylesheet>"));
+    let link = format!("<link href=./{name} rel=stylesheet integrity=\"{integrity}\">");
+    joined.insert_str(first, &link);
     Ok(joined)
 }
 
-/// A script without the remarks and indents that wasm-bindgen writes for people; it writes no text of several lines.
-fn without_remarks(script: &str) -> String {
-    let mut kept = String::new();
-    let mut remark = false;
-    for line in script.lines().map(str::trim_start) {
-        remark |= line.starts_with("/**");
-        if !remark && !line.is_empty() {
-            kept += line;
-            kept.push('\n');
-        }
-        remark &= !line.ends_with("*/");
-    }
-    kept
-}
-
-/// A script whose text stands in the page.
-struct Script<'a> {
-    before: &'a str,
-    body: &'a str,
-    after: &'a str,
-}
-
-fn inline_script(page: &str) -> Option<Script<'_>> {
-    let mut from = 0;
-    loop {
-        let start = from + page[from..].find("<script")?;
-        let body = start + page[start..].find('>')? + 1;
-        let end = body + page[body..].find("</script>")?;
-        if !page[start..body].contains("src=") {
-            return Some(Script {
-                before: &page[..start],
-                body: &page[body..end],
-                after: &page[end + "</script>".len()..],
-            });
-        }
-        from = end;
-    }
-}
-
 /// Sixteen characters that change when any of the parts does.
-fn hash(parts: &[impl AsRef<[u8]>]) -> String {
+pub(crate) fn hash(parts: impl IntoIterator<Item = impl AsRef<[u8]>>) -> String {
     // The standard library's hasher starts from fixed keys: the same files give the same name on every machine
     // with the pinned compiler, and nobody gains by forging a name.
     let mut hasher = DefaultHasher::new();
@@ -188,7 +121,7 @@ fn hash(parts: &[impl AsRef<[u8]>]) -> String {
 }
 
 /// The files in a folder and the folders in it, by their paths from the first.
-fn list(folder: &Path, prefix: &str, names: &mut Vec<String>) -> io::Result<()> {
+pub(crate) fn list(folder: &Path, prefix: &str, names: &mut Vec<String>) -> io::Result<()> {
     for entry in fs::read_dir(folder)? {
         let entry = entry?;
         let name = format!("{prefix}{}", entry.file_name().to_string_lossy());
@@ -203,11 +136,14 @@ fn list(folder: &Path, prefix: &str, names: &mut Vec<String>) -> io::Result<()> 
 
 #[cfg(test)]
 mod tests {
+    use std::collections::BTreeMap;
+
     use super::*;
     use crate::place;
 
     const PAGE: &str = "<meta name=\"worker\" content=\"./worker_loader.js\"><script src=\"./a.js\"></script>\
-        <link href=./one.css rel=stylesheet>\n<link rel=\"stylesheet\" href=\"./two.css\"><script type=\"module\">start()</script><p>end";
+        <link href=./one.css rel=stylesheet>\n<link rel=\"stylesheet\" href=\"./two.css\">\
+        <script type=\"module\">start()</script><p>{de start-stalled}<p>end";
 
     fn built(name: &str, icon: &str) -> std::path::PathBuf {
         let folder = place::target().join("tmp").join(name);
@@ -218,50 +154,90 @@ mod tests {
             ("worker.js", "new URL('worker_bg.wasm', import.meta.url)"),
             ("worker_bg.wasm", "wasm"),
             ("worker_loader.js", "import init from './worker.js'"),
-            ("sw.js", "const BUILD = \"\";\nconst FILES = [];\n"),
+            ("ropewalk-1.js", "/** Asks. */\nexport { ask }"),
+            ("ropewalk-1_bg.wasm", "wasm"),
             ("icons/icon.svg", icon),
             ("one.css", "a{b:c}"),
             ("two.css", "d{e:f}"),
         ] {
             fs::write(folder.join(file), text).unwrap();
         }
+        for script in ["start.js", "sw.js"] {
+            fs::copy(place::root().join("www").join(script), folder.join(script)).unwrap();
+        }
         finish(&folder).unwrap();
         folder
     }
 
+    fn constant<T: serde::de::DeserializeOwned>(script: &str, name: &str) -> T {
+        let (_, value) = script.split_once(&format!("const {name} = ")).unwrap();
+        serde_json::from_str(value.split_once(";\n").unwrap().0).unwrap()
+    }
+
     #[test]
-    fn no_script_stays_in_the_page_its_styles_are_one_and_every_file_is_listed() {
+    fn no_script_stays_in_the_page_its_styles_are_one_and_every_file_is_listed_with_its_hash() {
         let folder = built("finish", "<svg/>");
-        let page = fs::read_to_string(folder.join("index.html")).unwrap();
-        assert!(inline_script(&page).is_none() && page.ends_with("<p>end"), "{page}");
-        let service_worker = fs::read_to_string(folder.join("sw.js")).unwrap();
-        let list = service_worker.split_once("FILES = ").unwrap().1.trim_end_matches(";\n");
-        let files: Vec<String> = serde_json::from_str(list).unwrap();
-        assert_eq!(files.len(), 10, "{list}");
-        for file in &files {
-            assert!(folder.join(file).exists(), "{file}");
+        let read = |name: &str| fs::read_to_string(folder.join(name)).unwrap();
+        let page = read("index.html");
+        assert!(!page.contains("start()") && page.ends_with("<p>end"), "{page}");
+        let files: BTreeMap<String, String> = constant(&read("sw.js"), "FILES");
+        assert_eq!(files.len(), 12, "{files:?}");
+        for (file, hash) in &files {
+            let name = if file == "./" { "index.html" } else { file };
+            assert_eq!(*hash, scripts::integrity(read(name).as_bytes()), "{file}");
         }
-        let style = files.iter().find(|file| file.ends_with(".css")).unwrap();
-        assert_eq!(fs::read_to_string(folder.join(style)).unwrap(), "a{b:c}d{e:f}");
+        let find = |start: &str, end: &str| {
+            files.keys().find(|file| file.starts_with(start) && file.ends_with(end)).unwrap()
+        };
+        let style = find("style-", ".css");
+        assert_eq!(read(style), "a{b:c}d{e:f}");
         assert_eq!(page.matches("stylesheet").count(), 1, "{page}");
         assert!(page.contains(style.as_str()) && !page.contains("two.css"), "{page}");
-        let loader = files.iter().find(|file| file.starts_with("worker_loader-")).unwrap();
-        assert!(page.contains(loader));
+        assert!(page.contains(&files[style]), "the browser can tell a damaged style: {page}");
+        let loader = find("worker_loader-", ".js");
+        assert!(page.contains(loader.as_str()));
         let names_another = |file: &str, extension: &str| {
-            let text = fs::read_to_string(folder.join(file)).unwrap();
-            files
-                .iter()
-                .find(|other| other.ends_with(extension) && text.contains(other.as_str()))
-                .cloned()
-                .unwrap()
+            let text = read(file);
+            let mut others = files.keys().filter(|other| other.ends_with(extension));
+            others.find(|other| text.contains(other.as_str())).unwrap()
         };
-        names_another(&names_another(loader, ".js"), ".wasm");
+        names_another(names_another(loader, ".js"), ".wasm");
+    }
+
+    #[test]
+    fn the_start_script_knows_the_module_the_build_and_what_to_say() {
+        let folder = built("finish-start", "<svg/>");
+        let read = |name: &str| fs::read_to_string(folder.join(name)).unwrap();
+        let build: String = constant(&read("sw.js"), "BUILD");
+        let name = format!("start-{build}.js");
+        let script = read(&name);
+        assert_eq!(constant::<String>(&script, "BUILD"), build);
+        assert_eq!(constant::<String>(&script, "GLUE"), "./ropewalk-1.js");
+        assert_eq!(constant::<String>(&script, "MODULE"), "./ropewalk-1_bg.wasm");
+        let words: BTreeMap<String, BTreeMap<String, String>> = constant(&script, "WORDS");
+        assert_eq!(words.keys().collect::<Vec<_>>(), ["de", "en"]);
+        for said in words.values() {
+            assert!(said["start-missing"].contains("FILE"), "{said:?}");
+            assert!(said.values().all(|text| !text.is_empty()), "{said:?}");
+            // The script asks for no message that it does not have.
+            let asked = script.split("tell(\"").skip(1).map(|rest| rest.split('"').next().unwrap());
+            assert!(
+                asked.clone().count() >= 2 && asked.clone().all(|name| said.contains_key(name))
+            );
+        }
+        let page = read("index.html");
+        assert!(page.contains(&format!("<script type=\"module\" src=\"./{name}\">")), "{page}");
+        assert!(page.contains("<p>Ropewalk ist noch nicht gestartet."), "{page}");
+        assert!(!folder.join("start.js").exists());
     }
 
     #[test]
     fn remarks_go_and_code_stays() {
-        let script = "/**\n * Asks.\n */\nfunction a() {\n    return 1; // one\n}\n\n/** B. */\nlet b = '/*';\n";
-        assert_eq!(without_remarks(script), "function a() {\nreturn 1; // one\n}\nlet b = '/*';\n");
+        let script = "/**\n * Asks.\n */\nfunction a() {\n    // No.\n    return 1; // one\n}\n\n/** B. */\nlet b = '/*';\n";
+        assert_eq!(
+            scripts::without_remarks(script),
+            "function a() {\nreturn 1; // one\n}\nlet b = '/*';\n"
+        );
     }
 
     #[test]

@@ -7,6 +7,7 @@
 
 pub mod finish;
 pub mod place;
+pub mod scripts;
 pub mod server;
 pub mod setup;
 pub mod tally;

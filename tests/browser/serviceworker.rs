@@ -1,6 +1,6 @@
 //! A page that cannot be kept says so. That it is kept is tried on the built page, in tests/e2e.
 
-use app::platform::serviceworker::{Offline, register};
+use app::platform::serviceworker::{LocalCopy, Offline, register};
 use futures_channel::oneshot;
 use js_sys::Function;
 use wasm_bindgen::JsValue;
@@ -29,12 +29,20 @@ async fn without_the_means_it_is_impossible() {
     );
     let report = first_report().await;
     js("delete navigator.serviceWorker");
-    assert_eq!(report, Offline::Impossible);
+    assert_eq!(report, Offline { copy: LocalCopy::Impossible, newer: None });
 }
 
 #[wasm_bindgen_test]
 async fn a_missing_file_is_told_of() {
     // The server of these tests has no sw.js.
     let report = first_report().await;
-    assert!(matches!(&report, Offline::Failed(reason) if !reason.is_empty()), "{report:?}");
+    assert_eq!(report.newer, None);
+    assert!(matches!(&report.copy, LocalCopy::Failed(reason) if !reason.is_empty()), "{report:?}");
+}
+
+#[wasm_bindgen_test]
+fn a_panic_is_told_to_the_start_script() {
+    js("window.panics = 0; addEventListener('panic', () => { window.panics += 1 })");
+    app::platform::tell_of_panic();
+    js("if (window.panics !== 1) throw new Error('nobody was told')");
 }

@@ -17,6 +17,8 @@ pub(crate) fn sources() -> Vec<Source> {
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).parent().unwrap();
     let mut found = Vec::new();
     walk(&root.join("src/app"), root, &mut found);
+    // What is said before the page has started, the build writes into its start script.
+    found.push(source(&root.join("src/tasks/scripts.rs"), root));
     found.sort_by(|a, b| a.path.cmp(&b.path));
     assert!(found.len() > 30, "the walk misses files: it found {}", found.len());
     found
@@ -28,13 +30,17 @@ fn walk(folder: &Path, root: &Path, found: &mut Vec<Source>) {
         if path.is_dir() {
             walk(&path, root, found);
         } else if path.extension().is_some_and(|extension| extension == "rs") {
-            let text = fs::read_to_string(&path).unwrap();
-            let text = text.split("#[cfg(test)]\nmod tests").next().unwrap_or_default();
-            let lines = text.lines().filter(|line| !line.trim_start().starts_with("//"));
-            let text = lines.collect::<Vec<_>>().join("\n");
-            found.push(Source { path: path.strip_prefix(root).unwrap().to_path_buf(), text });
+            found.push(source(&path, root));
         }
     }
+}
+
+fn source(path: &Path, root: &Path) -> Source {
+    let text = fs::read_to_string(path).unwrap();
+    let text = text.split("#[cfg(test)]\nmod tests").next().unwrap_or_default();
+    let lines = text.lines().filter(|line| !line.trim_start().starts_with("//"));
+    let text = lines.collect::<Vec<_>>().join("\n");
+    Source { path: path.strip_prefix(root).unwrap().to_path_buf(), text }
 }
 
 /// What is asked for.

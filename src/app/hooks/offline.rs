@@ -3,9 +3,9 @@
 use yew::prelude::*;
 
 use crate::platform::offline;
-use crate::platform::serviceworker::Offline;
+use crate::platform::serviceworker::{self, Offline};
 
-/// The last report of the keeper; none before the first.
+/// The last report of the keeper; none before the first. It is asked to look again.
 #[hook]
 pub fn use_offline() -> Option<Offline> {
     let state = use_state(offline::last);
@@ -14,6 +14,7 @@ pub fn use_offline() -> Option<Offline> {
         // A report may have come between drawing and listening.
         setter.set(offline::last());
         offline::watch(Some(Callback::from(move |report| setter.set(Some(report)))));
+        serviceworker::check();
         || offline::watch(None)
     });
     (*state).clone()

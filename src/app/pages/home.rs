@@ -9,7 +9,7 @@ use yew::prelude::*;
 use crate::day;
 use crate::hooks::{use_kept, use_offline, use_store};
 use crate::lesson::Lesson;
-use crate::platform::serviceworker::{self, Offline};
+use crate::platform::serviceworker::{self, LocalCopy, Newer, Offline};
 use crate::platform::{address, clock, files, view};
 use crate::records::{Kind, Record, Standing, identity};
 use crate::route::Route;
@@ -289,20 +289,23 @@ fn file_name(record: &Record) -> String {
 #[component]
 fn State() -> Html {
     let update = Callback::from(|_: MouseEvent| serviceworker::take_update());
-    match use_offline() {
-        None => Html::default(),
-        Some(Offline::Ready) => html! { say!("offline-ready") },
-        Some(Offline::UpdateWaiting) => html! {
-            <>
-                { say!("offline-newer") }{ " " }
+    let Some(Offline { copy, newer }) = use_offline() else { return Html::default() };
+    html! {
+        <>
+            { match copy {
+                LocalCopy::Ready => say!("offline-ready").to_owned(),
+                LocalCopy::Impossible => say!("offline-impossible").to_owned(),
+                LocalCopy::Failed(reason) => say!("offline-failed", reason = reason),
+            } }
+            if let Some(newer) = newer {
+                { " " }
+                { match newer {
+                    Newer::Waits => say!("offline-newer"),
+                    Newer::Elsewhere => say!("offline-newer-elsewhere"),
+                } }
+                { " " }
                 <button class="button quiet" type="button" onclick={update}>{ say!("offline-use") }</button>
-            </>
-        },
-        Some(Offline::Impossible) => {
-            html! { say!("offline-impossible") }
-        }
-        Some(Offline::Failed(reason)) => {
-            html! { say!("offline-failed", reason = reason) }
-        }
+            }
+        </>
     }
 }

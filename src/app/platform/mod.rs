@@ -25,3 +25,10 @@ pub fn start() {
 pub fn keep() {
     serviceworker::register(offline::report);
 }
+
+/// Tells the start script, which outlives this module, that it has panicked.
+pub fn tell_of_panic() {
+    if let Ok(panic) = web_sys::Event::new("panic") {
+        drop(gloo::utils::window().dispatch_event(&panic));
+    }
+}

@@ -16,7 +16,7 @@ file-too-large = { $name } hat { $size } MB, und höchstens { $most } MB werden 
 file-unreadable = { $name } ließ sich nicht lesen
 file-no-text = { $name } ist keine Textdatei (UTF-8)
 audio-none = dieser Browser spielt keinen Klang
-offline-not-all = nicht alle Dateien ließen sich aufbewahren
+offline-not-all = eine Datei fehlt oder ist beschädigt; sie wird neu geholt, sobald es ein Netz gibt
 answer-unreadable = die Antwort ließ sich nicht lesen: { $reason }
 answer-other = die Antwort gehört zu einer anderen Frage
 

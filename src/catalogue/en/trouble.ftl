@@ -16,7 +16,7 @@ file-too-large = { $name } has { $size } MB, and at most { $most } MB are opened
 file-unreadable = { $name } could not be read
 file-no-text = { $name } is not a text file (UTF-8)
 audio-none = this browser plays no sound
-offline-not-all = the files could not all be kept
+offline-not-all = a file is missing or damaged; it is fetched again when there is a network
 answer-unreadable = the answer could not be read: { $reason }
 answer-other = the answer belongs to another question
 
