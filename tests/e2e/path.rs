@@ -30,7 +30,7 @@ impl Page {
         self.client.find(Locator::XPath(&path)).await.unwrap().click().await.unwrap();
     }
 
-    async fn write(&self, css: &str, text: &str) {
+    pub(crate) async fn write(&self, css: &str, text: &str) {
         let field = self.client.find(Locator::Css(css)).await.unwrap();
         field.send_keys(text).await.unwrap();
     }

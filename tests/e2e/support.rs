@@ -108,6 +108,12 @@ impl Page {
         self.started().await;
     }
 
+    /// Loads an address inside the page afresh, and waits for nothing.
+    pub(crate) async fn load(&self, path: &str) {
+        self.client.goto("about:blank").await.unwrap();
+        self.client.goto(&format!("{}{path}", self.url)).await.unwrap();
+    }
+
     /// Loads the page anew and waits until it has started.
     ///
     /// By script, not by the driver's own command: that one waits for a load of its own and can miss it for good
@@ -376,6 +382,12 @@ impl Page {
     /// Ends the server, so that from now on there is no network.
     pub(crate) fn end_server(&mut self) {
         drop(self.server.take());
+    }
+
+    /// Starts a server of this folder where the one before was.
+    pub(crate) fn start_server(&mut self, folder: &Path) {
+        let port = url::Url::parse(&self.url).unwrap().port().unwrap();
+        self.server = Some(Server::start(folder, port).unwrap());
     }
 }
 
