@@ -10,14 +10,17 @@ const WORDS = {};
 
 const keeper = navigator.serviceWorker;
 let started = false;
-let told = false;
+let told = "";
 
 addEventListener("error", ({ error }) => isTrap(error) && brokeDown());
 addEventListener("unhandledrejection", ({ reason }) => isTrap(reason) && brokeDown());
 // The module says this of a panic, which whoever called it may have caught.
 addEventListener("panic", () => setTimeout(brokeDown));
-// The service worker asks which build this tab runs, before it deletes an earlier one.
-keeper?.addEventListener("message", ({ data, ports }) => data === "build" && ports[0]?.postMessage(BUILD));
+keeper?.addEventListener("message", ({ data, ports }) => {
+  // The service worker asks which build this tab runs, before it deletes an earlier one.
+  if (data === "build") ports[0]?.postMessage(BUILD);
+  if (data.restored && told === "start-missing") location.reload();
+});
 
 addEventListener("load", () => isStyled() || missing(document.querySelector("link[rel=stylesheet]").href));
 
@@ -57,6 +60,7 @@ function brokeDown() {
 function missing(file) {
   tell("start-missing", file.split("/").pop());
   addEventListener("online", () => location.reload());
+  keeper?.controller?.postMessage("check");
   renew().catch(() => {});
 }
 
@@ -73,7 +77,7 @@ async function renew() {
 
 function tell(message, file) {
   if (told) return;
-  told = true;
+  told = message;
   document.querySelector(".stalled")?.remove();
   const language = started ? document.documentElement.lang : navigator.language.slice(0, 2);
   const words = WORDS[language] ?? WORDS.en;

@@ -51,15 +51,15 @@ function tabs() {
 
 // Looks at every file that is kept, fetches what is missing or wrong, and tells whether all is there.
 async function check(tab) {
-  const kept = await Promise.all(Object.keys(FILES).map(restore)).catch(() => [false]);
-  tab.postMessage({ whole: kept.every(Boolean) });
+  const found = await Promise.all(Object.keys(FILES).map(restore)).catch(() => ["missing"]);
+  tab.postMessage({ whole: !found.includes("missing"), restored: found.includes("restored") });
   await clearUp();
 }
 
 async function restore(name) {
-  if (await find(name)) return true;
+  if (await findRight(name)) return "right";
   const cache = await caches.open(CACHE);
-  return cache.add(wanted(name)).then(() => true, () => false);
+  return cache.add(wanted(name)).then(() => "restored", () => "missing");
 }
 
 // Deletes earlier builds when no tab runs them any more.
@@ -100,8 +100,15 @@ function nameOf(request) {
   return name === "" || name === "index.html" ? "./" : name;
 }
 
-// A file of this build, if it is kept and right.
+// A file of this build, if it is kept. The page and its start script must be right, for they ask for a check when
+// another file is not; no start waits for the hash of a large one.
 async function find(name) {
+  if (name === "./" || name.startsWith("start-")) return findRight(name);
+  const cache = await caches.open(CACHE);
+  return cache.match(name, { ignoreVary: true });
+}
+
+async function findRight(name) {
   const cache = await caches.open(CACHE);
   const kept = await cache.match(name, { ignoreVary: true });
   return kept && (await isRight(name, kept.clone())) ? kept : undefined;

@@ -100,7 +100,7 @@ fn what_is_kept_is_fetched_again_when_it_is_lost_or_damaged() {
         for harm in [spoil(""), lose("words-de"), lose("ropewalk-"), spoil("style-"), lose("")] {
             page.script_async(&harm, Vec::new()).await.unwrap();
             assert_ne!(page.script_async(KEPT, Vec::new()).await, Ok(json!(all)), "{harm}");
-            // With a network, nobody notices anything.
+            // With a network, the page starts all the same.
             page.reload().await;
             page.until_said(READY).await;
             page.until_kept(&all).await;
@@ -110,6 +110,8 @@ fn what_is_kept_is_fetched_again_when_it_is_lost_or_damaged() {
         page.reload().await;
         page.until_said(READY).await;
         page.until_kept(&all).await;
+        // What the browser itself says of a damaged module.
+        page.console().await;
     });
 }
 
