@@ -122,6 +122,8 @@ fn a_tab_follows_another_until_it_types() {
     drive(async |page| {
         page.live("dry").await;
         tokio::time::sleep(SOON).await;
+        // Loaded anew, it has not been typed in.
+        page.reload().await;
         let first = page.client.window().await.unwrap();
         let second = page.tab().await;
         assert_eq!(page.lives().await, "dry");

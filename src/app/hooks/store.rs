@@ -155,7 +155,11 @@ impl Keeper {
             this.refused = None;
             match result {
                 Err(StoreError::Changed) => this.unread = true,
-                Err(_) => this.refused = Some(pending.changes.clone()),
+                Err(_) => {
+                    this.refused = Some(pending.changes.clone());
+                    // Whether it was written after all is known when it is read back.
+                    this.unread = true;
+                }
                 Ok(()) => {}
             }
         }

@@ -52,6 +52,8 @@ pub struct Shared {
     /// The id of the record of this tab's answers; empty until the store has been read.
     pub own: String,
     base: Rc<Base>,
+    /// The person has typed in this tab, which therefore follows no other.
+    typed: bool,
     /// Answers in hand of other tabs, the newest first.
     pub others: Vec<Begun>,
     /// Records that cannot be read. They are never changed.
@@ -153,6 +155,15 @@ impl Disk {
         true
     }
 
+    /// Whether a tab has left anything under this id.
+    fn has(&self, id: &str) -> bool {
+        let unreadable =
+            |record: &Record| record.id == id && matches!(record.kind, Kind::Answers | Kind::Undo);
+        self.answers(id).is_some()
+            || self.undo(id).is_some()
+            || self.unreadable.iter().any(unreadable)
+    }
+
     fn answers(&self, id: &str) -> Option<(String, Document)> {
         let begun = self.answers.iter().find(|begun| begun.id == id)?;
         Some((begun.text.clone(), begun.document.clone()))
@@ -198,6 +209,7 @@ impl State {
         shared.base = Rc::clone(&pending.base);
         shared.removals.retain(|removal| !pending.changes.contains(removal));
         shared.told = false;
+        shared.typed |= pending.changes.iter().any(|change| change.kind == Kind::Answers);
     }
 
     /// Takes over what stands in the store. `session` is the record that this tab had before it was loaded anew.
@@ -226,7 +238,8 @@ impl State {
 
     /// The store has been read for the first time: the tab takes up the answers that it had, or those written last.
     fn take_up(&mut self, disk: &Disk, session: Option<String>) {
-        let id = session.or_else(|| disk.latest.clone());
+        // A tab in which nothing was done yet is as good as a new one.
+        let id = session.filter(|id| disk.has(id)).or_else(|| disk.latest.clone());
         let typed = self.own_answers() != Document::default() || self.undo.is_some();
         // What was typed before the store was open stays; what was there before is offered beside it.
         let Some(id) = id.filter(|_| !typed) else {
@@ -273,7 +286,7 @@ impl State {
             (base.answers, base.undo) = (answers, undo);
             return false;
         }
-        let typed = ours != shown;
+        let typed = self.shared.typed || ours != shown;
         match answers.filter(|_| !typed) {
             Some((text, document)) => {
                 let differs = document != shown;
@@ -379,8 +392,13 @@ fn merged(ours: &[Fitting], base: &Base, disk: &BTreeMap<u128, Known>) -> Vec<Fi
 /// Kept sets with the newest first.
 #[must_use]
 pub fn newest_first(sets: &[Fitting]) -> Vec<Fitting> {
+    // What was put by has a date and no time, and came last on its day.
+    let at = |set: &Fitting| match set.at.len() {
+        10 => format!("{}~", set.at),
+        _ => set.at.clone(),
+    };
     // The order is the same in every tab, also of those that were kept at one time.
-    order::sorted(sets, |a, b| b.at.cmp(&a.at).then_with(|| identity(a).cmp(&identity(b))))
+    order::sorted(sets, |a, b| at(b).cmp(&at(a)).then_with(|| identity(a).cmp(&identity(b))))
 }
 
 /// What makes a kept set the one it is, whichever tab or file it comes from: when it was kept, its label and its
