@@ -27,6 +27,9 @@ const RECORDS: &str = "records";
 /// Another connection than the one that just failed is tried once.
 const TRIES: u32 = 2;
 
+/// Hears that a later version has taken the database over.
+type Report = Box<dyn Fn()>;
+
 /// The page's database. It is opened when it is first needed, and copies share the connection.
 #[derive(Clone)]
 pub struct Database {
@@ -35,7 +38,7 @@ pub struct Database {
     /// A later version of the page has taken the database over.
     later: Rc<Cell<bool>>,
     /// Hears of that.
-    told: Rc<RefCell<Option<Box<dyn Fn()>>>>,
+    told: Rc<RefCell<Option<Report>>>,
 }
 
 impl Default for Database {
