@@ -8,6 +8,7 @@ use strings::fit::certainty::{self as model, Drawing, Share, Sureness, WAYS};
 use strings::fit::choose::Outcome;
 use strings::fit::finalists::Finalists;
 use strings::fit::turning::{self, Turned, TurningPoint, Value};
+use strings::fit::work::Work;
 
 /// How sure the choice is that a fit of the same answers makes, and what would turn it.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, JsonSchema)]
@@ -173,9 +174,10 @@ pub(crate) fn certainty(answers: &Answers) -> Certainty {
     let Outcome::Set { best, runner_up } = &fitting.outcome else { return Certainty::default() };
     let drawing = Drawing::Ways(WAYS);
     let ways = model::drawn(answers, &fitting, drawing);
-    let finalists = Finalists::of(&fitting, best, &ways);
-    let sure = model::of(&finalists, best, runner_up.as_ref(), &ways, drawing);
-    let turning = turning::of(answers, &finalists, best);
+    let mut work = Work::of(model::STEPS);
+    let finalists = Finalists::of(&fitting, best, &ways, &mut work);
+    let sure = model::of(&finalists, best, runner_up.as_ref(), &ways, drawing, &mut work);
+    let turning = turning::of(answers, &finalists, best, &mut Work::of(turning::STEPS));
     let key = |key: &str, share: &Share| KeyShare {
         key: key.to_owned(),
         share: share.share,

@@ -16,10 +16,12 @@ use crate::parse;
 use crate::reply::Reply;
 use crate::request::Request;
 
-/// What a place begins with: its index, four counts and how many strings follow.
-const HEAD: usize = 6;
-/// What a string is told by: its worth, tension, brightness, family and three numbers of its recipe.
-const MEMBERS: usize = 7;
+/// What a place begins with: its index, four counts, what is missing at most, the steps of work, and how many strings
+/// follow.
+const HEAD: usize = 8;
+/// What a string is told by: its score, its terms towards strings that stay, tension, brightness, family and three
+/// numbers of its recipe.
+const MEMBERS: usize = 8;
 
 /// How much longer than the first worker the helper may take before its places are searched here, in milliseconds.
 /// Longer would hold up a fit whose helper is gone; shorter would search twice what was about to come.
@@ -49,16 +51,17 @@ pub fn helped(answers: &Answers) -> Vec<f64> {
     let spots = posed.spots();
     let mut numbers = Vec::new();
     for (place, spot) in spots.iter().enumerate().filter(|(place, _)| is_helped(*place)) {
-        let Best { contenders, counts } = spot.first_look();
+        let Best { contenders, counts, missing, work } = spot.first_look();
         let Counts { space, wound, inside, judged } = counts;
         // None of these counts comes near 2^53.
         let counts = [space, wound, inside, judged].map(|count| count as f64);
         numbers.push(place as f64);
         numbers.extend(counts);
-        numbers.push(contenders.len() as f64);
+        numbers.extend([missing, work as f64, contenders.len() as f64]);
         for c in contenders {
             let Recipe { core, covering, ribbon } = c.recipe;
-            numbers.extend([c.score, c.tension, c.brightness, f64::from(c.family as u8)]);
+            numbers.extend([c.score, c.staying, c.tension, c.brightness]);
+            numbers.push(f64::from(c.family as u8));
             numbers.extend([core, covering, ribbon].map(f64::from));
         }
     }
@@ -122,22 +125,26 @@ fn told(mut numbers: &[f64]) -> Option<Vec<(usize, Best)>> {
     let mut all = Vec::new();
     while !numbers.is_empty() {
         let (head, rest) = numbers.split_first_chunk::<HEAD>()?;
-        let [place, space, wound, inside, judged, count] = head.map(|number| number as u64);
+        let missing = head[5];
+        let [place, space, wound, inside, judged, _, work, count] =
+            head.map(|number| number as u64);
         let (strings, rest) =
             rest.split_at_checked(usize::try_from(count).ok()?.checked_mul(MEMBERS)?)?;
         let contenders = strings.as_chunks::<MEMBERS>().0.iter().map(contender);
         let contenders = contenders.collect::<Option<Vec<Contender>>>()?;
         let counts = Counts { space, wound, inside, judged };
-        all.push((usize::try_from(place).ok()?, Best { contenders, counts }));
+        let best = Best { contenders, counts, missing, work };
+        all.push((usize::try_from(place).ok()?, best));
         numbers = rest;
     }
     Some(all)
 }
 
 fn contender(numbers: &[f64; MEMBERS]) -> Option<Contender> {
-    let [score, tension, brightness, family, core, covering, ribbon] = *numbers;
+    let [score, staying, tension, brightness, family, core, covering, ribbon] = *numbers;
     let family = *Family::ALL.get(family as usize)?;
     let [core, covering, ribbon] = [core, covering, ribbon].map(|number| number as u32);
     let recipe = Recipe { core, covering, ribbon };
-    Some(Contender { score, tension, brightness, family, recipe })
+    let ln_tension = libm::log(tension);
+    Some(Contender { score, staying, tension, ln_tension, brightness, family, recipe })
 }

@@ -459,6 +459,7 @@ fn set_of(fitting: &Fitting, best: &Choice, runner_up: Option<&Choice>) -> reply
         close_call: lead.is_some_and(|l| l < CLOSE_CALL),
         searched: searched(&fitting.counts),
         proven: best.proven,
+        optimality_gap: libm::exp(best.gap / best.strings.len() as f64) - 1.0,
         plan: reply::Plan {
             fit_before_d: made.fit_before_days,
             settled_d: made.settled_days,

@@ -385,7 +385,7 @@ read_members! {
     LimitCount { limit, count }
     Set {
         strings, total_tension_n, downforce_n, steps, worth, runner_up, lead, close_call, searched,
-        proven, plan
+        proven, optimality_gap, plan
     }
     Range { value, low, high }
     Searched { space, wound, inside, judged }

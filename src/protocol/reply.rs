@@ -366,8 +366,10 @@ pub struct Set {
     pub close_call: bool,
     /// How much of the space was looked at, over all strings.
     pub searched: Searched,
-    /// Nothing better can be made; false where the proof took too long and was given up.
+    /// Nothing better can be made; false where the proof took too much work and was given up.
     pub proven: bool,
+    /// By which share a better set could be better at most: a ratio of desirabilities less 1, and 0 where `proven`.
+    pub optimality_gap: f64,
     /// What to do with it.
     pub plan: Plan,
 }

@@ -5,6 +5,7 @@ use std::hint::black_box;
 use std::time::Instant;
 
 use strings::fit::answers::Answers;
+use strings::fit::neighbours::Staying;
 use strings::fit::search::Space;
 use strings::fit::{self, candidates, choose, problem};
 use strings::instrument;
@@ -59,7 +60,7 @@ fn main() {
         });
         let bounding = median(9, || {
             for string in &posed.strings {
-                drop(black_box(Space::new(black_box(&posed), string)));
+                drop(black_box(Space::new(black_box(&posed), string, Staying::default())));
             }
         });
         let found: Vec<_> = posed.strings.iter().map(|s| candidates::look(&posed, s)).collect();

@@ -3,10 +3,12 @@
 use protocol::reply::{AnswerValue, Certainty, Fit, Reply};
 use protocol::request::{Answers, FitRequest, Request};
 use strings::fit::answers;
+use strings::fit::branches::{self, Wanted};
 use strings::fit::certainty::{self, Drawing};
-use strings::fit::choose::{self, Outcome, Wanted};
+use strings::fit::choose::{self, Outcome};
 use strings::fit::finalists::{Finalists, Scores};
 use strings::fit::search::Contender;
+use strings::fit::work::Work;
 use strings::fit::{self, Fitting};
 use support::Seeded;
 
@@ -154,13 +156,24 @@ fn with_nothing_drawn_the_chosen_set_is_sure() {
             continue;
         }
         let ways = certainty::drawn(&answers, &fitting, Drawing::Ways(12));
-        let finalists = Finalists::of(&fitting, &best, &ways);
+        let finalists = Finalists::of(&fitting, &best, &ways, &mut Work::unlimited());
         let as_taken = certainty::drawn(&answers, &fitting, Drawing::Nothing);
-        let sure = certainty::of(&finalists, &best, second.as_ref(), &as_taken, Drawing::Nothing);
+        let sure = certainty::of(
+            &finalists,
+            &best,
+            second.as_ref(),
+            &as_taken,
+            Drawing::Nothing,
+            &mut Work::unlimited(),
+        );
         assert!(is_all(sure.chosen.share), "{answers:?}");
         assert!(sure.second.share < 1e-9, "{answers:?}");
-        let scores = finalists.expected(&finalists.logs(&fitting.problem, 0), &fitting.problem);
-        let set = finalists.best(&scores, fitting.problem.most_load).unwrap();
+        let scores = finalists.expected(
+            &finalists.logs(&fitting.problem, 0, &mut Work::unlimited()),
+            &fitting.problem,
+        );
+        let set =
+            finalists.best(&scores, fitting.problem.most_load, &mut Work::unlimited()).unwrap();
         assert!(set.iter().all(|k| *k == 0), "{set:?} is not the chosen set: {answers:?}");
         assert!((finalists.worth(&scores, &set) - best.worth).abs() < 1e-9);
         asked += 1;
@@ -178,10 +191,10 @@ fn more_worlds_move_a_share_by_no_more_than_its_error() {
         let Some((fitting, best, second)) = fitted(&answers) else { continue };
         let many = certainty::drawn(&answers, &fitting, Drawing::Ways(4 * certainty::WAYS));
         let few = &many[..many.len() / 4];
-        let finalists = Finalists::of(&fitting, &best, few);
+        let finalists = Finalists::of(&fitting, &best, few, &mut Work::unlimited());
         let of = |ways: &[fit::problem::Problem]| {
             let drawing = Drawing::Ways(ways.len() as u64);
-            certainty::of(&finalists, &best, second.as_ref(), ways, drawing)
+            certainty::of(&finalists, &best, second.as_ref(), ways, drawing, &mut Work::unlimited())
         };
         let (of_few, of_many) = (of(few), of(&many));
         for (a, b) in [(of_few.chosen, of_many.chosen), (of_few.second, of_many.second)] {
@@ -205,7 +218,7 @@ fn the_finalists_best_set_is_exact() {
     for _ in 0..6 {
         let answers = somebody(&mut seeded);
         let Some((fitting, best, _)) = fitted(&answers) else { continue };
-        let finalists = Finalists::of(&fitting, &best, &[]);
+        let finalists = Finalists::of(&fitting, &best, &[], &mut Work::unlimited());
         for _ in 0..60 {
             let scores: Scores = finalists
                 .lists
@@ -232,13 +245,14 @@ fn the_finalists_best_set_is_exact() {
             let (lightest, heaviest) = (end(f64::min, f64::INFINITY), end(f64::max, 0.0));
             let most_load = lightest + seeded.between(-0.05, 0.8) * (heaviest - lightest);
             let wanted = Wanted { most_load, ..Wanted::default() };
-            let truth = choose::best(&fitting.problem, &lists, &wanted);
-            let found = finalists.best(&scores, most_load);
+            let truth = branches::best(&fitting.problem, &lists, &wanted, &mut Work::unlimited());
+            let found = finalists.best(&scores, most_load, &mut Work::unlimited());
             match (&found, &truth) {
                 (Some(found), Some(truth)) => {
                     let worth = finalists.worth(&scores, found);
                     assert!((worth - truth.worth).abs() < 1e-9, "{worth}, not {}", truth.worth);
-                    let free = finalists.best(&scores, f64::INFINITY).unwrap();
+                    let free =
+                        finalists.best(&scores, f64::INFINITY, &mut Work::unlimited()).unwrap();
                     bound += usize::from(free != *found);
                 }
                 (None, None) => none += 1,

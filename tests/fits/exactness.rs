@@ -2,11 +2,15 @@
 
 use strings::construction::Family;
 use strings::fit::answers::Answers;
+use strings::fit::branches::{self, Wanted};
 use strings::fit::candidates;
-use strings::fit::choose::{self, Wanted};
-use strings::fit::problem::Problem;
+use strings::fit::candidates::Candidate;
+use strings::fit::choose::{self, Choice, Outcome};
+use strings::fit::neighbours::{self, Staying};
+use strings::fit::problem::{Problem, Standing};
 use strings::fit::score::Judge;
 use strings::fit::search::{Contender, FAMILIES, Floor, Recipe, SPAN, Space};
+use strings::fit::work::Work;
 use strings::fit::{self, Fitting};
 use strings::instrument;
 use support::Seeded;
@@ -40,7 +44,7 @@ fn small(fitting: &Fitting, seeded: &mut Seeded) -> Vec<Vec<Contender>> {
 fn worth(problem: &Problem, set: &[Contender]) -> f64 {
     let pairs = set.windows(2).zip(problem.strings.windows(2));
     let terms: f64 =
-        pairs.map(|(c, s)| choose::pair((&c[0]).into(), (&c[1]).into(), &s[0], &s[1])).sum();
+        pairs.map(|(c, s)| neighbours::pair((&c[0]).into(), (&c[1]).into(), &s[0], &s[1])).sum();
     set.iter().map(|c| c.score).sum::<f64>() + terms
 }
 
@@ -94,7 +98,7 @@ fn branch_and_bound_agrees_with_trying_every_set() {
             // The load limit is drawn across the whole range, so that it often decides.
             let most_load = lightest + seeded.between(-0.1, 1.0) * (heaviest - lightest);
             let open = Wanted { most_load, ..Wanted::default() };
-            let first = choose::best(problem, &lists, &open);
+            let first = branches::best(problem, &lists, &open, &mut Work::unlimited());
             let families: Vec<Family> = match &first {
                 Some(best) => best.strings.iter().map(|c| c.family).collect(),
                 None => lists.iter().map(|l| l[0].family).collect(),
@@ -104,7 +108,7 @@ fn branch_and_bound_agrees_with_trying_every_set() {
                 1 => Wanted { not_all: Some(families), ..open },
                 _ => Wanted { at_least: first.map(|best| best.worth), ..open },
             };
-            let found = choose::best(problem, &lists, &wanted);
+            let found = branches::best(problem, &lists, &wanted, &mut Work::unlimited());
             let truth = brute_force(problem, &lists, &wanted);
             match (&found, truth) {
                 (Some(found), Some(truth)) => {
@@ -124,9 +128,151 @@ fn branch_and_bound_agrees_with_trying_every_set() {
     assert!(bound > 100, "the load limit decided {bound} times, so the test says little");
 }
 
+/// Lets a string of all that is made stay at a place.
+fn keep(
+    problem: &mut Problem,
+    fitting: &Fitting,
+    i: usize,
+    fixed: &mut [Option<Candidate>],
+    seeded: &mut Seeded,
+) {
+    problem.strings[i].standing = Standing::Kept;
+    let judge = Judge::new(problem, &problem.strings[i]);
+    fixed[i] = Some(candidates::judged(&judge, seeded.one_of(&fitting.found[i].made)));
+}
+
+/// Strings that stay are out of the search, and their terms in what their neighbours are worth: the set is the same.
+#[test]
+fn with_strings_that_stay_it_agrees_with_trying_every_set() {
+    let mut seeded = Seeded::new(29);
+    let mut bound = 0;
+    for _ in 0..8 {
+        let fitting = somebody(&mut seeded);
+        for _ in 0..60 {
+            let mut problem = fitting.problem.clone();
+            let mut lists = small(&fitting, &mut seeded);
+            let mut fixed = vec![None; lists.len()];
+            for _ in 0..1 + seeded.below(2) {
+                let i = seeded.below(lists.len());
+                keep(&mut problem, &fitting, i, &mut fixed, &mut seeded);
+                lists[i] = fixed[i].iter().map(Contender::from).collect();
+            }
+            for (i, list) in lists.iter_mut().enumerate() {
+                let staying = Staying::beside(&problem, &fixed, i);
+                for c in list {
+                    *c = c.beside(&staying);
+                }
+            }
+            let heaviest: f64 =
+                lists.iter().map(|l| l.iter().map(|c| c.tension).fold(0.0, f64::max)).sum();
+            let most_load = heaviest * seeded.between(0.7, 1.0);
+            let wanted = Wanted { most_load, ..Wanted::default() };
+            let found = branches::best(&problem, &lists, &wanted, &mut Work::unlimited());
+            let truth = brute_force(&problem, &lists, &wanted);
+            assert_eq!(found.is_some(), truth.is_some());
+            let (Some(found), Some(truth)) = (found, truth) else { continue };
+            assert!(found.proven);
+            assert!((found.worth - truth).abs() < 1e-12, "{} against {truth}", found.worth);
+            // What was searched is what is told.
+            let searched = found.strings.iter().map(|c| c.worth(0.0)).sum::<f64>()
+                + open_terms(&problem, &found.strings);
+            assert!((searched - found.worth).abs() < 1e-12, "{searched}, told {}", found.worth);
+            let free = Wanted { most_load: f64::INFINITY, ..wanted };
+            bound += usize::from(brute_force(&problem, &lists, &free) > Some(truth + 1e-9));
+        }
+    }
+    assert!(bound > 50, "the load limit decided {bound} times, so the test says little");
+}
+
+/// The terms of the pairs of which both strings are to be found.
+fn open_terms(problem: &Problem, set: &[Contender]) -> f64 {
+    let pairs = set.windows(2).zip(neighbours::Step::all(problem));
+    pairs.map(|(c, step)| step.term(&c[0], &c[1])).sum()
+}
+
+/// However little work is allowed, the best set is worth no more than the bound that comes with the one found.
+#[test]
+fn an_interrupted_search_bounds_what_it_missed() {
+    let mut seeded = Seeded::new(41);
+    let (mut interrupted, mut behind) = (0, 0);
+    for _ in 0..6 {
+        let fitting = somebody(&mut seeded);
+        let problem = &fitting.problem;
+        for _ in 0..400 {
+            let lists = small(&fitting, &mut seeded);
+            let usual: f64 = lists.iter().map(|l| l[0].tension).sum();
+            let wanted = Wanted { most_load: usual, ..Wanted::default() };
+            let mut work = Work::of(60 + seeded.bits() % 300);
+            let Some(found) = branches::best(problem, &lists, &wanted, &mut work) else { continue };
+            let truth = brute_force(problem, &lists, &wanted).unwrap();
+            assert!(load(&found.strings) <= wanted.most_load);
+            assert!(truth <= found.bound + 1e-9, "{truth} beyond the bound {}", found.bound);
+            assert!(!found.proven || (found.worth - truth).abs() < 1e-12);
+            interrupted += usize::from(!found.proven);
+            behind += usize::from(found.worth < truth - 1e-9);
+        }
+    }
+    assert!(interrupted > 40, "only {interrupted} searches were interrupted");
+    assert!(behind > 0, "every interrupted search had met the best");
+}
+
+/// The same of a whole fit: with less and less work, what it finds and by how much it says it may be beaten.
+#[test]
+fn a_fit_that_is_cut_short_says_how_far_from_the_best_it_can_be() {
+    let mut seeded = Seeded::new(43);
+    let (mut unproven, mut behind) = (0, 0);
+    for _ in 0..12 {
+        let fitting = somebody(&mut seeded);
+        let mut problem = fitting.problem.clone();
+        let mut fixed = vec![None; problem.strings.len()];
+        if seeded.bits().is_multiple_of(2) {
+            let i = seeded.below(fixed.len());
+            keep(&mut problem, &fitting, i, &mut fixed, &mut seeded);
+        }
+        // Every other time the load decides.
+        problem.most_load *= *seeded.one_of(&[0.85, 1.0]);
+        let within = |look, choice| -> Option<Choice> {
+            match choose::within(&problem, &fitting.found, &fixed, look, choice).outcome {
+                Outcome::Set { best, .. } => Some(best),
+                Outcome::Nothing(_) => None,
+            }
+        };
+        let Some(truth) = within(1 << 40, 1 << 40).filter(|set| set.proven) else { continue };
+        for steps in [0, 1_000, 30_000, 300_000, 1_000_000] {
+            for (look, choice) in [(steps, steps), (1 << 40, steps), (steps, 1 << 40)] {
+                let found = within(look, choice).expect("there is a set");
+                let load: f64 = found.strings.iter().map(|c| c.tension).sum();
+                assert!(load <= problem.most_load);
+                assert!(
+                    truth.worth <= found.worth + found.gap + 1e-9,
+                    "{} is beyond {} and the gap {}",
+                    truth.worth,
+                    found.worth,
+                    found.gap
+                );
+                assert_eq!(found.proven, found.gap <= 0.0);
+                assert!(!found.proven || found.worth > truth.worth - 1e-9);
+                unproven += usize::from(!found.proven);
+                behind += usize::from(found.worth < truth.worth - 1e-9);
+            }
+        }
+    }
+    assert!(unproven > 40, "only {unproven} fits were cut short");
+    assert!(behind > 20, "only {behind} found less than the best");
+}
+
 /// A string with nothing to it but what a choice needs.
+#[allow(clippy::disallowed_methods, reason = "a test's own logarithm may differ in the last bit")]
 fn plain(score: f64, tension: f64, brightness: f64) -> Contender {
-    Contender { score, tension, brightness, family: Family::Synthetic, recipe: Recipe::default() }
+    Contender {
+        score,
+        staying: 0.0,
+        tension,
+        ln_tension: tension.ln(),
+        brightness,
+        family: Family::Synthetic,
+        recipe: Recipe::default(),
+    }
 }
 
 /// Spaces on which three shorter ways go wrong: taking the best string by string, keeping for each string only what is
@@ -157,7 +303,8 @@ fn shorter_ways_go_wrong_where_this_one_does_not() {
         let most_load = usual.iter().sum::<f64>() * seeded.between(0.97, 1.08);
         let wanted = Wanted { most_load, ..Wanted::default() };
         let truth = brute_force(&problem, &lists, &wanted);
-        let found = choose::best(&problem, &lists, &wanted).map(|best| best.worth);
+        let found = branches::best(&problem, &lists, &wanted, &mut Work::unlimited());
+        let found = found.map(|best| best.worth);
         match (found, truth) {
             (Some(found), Some(truth)) => assert!((found - truth).abs() < 1e-12),
             (found, truth) => assert_eq!(found, truth),
@@ -203,31 +350,45 @@ fn shorter_ways_go_wrong_where_this_one_does_not() {
 fn bounds_leave_out_nothing_that_counts() {
     let mut seeded = Seeded::new(31);
     let mut compared = 0;
-    for kind in instrument::ALL {
+    for (n, kind) in instrument::ALL.iter().enumerate() {
         let mut answers = Answers { instrument: Some(kind), ..Answers::default() };
         answers.wishes.colour = seeded.between(-2.0, 2.0);
         answers.wishes.brightness = seeded.between(-2.0, 2.0);
-        let problem = fit::fit(&answers).problem;
+        let fitting = fit::fit(&answers);
+        let mut problem = fitting.problem.clone();
         // One string an instrument: without bounds a place takes seconds.
-        let string = seeded.one_of(&problem.strings);
-        let space = Space::new(&problem, string);
-        let all = space.best(0.0, Floor::At([f64::NEG_INFINITY; FAMILIES]));
+        let i = 1 + seeded.below(problem.strings.len() - 1);
+        // On every other instrument, whatever is made stays above it.
+        let mut fixed = vec![None; problem.strings.len()];
+        if n % 2 == 0 {
+            keep(&mut problem, &fitting, i - 1, &mut fixed, &mut seeded);
+        }
+        let staying = Staying::beside(&problem, &fixed, i);
+        assert_eq!(staying.are_none(), n % 2 == 1);
+        let string = &problem.strings[i];
+        let space = Space::new(&problem, string, staying);
+        let everything = Floor::At([f64::NEG_INFINITY; FAMILIES]);
+        let all = space.best(0.0, everything, &mut Work::unlimited());
         for gap in [0.0, 0.02] {
-            let best = space.best(0.0, Floor::Under(gap));
+            let best = space.best(0.0, Floor::Under(gap), &mut Work::unlimited());
             assert!(best.counts.judged < all.counts.judged / 2, "the bounds bound little");
             let mut tops = [f64::NEG_INFINITY; FAMILIES];
             for c in &all.contenders {
-                tops[c.family as usize] = tops[c.family as usize].max(c.score);
+                tops[c.family as usize] = tops[c.family as usize].max(c.worth(0.0));
             }
             let top = tops.iter().fold(f64::NEG_INFINITY, |a, b| a.max(*b));
             let floor = |c: &Contender| (tops[c.family as usize] - gap).max(top - SPAN);
-            let expected: Vec<Contender> =
-                all.contenders.iter().filter(|c| c.score >= floor(c) + 1e-7).copied().collect();
+            let expected: Vec<Contender> = all
+                .contenders
+                .iter()
+                .filter(|c| c.worth(0.0) >= floor(c) + 1e-7)
+                .copied()
+                .collect();
             for c in &expected {
                 assert!(best.contenders.contains(c), "{} misses {c:?}", kind.key);
             }
             for c in &best.contenders {
-                assert!(c.score >= floor(c) - 1e-7, "{} keeps {c:?}", kind.key);
+                assert!(c.worth(0.0) >= floor(c) - 1e-7, "{} keeps {c:?}", kind.key);
             }
             compared += expected.len();
         }

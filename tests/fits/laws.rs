@@ -4,6 +4,7 @@ use protocol::reply::{Fit, Reply};
 use protocol::request::{Answers, FitRequest, Request};
 use strings::fit::choose::Outcome;
 use strings::fit::desirability::Attribute;
+use strings::fit::neighbours;
 use strings::fit::{self, choose};
 use strings::precedent::SetUp;
 use support::Seeded;
@@ -111,7 +112,7 @@ fn nothing_that_was_told_of_beats_the_set_in_everything() {
                 if set.iter().map(|c| c.tension).sum::<f64>() > fitting.problem.most_load {
                     continue;
                 }
-                let pairs: f64 = choose::pairs(&fitting.problem, &set).iter().sum();
+                let pairs: f64 = neighbours::pairs(&fitting.problem, &set).iter().sum();
                 let mine: f64 = best.pairs.iter().sum();
                 let (a, b) = (&other.desirabilities, &best.strings[i].desirabilities);
                 let no_worse = a.iter().zip(b).all(|(a, b)| a >= b)

@@ -13,10 +13,13 @@ use super::finalists::Finalists;
 use super::problem::Problem;
 use super::score::DRAWS;
 use super::ways;
+use super::work::Work;
 
 /// In how many ways the answers are taken; each is met by [`DRAWS`] draws of the constants. Twice as many take twice
 /// as long and make the error of a share smaller by a third.
 pub const WAYS: u64 = 64;
+/// Steps of work that the worlds may take: some ten times the usual.
+pub const STEPS: u64 = 100_000_000;
 /// Share from which on something is very likely.
 pub const VERY_LIKELY: f64 = 0.85;
 /// Share from which on it is likely; under it the call is close.
@@ -101,7 +104,8 @@ pub fn drawn(answers: &Answers, fitting: &Fitting, drawing: Drawing) -> Vec<Prob
     }
 }
 
-/// How sure the choice of a fitting is. `ways` are the ways as [`drawn`] gives them.
+/// How sure the choice of a fitting is. `ways` are the ways as [`drawn`] gives them; where the work runs out, the later
+/// ones are left out, and the errors of the shares say so.
 #[must_use]
 pub fn of(
     finalists: &Finalists,
@@ -109,23 +113,27 @@ pub fn of(
     second: Option<&Choice>,
     ways: &[Problem],
     drawing: Drawing,
+    work: &mut Work,
 ) -> Certainty {
     let most_load = finalists.fitting.problem.most_load;
     let winners: Vec<Vec<Vec<usize>>> = ways
         .iter()
         .enumerate()
         .map(|(way, problem)| {
+            if way > 0 && work.is_out() {
+                return Vec::new();
+            }
             // The draws by which the set was chosen are not asked again: it was chosen to be good in them.
             let first = match drawing {
                 Drawing::Ways(_) => (way + 1) * DRAWS,
                 Drawing::Nothing => 0,
             };
-            let logs = finalists.logs(problem, first as u64);
+            let logs = finalists.logs(problem, first as u64, work);
             let worlds = match drawing {
                 Drawing::Ways(_) => finalists.drawn(&logs, problem),
                 Drawing::Nothing => vec![finalists.expected(&logs, problem)],
             };
-            worlds.iter().filter_map(|scores| finalists.best(scores, most_load)).collect()
+            worlds.iter().filter_map(|scores| finalists.best(scores, most_load, work)).collect()
         })
         .collect();
     let share = |is: &dyn Fn(&[usize]) -> bool| share(&winners, is);

@@ -10,8 +10,8 @@ use crate::construction::Family;
 use crate::report::{Estimate, Property};
 
 use super::answers::{Bother, Room, WhoTunes};
-use super::choose;
 use super::limits::Fault;
+use super::neighbours;
 use super::problem::{Problem, StringProblem};
 use super::today::Today;
 
@@ -654,7 +654,7 @@ fn step(problem: &Problem, today: &[Option<Today>], places: &[usize]) -> (Says, 
             continue;
         }
         let (Some(upper), Some(lower)) = (&today[i], &today[i + 1]) else { continue };
-        let usual = choose::usual_step(&problem.strings[i], &problem.strings[i + 1]);
+        let usual = neighbours::usual_step(&problem.strings[i], &problem.strings[i + 1]);
         let ratio = upper.string.tension / lower.string.tension / usual;
         let size = ratio.max(1.0 / ratio);
         if most.is_none_or(|most| size > most.estimate.value) {

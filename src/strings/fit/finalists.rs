@@ -14,14 +14,16 @@ use crate::report::LeanCore;
 use super::Fitting;
 use super::answers::GaugeClass;
 use super::candidates::{self, Candidate, Made};
-use super::choose::{self, Choice};
+use super::choose::Choice;
 use super::desirability::{self as d, Attribute, COUNT, FLOOR};
 use super::limits;
+use super::neighbours;
 use super::problem::{Problem, Standing, StringProblem};
 use super::score::{self, Arrangement, DRAWS, Judge, JudgedCore, Logs};
 use super::search::FAMILIES;
 use super::shopping;
 use super::space;
+use super::work::Work;
 
 /// How many of each family told of are taken: the further ones differ from them by a step of ribbon.
 const OF_A_FAMILY: usize = 2;
@@ -33,6 +35,8 @@ const CORES: usize = 3;
 const RIBBONS: i32 = 8;
 /// In how many ways the sample is asked for its best; more add hardly any string.
 const ASKED: usize = 20;
+/// Steps of work that it takes to judge a string in every draw.
+const JUDGING_STEPS: u64 = 100;
 /// Halvings of the price of a newton where the load decides; the bound is right at any price.
 const HALVINGS: u32 = 8;
 
@@ -120,7 +124,7 @@ impl<'a> Finalists<'a> {
     /// The short lists of a fitting that found `chosen`, and of what else wins in one of `ways`: each the problem as
     /// it could be meant.
     #[must_use]
-    pub fn of(fitting: &'a Fitting, chosen: &Choice, ways: &[Problem]) -> Self {
+    pub fn of(fitting: &'a Fitting, chosen: &Choice, ways: &[Problem], work: &mut Work) -> Self {
         let problem = &fitting.problem;
         let lists: Vec<Shortlist> = (0..problem.strings.len())
             .map(|i| {
@@ -147,17 +151,20 @@ impl<'a> Finalists<'a> {
             })
             .collect();
         let mut finalists = Self { fitting, pairs: pairs(problem, &lists), lists };
-        finalists.leave_out_what_was_never_seen();
+        finalists.leave_out_what_was_never_seen(work);
         finalists
     }
 
     /// The sample lies between the steps of the whole space, so a string of it may by a hair complete a better set than
     /// the best there is in the space. It is left out: nobody could be shown it.
-    fn leave_out_what_was_never_seen(&mut self) {
+    fn leave_out_what_was_never_seen(&mut self, work: &mut Work) {
         let problem = &self.fitting.problem;
-        let logs = self.logs(problem, 0);
+        let logs = self.logs(problem, 0, work);
         let mut scores = self.expected(&logs, problem);
-        while let Some(set) = self.best(&scores, problem.most_load) {
+        while let Some(set) = self.best(&scores, problem.most_load, work) {
+            if work.is_out() {
+                break;
+            }
             let unseen = |(i, k): (usize, &usize)| {
                 let c = &self.lists[i].strings[*k];
                 *k > 0 && self.fitting.told[i].iter().all(|t| t.construction != c.construction)
@@ -178,7 +185,8 @@ impl<'a> Finalists<'a> {
 
     /// Every string of every list, judged over the draws from `first` on, for the problem as it could be meant.
     #[must_use]
-    pub fn logs(&self, problem: &Problem, first: u64) -> Vec<Vec<Logs>> {
+    pub fn logs(&self, problem: &Problem, first: u64, work: &mut Work) -> Vec<Vec<Logs>> {
+        work.take(self.lists.iter().map(|list| list.strings.len() as u64 * JUDGING_STEPS).sum());
         let place = |(list, string): (&Shortlist, &StringProblem)| {
             // Of a single string there is nothing to choose.
             let judge = (list.strings.len() > 1).then(|| Judge::over(problem, string, first));
@@ -238,8 +246,9 @@ impl<'a> Finalists<'a> {
     }
 
     /// For every place and string: the most that it and all below it can be worth, where a newton costs so much.
-    fn completions(&self, scores: &Scores, price: f64) -> Vec<Vec<(f64, usize)>> {
+    fn completions(&self, scores: &Scores, price: f64, work: &mut Work) -> Vec<Vec<(f64, usize)>> {
         let places = self.lists.len();
+        work.take(self.pairs.iter().map(|pairs| pairs.len() as u64 / 4).sum());
         let mut most: Vec<Vec<(f64, usize)>> = vec![Vec::new(); places];
         for i in (0..places).rev() {
             most[i] = (0..self.count(i))
@@ -279,11 +288,11 @@ impl<'a> Finalists<'a> {
         set
     }
 
-    /// The best set of the lists under a limit of load: exact. Of equals the chosen one comes first. `None` if no set
-    /// is light enough.
+    /// The best set of the lists under a limit of load: exact unless the work runs out. Of equals the chosen one comes
+    /// first. `None` if no set is light enough.
     #[must_use]
-    pub fn best(&self, scores: &Scores, most_load: f64) -> Option<Vec<usize>> {
-        let free = Self::unlimited(&self.completions(scores, 0.0));
+    pub fn best(&self, scores: &Scores, most_load: f64, work: &mut Work) -> Option<Vec<usize>> {
+        let free = Self::unlimited(&self.completions(scores, 0.0, work));
         if self.load(&free) <= most_load {
             return Some(free);
         }
@@ -291,7 +300,7 @@ impl<'a> Finalists<'a> {
         let (mut cheap, mut dear) = (0.0, 1e-4);
         let mut held = None;
         for _ in 0..40 {
-            let set = Self::unlimited(&self.completions(scores, dear));
+            let set = Self::unlimited(&self.completions(scores, dear, work));
             if self.load(&set) <= most_load {
                 held = Some(set);
                 break;
@@ -300,8 +309,11 @@ impl<'a> Finalists<'a> {
         }
         let mut best = held?;
         for _ in 0..HALVINGS {
+            if work.is_out() {
+                break;
+            }
             let between = (cheap + dear) / 2.0;
-            let set = Self::unlimited(&self.completions(scores, between));
+            let set = Self::unlimited(&self.completions(scores, between, work));
             if self.load(&set) <= most_load {
                 dear = between;
                 if self.worth(scores, &set) >= self.worth(scores, &best) {
@@ -316,10 +328,11 @@ impl<'a> Finalists<'a> {
             scores,
             most_load,
             price: dear,
-            most: self.completions(scores, dear),
+            most: self.completions(scores, dear, work),
             worth: self.worth(scores, &best),
             best,
             path: Vec::new(),
+            work,
         };
         branches.descend(0.0, 0.0);
         Some(branches.best)
@@ -347,7 +360,7 @@ fn pairs(problem: &Problem, lists: &[Shortlist]) -> Vec<Vec<f64>> {
             let below = &lists[1].strings;
             let of = |upper: &Candidate| -> Vec<f64> {
                 let term = |lower: &Candidate| {
-                    choose::pair(upper.into(), lower.into(), &strings[0], &strings[1])
+                    neighbours::pair(upper.into(), lower.into(), &strings[0], &strings[1])
                 };
                 below.iter().map(term).collect()
             };
@@ -357,7 +370,7 @@ fn pairs(problem: &Problem, lists: &[Shortlist]) -> Vec<Vec<f64>> {
 }
 
 /// Follows every set that could still be better than the best one known.
-struct Branches<'a, 'b> {
+struct Branches<'a, 'b, 'c> {
     of: &'b Finalists<'a>,
     scores: &'b Scores,
     most_load: f64,
@@ -366,9 +379,10 @@ struct Branches<'a, 'b> {
     worth: f64,
     best: Vec<usize>,
     path: Vec<usize>,
+    work: &'c mut Work,
 }
 
-impl Branches<'_, '_> {
+impl Branches<'_, '_, '_> {
     fn descend(&mut self, sum: f64, load: f64) {
         let i = self.path.len();
         if i == self.of.lists.len() {
@@ -377,7 +391,11 @@ impl Branches<'_, '_> {
             }
             return;
         }
+        self.work.take(1 + self.of.count(i) as u64 / 4);
         for k in 0..self.of.count(i) {
+            if self.work.is_out() {
+                return;
+            }
             let load = load + self.of.tension(i, k);
             let step = self.path.last().map_or(0.0, |above| self.of.pair(i - 1, *above, k));
             // What lies below pays for its tension, and may spend what is left of the load.

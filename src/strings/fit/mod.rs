@@ -34,6 +34,7 @@ macro_rules! words {
 }
 
 pub mod answers;
+pub mod branches;
 pub mod candidates;
 pub mod certainty;
 pub mod choose;
@@ -42,6 +43,9 @@ pub mod complaint;
 pub mod desirability;
 pub mod finalists;
 pub mod limits;
+mod lists;
+pub mod neighbours;
+mod partners;
 pub mod plan;
 pub mod problem;
 pub mod reasons;
@@ -53,18 +57,22 @@ pub mod today;
 pub mod turning;
 pub mod verdict;
 pub mod ways;
+mod winding;
+pub mod work;
 
 use crate::construction::Family;
 
 use answers::{Aim, Answers};
+use branches::Wanted;
 use candidates::{Candidate, Found};
 use choose::{Choice, Chosen, Outcome, Spot};
 use complaint::Finding;
 use problem::{Problem, Standing};
 use score::Judge;
-use search::{Best, Counts, Floor, Space};
+use search::{Best, Contender, Counts};
 use today::Today;
 use verdict::Verdict;
+use work::Work;
 
 /// Everything a fitting found.
 #[derive(Clone, Debug, PartialEq)]
@@ -85,6 +93,8 @@ pub struct Fitting {
     pub findings: Vec<Finding>,
     /// What to do.
     pub verdict: Verdict,
+    /// How many steps of work the search and the choice took.
+    pub work: u64,
 }
 
 /// Finds a set for what a person said.
@@ -107,6 +117,8 @@ pub struct Posed {
     findings: Vec<Finding>,
     about: Option<usize>,
     fixed: Vec<Option<Candidate>>,
+    /// Steps of work that it took to find which string to change.
+    work: u64,
 }
 
 impl Posed {
@@ -139,12 +151,13 @@ impl Posed {
             }
         }
         let mut about = problem.about.filter(|_| problem.aim == Aim::OneString);
+        let mut work = Work::unlimited();
         if problem.aim == Aim::OneString && about.is_none() {
-            about = most_gained(&problem, &today);
+            about = most_gained(&problem, &today, &mut work);
         }
         settle_standings(&mut problem, &today, about);
         let fixed = (0..today.len()).map(|i| fixed_at(&problem, &today, i)).collect();
-        Self { problem, found, today, findings, about, fixed }
+        Self { problem, found, today, findings, about, fixed, work: work.taken() }
     }
 
     /// What each place offers, the highest first.
@@ -162,8 +175,9 @@ impl Posed {
     /// All that is told of the choice.
     #[must_use]
     pub fn settle(self, chosen: Chosen) -> Fitting {
-        let Self { problem, found, today, findings, about, fixed } = self;
-        let Chosen { mut told, counts, mut outcome } = chosen;
+        let Self { problem, found, today, findings, about, fixed, work } = self;
+        let Chosen { mut told, counts, mut outcome, work: choosing } = chosen;
+        let work = work + choosing;
         for (i, told) in told.iter_mut().enumerate().filter(|(i, _)| fixed[*i].is_none()) {
             told.extend(others(&problem, i, &found[i], told));
         }
@@ -171,7 +185,7 @@ impl Posed {
             *runner_up = nearest(&problem, best, &told);
         }
         let verdict = verdict::verdict(&problem, &today, &findings, about, &outcome);
-        Fitting { problem, found, told, counts, outcome, today, findings, verdict }
+        Fitting { problem, found, told, counts, outcome, today, findings, verdict, work }
     }
 }
 
@@ -204,9 +218,9 @@ fn nearest(problem: &Problem, best: &Choice, told: &[Vec<Candidate>]) -> Option<
     let exchanged = |i: usize, c: &Candidate| {
         let mut strings = best.strings.clone();
         strings[i] = c.clone();
-        let pairs = choose::pairs(problem, &strings);
+        let pairs = neighbours::pairs(problem, &strings);
         let worth = strings.iter().map(|c| c.score).sum::<f64>() + pairs.iter().sum::<f64>();
-        Choice { strings, worth, proven: false, pairs }
+        Choice { strings, worth, proven: false, gap: f64::INFINITY, pairs }
     };
     let places = told.iter().enumerate();
     places
@@ -239,23 +253,27 @@ fn fixed_at(problem: &Problem, today: &[Option<Today>], i: usize) -> Option<Cand
     }
 }
 
+/// Steps of work that may be taken to see what is gained by changing one string, shared among all places.
+const GAIN_STEPS: u64 = 5_000_000;
+
 /// The string that is worth changing most, the others staying as they are.
-fn most_gained(problem: &Problem, today: &[Option<Today>]) -> Option<usize> {
+fn most_gained(problem: &Problem, today: &[Option<Today>], work: &mut Work) -> Option<usize> {
     let open = |i: &usize| problem.strings[*i].standing == Standing::Open;
     let with = |i: usize| {
         let mut problem = problem.clone();
         settle_standings(&mut problem, today, Some(i));
-        let lists: Vec<Vec<search::Contender>> = (0..today.len())
-            .map(|k| match fixed_at(&problem, today, k) {
-                Some(there) => vec![(&there).into()],
-                None => {
-                    let space = Space::new(&problem, &problem.strings[k]);
-                    space.best(0.0, Floor::Under(choose::FIRST_GAP)).contenders
-                }
-            })
-            .collect();
-        let wanted = choose::Wanted { most_load: problem.most_load, ..Default::default() };
-        choose::best(&problem, &lists, &wanted).map(|best| (best.worth, i))
+        let fixed: Vec<_> = (0..today.len()).map(|k| fixed_at(&problem, today, k)).collect();
+        let spots = choose::spots(&problem, &fixed);
+        let looks = spots.iter().map(|spot| spot.look(GAIN_STEPS / spots.len() as u64));
+        let looks: Vec<Best> = looks.collect();
+        work.take(looks.iter().map(|look| look.work).sum());
+        let lists: Vec<Vec<Contender>> = looks.into_iter().map(|look| look.contenders).collect();
+        let wanted = Wanted { most_load: problem.most_load, ..Wanted::default() };
+        // All others stay, so there is one list with more than one string.
+        let mut choosing = Work::of(GAIN_STEPS);
+        let best = branches::best(&problem, &lists, &wanted, &mut choosing);
+        work.take(choosing.taken());
+        best.map(|best| (best.worth, i))
     };
     let all = (0..today.len()).filter(open).filter_map(with);
     all.max_by(|a, b| a.0.total_cmp(&b.0)).map(|(_, i)| i)
@@ -310,12 +328,22 @@ impl Fitting {
         let strings = &self.problem.strings;
         let worth = |c: &Candidate| {
             let above = if i > 0 {
-                choose::pair((&best.strings[i - 1]).into(), c.into(), &strings[i - 1], &strings[i])
+                neighbours::pair(
+                    (&best.strings[i - 1]).into(),
+                    c.into(),
+                    &strings[i - 1],
+                    &strings[i],
+                )
             } else {
                 0.0
             };
             let below = if i + 1 < strings.len() {
-                choose::pair(c.into(), (&best.strings[i + 1]).into(), &strings[i], &strings[i + 1])
+                neighbours::pair(
+                    c.into(),
+                    (&best.strings[i + 1]).into(),
+                    &strings[i],
+                    &strings[i + 1],
+                )
             } else {
                 0.0
             };

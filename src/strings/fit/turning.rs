@@ -15,8 +15,11 @@ use super::desirability::Attribute;
 use super::finalists::Finalists;
 use super::problem::{self, Problem, Standing};
 use super::score::Logs;
+use super::work::Work;
 use super::{fit, shopping, ways};
 
+/// Steps of work that may be spent on them, whole fits included: some ten times the usual.
+pub const STEPS: u64 = 100_000_000;
 /// How many turning points are told.
 pub const TOLD: usize = 3;
 /// How many whole fits may be spent on confirming them, at most and at least.
@@ -118,22 +121,26 @@ struct Along {
 /// Which families and gauge classes a set has.
 type Kinds = Vec<(Family, GaugeClass)>;
 
-/// What turns the choice of a fitting.
+/// What turns the choice of a fitting. Where the work runs out, fewer answers are changed and fewer points confirmed.
 #[must_use]
-pub fn of(answers: &Answers, finalists: &Finalists, best: &Choice) -> Turning {
+pub fn of(answers: &Answers, finalists: &Finalists, best: &Choice, work: &mut Work) -> Turning {
     let posed = &finalists.fitting.problem;
-    let search = Search { finalists, posed, now: kinds(best), logs: finalists.logs(posed, 0) };
+    let logs = finalists.logs(posed, 0, work);
+    let search = Search { finalists, posed, now: kinds(best), logs };
     let all = every_way(answers, posed);
-    let mut inputs: Vec<&str> = all.iter().map(|along| along.input.as_str()).collect();
+    let mut inputs: Vec<&str> = Vec::new();
+    let mut guesses: Vec<(f64, &Along, usize)> = Vec::new();
+    for along in &all {
+        if work.is_out() {
+            break;
+        }
+        inputs.push(along.input.as_str());
+        if let Some(at) = search.first(along, work) {
+            guesses.push((along.others[at].far, along, at));
+        }
+    }
     inputs.dedup();
     let tried = inputs.len();
-    let mut guesses: Vec<(f64, &Along, usize)> = all
-        .iter()
-        .filter_map(|along| {
-            let at = search.first(along)?;
-            Some((along.others[at].far, along, at))
-        })
-        .collect();
     guesses.sort_by(|a, b| a.0.total_cmp(&b.0));
     let mut met: Vec<&str> = guesses.iter().map(|(_, along, _)| along.input.as_str()).collect();
     met.sort_unstable();
@@ -154,15 +161,17 @@ pub fn of(answers: &Answers, finalists: &Finalists, best: &Choice) -> Turning {
         if points.iter().any(|point| point.input == along.input) {
             continue;
         }
-        points.extend(search.confirmed(along, at, &mut left));
+        points.extend(search.confirmed(along, at, &mut left, work));
     }
     points.sort_by(|a, b| a.far.total_cmp(&b.far));
     if turned == 0 {
         // Nothing is said to turn it only after whole fits at the far ends of the wishes have agreed.
         let ends = all.iter().filter(|along| along.ordered).filter_map(|along| along.others.last());
         // As many as may be spent.
-        turned +=
-            ends.take(left as usize).filter(|end| search.fitted(end, &mut left).is_some()).count();
+        turned += ends
+            .take(left as usize)
+            .filter(|end| !work.is_out() && search.fitted(end, &mut left, work).is_some())
+            .count();
     }
     Turning { points, tried, turned, fits: allowed - left }
 }
@@ -181,15 +190,15 @@ struct Search<'a, 'b> {
 
 impl Search<'_, '_> {
     /// Whether the finalists give other strings for what would then be said.
-    fn turns(&self, other: &Other) -> bool {
+    fn turns(&self, other: &Other, work: &mut Work) -> bool {
         let problem = ways::as_found(problem::pose(&other.answers), self.posed);
         // Weights alone leave every string as it is.
         let scores = if is_as_before(&problem, self.posed) {
             self.finalists.expected(&self.logs, &problem)
         } else {
-            self.finalists.expected(&self.finalists.logs(&problem, 0), &problem)
+            self.finalists.expected(&self.finalists.logs(&problem, 0, work), &problem)
         };
-        let set = self.finalists.best(&scores, problem.most_load);
+        let set = self.finalists.best(&scores, problem.most_load, work);
         set.is_some_and(|set| {
             let families = self.finalists.families(&set);
             let classes = self.finalists.classes(&set);
@@ -198,8 +207,8 @@ impl Search<'_, '_> {
     }
 
     /// The first value of a way that turns the choice, by the finalists.
-    fn first(&self, along: &Along) -> Option<usize> {
-        let turns = |at: usize| self.turns(&along.others[at]);
+    fn first(&self, along: &Along, work: &mut Work) -> Option<usize> {
+        let mut turns = |at: usize| self.turns(&along.others[at], work);
         if !along.ordered {
             return (0..along.others.len()).find(|at| turns(*at));
         }
@@ -222,9 +231,10 @@ impl Search<'_, '_> {
     }
 
     /// What a whole fit makes of it: `None` where nothing turns or nothing fits.
-    fn fitted(&self, other: &Other, left: &mut u64) -> Option<Vec<Turned>> {
+    fn fitted(&self, other: &Other, left: &mut u64, work: &mut Work) -> Option<Vec<Turned>> {
         *left -= 1;
         let fitting = fit(&other.answers);
+        work.take(fitting.work);
         let Outcome::Set { best, .. } = &fitting.outcome else { return None };
         let open = |i: &usize| self.posed.strings[*i].standing == Standing::Open;
         let turned: Vec<Turned> = self
@@ -243,7 +253,13 @@ impl Search<'_, '_> {
     }
 
     /// The turning point near a guess, if whole fits confirm one within a few steps.
-    fn confirmed(&self, along: &Along, guess: usize, left: &mut u64) -> Option<TurningPoint> {
+    fn confirmed(
+        &self,
+        along: &Along,
+        guess: usize,
+        left: &mut u64,
+        work: &mut Work,
+    ) -> Option<TurningPoint> {
         let point = |at: usize, strings: Vec<Turned>| {
             let before = if along.ordered { at.checked_sub(1) } else { None };
             TurningPoint {
@@ -258,10 +274,10 @@ impl Search<'_, '_> {
         let mut at = guess;
         let mut turned: Option<(usize, Vec<Turned>)> = None;
         for _ in 0..=MOVES + 1 {
-            if *left == 0 {
+            if *left == 0 || work.is_out() {
                 return None;
             }
-            match (self.fitted(&along.others[at], left), turned.take()) {
+            match (self.fitted(&along.others[at], left, work), turned.take()) {
                 // It holds here and turned one step on: that is the point.
                 (None, Some((next, strings))) => return Some(point(next, strings)),
                 (Some(strings), _) if at == 0 || !along.ordered => {
@@ -274,10 +290,10 @@ impl Search<'_, '_> {
                 (None, None) if along.ordered && at + 1 < along.others.len() => {
                     at += 1;
                     // The value before has just been found to hold.
-                    if *left == 0 {
+                    if *left == 0 || work.is_out() {
                         return None;
                     }
-                    if let Some(strings) = self.fitted(&along.others[at], left) {
+                    if let Some(strings) = self.fitted(&along.others[at], left, work) {
                         return Some(point(at, strings));
                     }
                 }

@@ -7,8 +7,9 @@ use crate::construction::Construction;
 use crate::material::Class;
 
 use super::answers::Aim;
-use super::choose::{self, Choice, Outcome};
+use super::choose::{Choice, Outcome};
 use super::complaint::{Cause, Finding, Remedy};
+use super::neighbours;
 use super::problem::{Problem, Standing};
 use super::today::{self, Today};
 
@@ -174,8 +175,8 @@ fn old(problem: &Problem, today: &[Option<Today>]) -> Vec<usize> {
 fn is_better(problem: &Problem, today: &[Option<Today>], best: &Choice) -> Option<bool> {
     let now: Option<Vec<_>> = today.iter().map(|t| t.as_ref().map(|t| t.string.clone())).collect();
     let now = now?;
-    let sum: f64 =
-        now.iter().map(|c| c.score).sum::<f64>() + choose::pairs(problem, &now).iter().sum::<f64>();
+    let sum: f64 = now.iter().map(|c| c.score).sum::<f64>()
+        + neighbours::pairs(problem, &now).iter().sum::<f64>();
     let of_best: f64 =
         best.strings.iter().map(|c| c.score).sum::<f64>() + best.pairs.iter().sum::<f64>();
     Some((of_best - sum) / now.len() as f64 > libm::log(WORTH_CHANGING))

@@ -1,0 +1,410 @@
+//! Which set of some lists is the best? A branch and bound over the best completions, exact unless its work runs out.
+//!
+//! From the lowest place up, the most that every string and all below it can be worth is computed; the search then
+//! follows the best completions first, with the load carried as it is. Where the load decides, tension has a price in
+//! the bound (a Lagrange multiplier).
+
+use core::cell::OnceCell;
+
+use crate::construction::Family;
+
+use super::neighbours::{self, Step};
+use super::partners::{Partner, Partners};
+use super::problem::Problem;
+use super::search::{Contender, ROUNDING};
+use super::work::Work;
+
+/// Price of a newton, in units of score, above which nothing but lightness would count.
+pub const DEAREST_NEWTON: f64 = 4.0;
+/// Where a search for the price begins.
+const USUAL_PRICE: f64 = 4.0 / 1024.0;
+/// Halvings by which the price of a newton is found within a factor of two.
+const HALVINGS: u32 = 3;
+/// Partners tried in falling order of worth before the others are arranged in a tree: for most strings one of the
+/// first ends the search.
+const TRIED: usize = 48;
+/// Steps of a search for the best set of the lists, at most; beyond, a proof is hardly ever found.
+const MOST_STEPS: u64 = 1_000_000;
+
+/// What may be asked of a set beside its worth.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Wanted {
+    /// Largest total tension, newtons.
+    pub most_load: f64,
+    /// Families that the set must not all repeat.
+    pub not_all: Option<Vec<Family>>,
+    /// Price of a newton in the bound where the load decides: any is right, a good one is quick.
+    pub price: f64,
+    /// A worth that is known to be reached; what cannot reach it is not followed.
+    pub at_least: Option<f64>,
+}
+
+impl Wanted {
+    fn differs(&self, place: usize, c: &Contender) -> bool {
+        self.not_all.as_ref().is_some_and(|families| families[place] != c.family)
+    }
+
+    /// What the rest of the set must still do below this string.
+    fn rest(&self, way: usize, place: usize, c: &Contender) -> usize {
+        if way == MUST_DIFFER && !self.differs(place, c) { MUST_DIFFER } else { FREE }
+    }
+}
+
+/// Where the set must still differ, or not.
+const FREE: usize = 0;
+const MUST_DIFFER: usize = 1;
+
+/// The best set of some lists.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Optimum {
+    /// Sum of scores and pair terms.
+    pub worth: f64,
+    /// Its strings, the highest first.
+    pub strings: Vec<Contender>,
+    /// Nothing better is in the lists; false where the proof took too long and was given up.
+    pub proven: bool,
+    /// Upper bound of what a set of the lists can be worth.
+    pub bound: f64,
+}
+
+impl Optimum {
+    /// A set that was met, with what it is worth.
+    #[must_use]
+    pub fn of(problem: &Problem, strings: Vec<Contender>) -> Self {
+        let pairs = neighbours::pairs(problem, &strings);
+        let terms = core::iter::once(0.0).chain(pairs);
+        let worth = strings.iter().zip(terms).fold(0.0, |sum, (c, pair)| sum + c.score + pair);
+        Self { worth, strings, proven: false, bound: f64::INFINITY }
+    }
+
+    /// Its total tension.
+    #[must_use]
+    pub fn load(&self) -> f64 {
+        self.strings.iter().map(|c| c.tension).sum()
+    }
+}
+
+/// The best set of the lists, as wanted: exact over them but where it says that the proof was given up. `None` if there
+/// is none, or if the work ran out before one was met.
+#[must_use]
+pub fn best(
+    problem: &Problem,
+    lists: &[Vec<Contender>],
+    wanted: &Wanted,
+    work: &mut Work,
+) -> Option<Optimum> {
+    let steps = Step::all(problem);
+    let way = if wanted.not_all.is_some() { MUST_DIFFER } else { FREE };
+    let open = Wanted { most_load: f64::INFINITY, ..wanted.clone() };
+    let chosen = |found: Found| -> Option<Optimum> {
+        let strings: Vec<Contender> =
+            found.path?.iter().zip(lists).map(|(k, list)| list[*k]).collect();
+        let met = Optimum::of(problem, strings);
+        let bound = found.open.max(met.worth);
+        Some(Optimum { proven: found.open == f64::NEG_INFINITY, bound, ..met })
+    };
+    let free = work.half(|work| Branches::new(lists, &steps, &open, 0.0, work).search(way));
+    if free.is_none() {
+        return None;
+    }
+    // Where the work ran out, a set that is light enough may still be met below.
+    let unlimited = chosen(free);
+    if unlimited.as_ref().is_some_and(|set| set.load() <= wanted.most_load) {
+        return unlimited;
+    }
+    let price = if wanted.price > 0.0 {
+        wanted.price
+    } else {
+        work.half(|work| {
+            cheapest(|price| {
+                work.is_out() || {
+                    let load = free_load(lists, &steps, wanted, way, price, work);
+                    load <= wanted.most_load
+                }
+            })
+        })
+    };
+    chosen(Branches::new(lists, &steps, wanted, price, work).search(way))
+}
+
+/// About the lowest price of a newton at which a set is light enough, always on the safe side of it.
+pub(super) fn cheapest(mut is_light: impl FnMut(f64) -> bool) -> f64 {
+    let mut dear = USUAL_PRICE;
+    while dear < DEAREST_NEWTON && !is_light(dear) {
+        dear *= 2.0;
+    }
+    let mut cheap = dear / 2.0;
+    while cheap > USUAL_PRICE / 64.0 && is_light(cheap) {
+        (dear, cheap) = (cheap, cheap / 2.0);
+    }
+    for _ in 0..HALVINGS {
+        let between = (cheap * dear).sqrt();
+        if is_light(between) { dear = between } else { cheap = between }
+    }
+    dear
+}
+
+/// Total tension of the set that is worth most where a newton costs so much and no load is too large.
+fn free_load(
+    lists: &[Vec<Contender>],
+    steps: &[Step],
+    wanted: &Wanted,
+    way: usize,
+    price: f64,
+    work: &mut Work,
+) -> f64 {
+    let open = Wanted { most_load: f64::INFINITY, at_least: None, ..wanted.clone() };
+    let paid: Vec<Vec<Contender>> = lists
+        .iter()
+        .map(|list| {
+            list.iter().map(|c| Contender { score: c.score - price * c.tension, ..*c }).collect()
+        })
+        .collect();
+    let found = Branches::new(&paid, steps, &open, 0.0, work).search(way);
+    let path = found.path.unwrap_or_default();
+    path.iter().zip(lists).map(|(k, list)| list[*k].tension).sum()
+}
+
+/// What a search met.
+struct Found {
+    /// The best set, string by string as a place in its list.
+    path: Option<Vec<usize>>,
+    /// Upper bound of the sets that were not followed before the work ran out; minus infinity if there are none.
+    open: f64,
+}
+
+impl Found {
+    /// Whether there is no set.
+    fn is_none(&self) -> bool {
+        self.path.is_none() && self.open == f64::NEG_INFINITY
+    }
+}
+
+/// Sums and loads with which a string was reached, none of them beaten by another.
+type Reached = Vec<(f64, f64)>;
+
+struct Branches<'a> {
+    lists: &'a [Vec<Contender>],
+    steps: &'a [Step],
+    wanted: &'a Wanted,
+    /// Price of a newton in the bound: any is right, a good one is quick.
+    price: f64,
+    /// For every place and both ways: each string with the most that it and all below it can be worth, best first.
+    most: Vec<[Vec<(f64, usize)>; 2]>,
+    lightest: Vec<f64>,
+    /// For every string and both ways: sums and loads with which it was reached.
+    reached: Vec<Vec<[Reached; 2]>>,
+    best: Option<(f64, Vec<usize>)>,
+    path: Vec<usize>,
+    /// What cannot be worth more is not followed.
+    floor: f64,
+    /// Upper bound of what was not followed because the work ran out.
+    open: f64,
+    /// How many steps may still be tried.
+    left: u64,
+    work: &'a mut Work,
+}
+
+impl<'a> Branches<'a> {
+    fn new(
+        lists: &'a [Vec<Contender>],
+        steps: &'a [Step],
+        wanted: &'a Wanted,
+        price: f64,
+        work: &'a mut Work,
+    ) -> Self {
+        let count = lists.len();
+        let paid = if price > 0.0 { price * wanted.most_load } else { 0.0 };
+        let needed = wanted.at_least.map_or(f64::NEG_INFINITY, |worth| worth - paid - ROUNDING);
+        let mut above = vec![0.0; count];
+        for i in 1..count {
+            let top = lists[i - 1].iter().map(|c| c.worth(price)).fold(f64::NEG_INFINITY, f64::max);
+            above[i] = above[i - 1] + top;
+        }
+        let mut lightest = vec![0.0; count + 1];
+        let mut most: Vec<[Vec<(f64, usize)>; 2]> = vec![[Vec::new(), Vec::new()]; count];
+        for i in (0..count).rev() {
+            let least = lists[i].iter().map(|c| c.tension).fold(f64::INFINITY, f64::min);
+            lightest[i] = lightest[i + 1] + least;
+            let below = (i + 1 < count).then(|| Below {
+                step: steps[i],
+                list: &lists[i + 1],
+                most: &most[i + 1],
+            });
+            most[i] =
+                completions(&lists[i], price, below.as_ref(), wanted, i, needed - above[i], work);
+        }
+        let reached = lists.iter().map(|list| vec![[Vec::new(), Vec::new()]; list.len()]).collect();
+        Self {
+            lists,
+            steps,
+            wanted,
+            price,
+            most,
+            lightest,
+            reached,
+            best: None,
+            path: Vec::new(),
+            floor: wanted.at_least.map_or(f64::NEG_INFINITY, |worth| worth - ROUNDING),
+            open: f64::NEG_INFINITY,
+            left: MOST_STEPS,
+            work,
+        }
+    }
+
+    /// The best set, and what was not followed.
+    fn search(mut self, way: usize) -> Found {
+        let unlimited = self.wanted.most_load == f64::INFINITY;
+        // Where no load decides and every completion is exact, the best one is known; it only has to be read off.
+        if unlimited && !self.work.is_out() {
+            let top = self.most.first().and_then(|ways| ways[way].first());
+            self.floor = top.map_or(self.floor, |(most, _)| self.floor.max(most - ROUNDING));
+        }
+        self.descend(0.0, 0.0, way);
+        Found { path: self.best.map(|(_, path)| path), open: self.open }
+    }
+
+    /// Whether a string was reached before with no smaller sum and no larger load; if not, it has been now.
+    fn is_beaten(&mut self, place: usize, k: usize, way: usize, sum: f64, load: f64) -> bool {
+        let reached = &mut self.reached[place][k][way];
+        self.work.take(1 + reached.len() as u64 / 8);
+        if reached.iter().any(|(s, l)| *s >= sum && *l <= load) {
+            return true;
+        }
+        reached.retain(|(s, l)| !(*s <= sum && *l >= load));
+        reached.push((sum, load));
+        false
+    }
+
+    fn descend(&mut self, sum: f64, load: f64, way: usize) {
+        let i = self.path.len();
+        if i == self.lists.len() {
+            if way == FREE && self.best.as_ref().is_none_or(|(worth, _)| sum > *worth) {
+                self.best = Some((sum, self.path.clone()));
+            }
+            return;
+        }
+        // At no price an open load is worth nothing.
+        let left = if self.price > 0.0 { self.price * (self.wanted.most_load - load) } else { 0.0 };
+        for n in 0..self.most[i][way].len() {
+            let (most, k) = self.most[i][way][n];
+            let worth = self.best.as_ref().map_or(self.floor, |(worth, _)| *worth);
+            if sum + most + left <= worth {
+                break;
+            }
+            if self.left == 0 || self.work.is_out() {
+                self.open = self.open.max(sum + most + left);
+                break;
+            }
+            self.left -= 1;
+            self.work.take(1);
+            let c = &self.lists[i][k];
+            if load + c.tension + self.lightest[i + 1] > self.wanted.most_load {
+                continue;
+            }
+            let neighbour = self
+                .path
+                .last()
+                .map_or(0.0, |last| self.steps[i - 1].term(&self.lists[i - 1][*last], c));
+            if sum + neighbour + most + left <= worth {
+                continue;
+            }
+            let rest = self.wanted.rest(way, i, c);
+            let (sum, load) = (sum + c.worth(0.0) + neighbour, load + c.tension);
+            if self.is_beaten(i, k, rest, sum, load) {
+                continue;
+            }
+            self.path.push(k);
+            self.descend(sum, load, rest);
+            self.path.pop();
+        }
+    }
+}
+
+/// The place below: its strings, and what each and all below it can be worth, both ways.
+struct Below<'a> {
+    step: Step,
+    list: &'a [Contender],
+    most: &'a [Vec<(f64, usize)>; 2],
+}
+
+/// For both ways: each string of a place with the most that it and all below it can be worth, best first. Strings that
+/// with all above them could not reach `needed` are left out.
+fn completions(
+    list: &[Contender],
+    price: f64,
+    below: Option<&Below>,
+    wanted: &Wanted,
+    place: usize,
+    needed: f64,
+    work: &mut Work,
+) -> [Vec<(f64, usize)>; 2] {
+    let trees = [OnceCell::new(), OnceCell::new()];
+    let mut ways = [Vec::new(), Vec::new()];
+    work.take(list.len() as u64);
+    for (k, c) in list.iter().enumerate() {
+        let own = c.worth(price);
+        // What lies under this could not reach what is needed, whatever stands above.
+        let least = needed - own;
+        for (way, completed) in ways.iter_mut().enumerate() {
+            let rest = wanted.rest(way, place, c);
+            let most = match below {
+                None if rest == FREE => 0.0,
+                None => continue,
+                Some(below) => {
+                    let most = below.best(c, rest, least, &trees[rest], work);
+                    if most <= least {
+                        continue;
+                    }
+                    most
+                }
+            };
+            if most >= least {
+                completed.push((own + most, k));
+            }
+        }
+    }
+    for completed in &mut ways {
+        completed.sort_by(|a, b| b.0.total_cmp(&a.0));
+    }
+    ways
+}
+
+impl Below<'_> {
+    /// The most that a string of it, all below that, and its term towards `upper` make; `least` if that is more. Once
+    /// the work has run out, an upper bound.
+    fn best(
+        &self,
+        upper: &Contender,
+        rest: usize,
+        least: f64,
+        tree: &OnceCell<Partners>,
+        work: &mut Work,
+    ) -> f64 {
+        let most = &self.most[rest];
+        if work.is_out() {
+            return most.first().map_or(least, |(worth, _)| worth.max(least));
+        }
+        let mut best = least;
+        for (tried, (worth, k)) in most.iter().enumerate() {
+            // No term of a pair is positive, so what follows cannot do better.
+            if *worth <= best {
+                work.take(tried as u64 / 4);
+                return best;
+            }
+            if tried == TRIED {
+                break;
+            }
+            best = best.max(worth + self.step.term(upper, &self.list[*k]));
+        }
+        let Step::Usual(step) = self.step else { return best };
+        let tree = tree.get_or_init(|| {
+            let partner = |(worth, k): &(f64, usize)| Partner {
+                point: self.list[*k].point().plus(step),
+                worth: *worth,
+            };
+            Partners::new(most.iter().map(partner).collect(), work)
+        });
+        tree.best(upper.point(), best, work)
+    }
+}
