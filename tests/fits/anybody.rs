@@ -14,11 +14,11 @@ fn perhaps(seeded: &mut Seeded, words: &[String]) -> Option<String> {
     seeded.bits().is_multiple_of(2).then(|| seeded.one_of(words).clone())
 }
 
-fn one_in(seeded: &mut Seeded, count: u64) -> bool {
+pub(crate) fn one_in(seeded: &mut Seeded, count: u64) -> bool {
     seeded.bits().is_multiple_of(count)
 }
 
-fn texts(value: &Value) -> Vec<String> {
+pub(crate) fn texts(value: &Value) -> Vec<String> {
     value.as_array().unwrap().iter().map(|v| v.as_str().unwrap().to_owned()).collect()
 }
 
