@@ -10,8 +10,8 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 
 use app::depth::Depth;
 use app::hooks::Sureness;
-use protocol::reply::{Certainty, Compare, Fit, Reply};
-use protocol::request::{CompareRequest, Construction, FitRequest, Request, Setting};
+use protocol::reply::{Certainty, Compare, Fit, Reply, Set};
+use protocol::request::{Answers, CompareRequest, Construction, FitRequest, Request, Setting};
 use serde_json::Value;
 use support::Seeded;
 
@@ -209,4 +209,28 @@ fn the_text_never_contradicts_its_numbers() {
         cases >= wanted && tally.figures > 200 * cases && tally.comparatives > 2 * cases,
         "{tally:?}"
     );
+}
+
+/// Whatever the search comes to: that a set is not proven, and by how much it may be beaten, as the reply says it.
+#[test]
+fn a_set_that_is_not_proven_says_how_far_from_the_best_it_can_be() {
+    let easel = Easel::new();
+    let (mut value, found) = fit(FitRequest { answers: Answers::default() });
+    let set = found.set.clone().unwrap();
+    let page = |proven: bool, optimality_gap: f64| {
+        let set = Some(Rc::new(Set { proven, optimality_gap, ..(*set).clone() }));
+        easel.set(&Rc::new(Fit { set, ..(*found).clone() }), Sureness::Asked, Depth::ALL[0])
+    };
+    let said = "We could not check every string";
+    assert!(!page(true, 0.0).contains(said));
+    value["set"]["proven"] = false.into();
+    for gap in [0.0213, 0.8, 1e-6] {
+        let page = page(false, gap);
+        assert!(page.contains(said), "nothing is said of a gap of {gap}");
+        value["set"]["optimality_gap"] = gap.into();
+        assert_eq!(read_page(&value, &page, None).objections, Vec::<String>::new());
+        // Another gap would be objected to.
+        value["set"]["optimality_gap"] = 0.3.into();
+        assert!(!read_page(&value, &page, None).objections.is_empty(), "read with any gap");
+    }
 }

@@ -280,6 +280,16 @@ pub(crate) const OF_FIT: &[Phrase] = &[
         h.is_number(0, real(&h.set()["searched"]["wound"]))?;
         h.is_number(1, real(&h.set()["searched"]["inside"]))
     }),
+    ("We could not check every string that could be made; another set could score up to {#} % higher.", |h| {
+        holds(h.set()["proven"] == false)?;
+        // Rounded up: a better set lies no further.
+        let gap = real(&h.set()["optimality_gap"])?;
+        h.is(0, (1000.0 * gap).ceil().max(1.0) / 10.0)
+    }),
+    ("We could not check every string that could be made; another set could score higher.", |h| {
+        let set = h.set();
+        holds(set["proven"] == false && real(&set["optimality_gap"])? >= 0.5)
+    }),
 
     // Where nothing fits.
     ("Even the lightest set pulls with {#} N ({#} kg, {#} lb); the most we recommend here is {#} N ({#} kg, {#} lb).", |h| {

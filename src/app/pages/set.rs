@@ -501,6 +501,9 @@ fn counted(problem: &Rc<Problem>, set: &Set, names: &[String]) -> Html {
                 if let (Some(lead), true) = (set.lead, set.close_call) {
                     { " " }{ words::close(lead) }
                 }
+                if let Some(unproven) = words::unproven(set) {
+                    { " " }{ unproven }
+                }
             </p>
             <details>
                 <summary>{ say!("swings-title") }</summary>

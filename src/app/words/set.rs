@@ -211,6 +211,23 @@ pub fn lead(set: &Set) -> String {
     }
 }
 
+/// The gap to the upper bound from which on a number says nothing.
+const WIDE_GAP: f64 = 0.5;
+
+/// That the set is not proven to be the best, and how far from it it can be; nothing of a proven one.
+#[must_use]
+pub fn unproven(set: &Set) -> Option<String> {
+    if set.proven {
+        return None;
+    }
+    if set.optimality_gap > WIDE_GAP {
+        return Some(say!("unproven").to_owned());
+    }
+    // Rounded up, so that no better set can lie beyond.
+    let by = units::fixed((set.optimality_gap * 1000.0).ceil().max(1.0) / 10.0, 1);
+    Some(say!("unproven-by", by = units::with_unit(&by, "%")))
+}
+
 /// By how little the first of two sets leads in a close call.
 #[must_use]
 pub fn close(lead: f64) -> String {

@@ -60,6 +60,8 @@ lead-level = Diese beiden liegen etwa gleichauf. Nehmen Sie, welchen Sie wollen.
 lead-next = Der nächstbeste Satz, { $strings }, liegt { $by } zurück.
 lead-no-string = Keine andere Bauart wäre hier gut.
 lead-no-set = Kein Satz anderer Bauart wäre hier gut.
+unproven-by = Wir konnten nicht alle denkbaren Saiten prüfen; ein anderer Satz könnte um bis zu { $by } besser abschneiden.
+unproven = Wir konnten nicht alle denkbaren Saiten prüfen; ein anderer Satz könnte besser abschneiden.
 close-none = Auf der Skala unten liegt keiner der Sätze vorn.
 close-by = Auf der Skala unten liegt der erste Satz um { $by } vor dem zweiten; das ist kein nennenswerter Unterschied.
 

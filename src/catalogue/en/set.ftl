@@ -40,6 +40,8 @@ lead-level = These two come out about level. Choose either.
 lead-next = The next best set, { $strings }, comes out { $by } behind.
 lead-no-string = No other kind of string would do here.
 lead-no-set = No other kind of set would do here.
+unproven-by = We could not check every string that could be made; another set could score up to { $by } higher.
+unproven = We could not check every string that could be made; another set could score higher.
 close-none = On the scale below neither set leads the other.
 close-by = On the scale below the first set leads the second by { $by }, which is no difference to speak of.
 
