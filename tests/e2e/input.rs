@@ -157,9 +157,9 @@ fn a_request_that_is_too_deep_or_too_large_is_refused_and_the_page_lives() {
     });
 }
 
-/// Remembers the page's module, whose memory no metric of the browser's counts.
-const REMEMBER: &str =
-    "addEventListener('TrunkApplicationStarted', (event) => { window.module = event.detail.wasm })";
+/// The size of the memory of the page's module, which no metric of the browser's counts. Asked to start once more, the
+/// module hands out what it exports.
+const MODULE_BYTES: &str = "return (await window.wasmBindings.default()).memory.buffer.byteLength";
 
 /// Nodes, listeners, and bytes of the scripts' and of the module's memory, after everything that nobody holds is gone.
 async fn held(page: &Page) -> [f64; 4] {
@@ -173,7 +173,7 @@ async fn held(page: &Page) -> [f64; 4] {
         let all = metrics["metrics"].as_array().unwrap();
         all.iter().find(|metric| metric["name"] == name).unwrap()["value"].as_f64().unwrap()
     };
-    let module = page.script("return window.module.memory.buffer.byteLength").await;
+    let module = page.script_async(MODULE_BYTES, Vec::new()).await.unwrap();
     [of("Nodes"), of("JSEventListeners"), of("JSHeapUsedSize"), module.as_f64().unwrap()]
 }
 
@@ -181,8 +181,6 @@ async fn held(page: &Page) -> [f64; 4] {
 async fn stays_flat(page: &Page, times: usize, step: impl AsyncFn()) {
     page.devtools("Performance.enable", json!({})).await;
     page.devtools("HeapProfiler.enable", json!({})).await;
-    page.devtools("Page.addScriptToEvaluateOnNewDocument", json!({ "source": REMEMBER })).await;
-    page.reload().await;
     for _ in 0..5 {
         step().await;
     }
