@@ -29,7 +29,7 @@ pub fn ask(request: JsValue) -> Promise {
             Promise::reject(&fault("not-json", &message))
         }
         Err(Unwritten::TooLarge(fault)) => {
-            let refusal = Refusal { reply: "refused", faults: vec![fault] };
+            let refusal = Refusal { reply: "refused", faults: vec![*fault] };
             match serde_wasm_bindgen::to_value(&refusal) {
                 Ok(refusal) => Promise::resolve(&refusal),
                 Err(error) => Promise::reject(&error.into()),
@@ -63,7 +63,7 @@ enum Unwritten {
     /// It throws, contains itself or is nested too deep, as JavaScript says it.
     NotJson(String),
     /// It is larger than the door allows.
-    TooLarge(Fault),
+    TooLarge(Box<Fault>),
 }
 
 /// The request as JSON text.
@@ -83,7 +83,7 @@ fn written(request: &JsValue) -> Result<String, Unwritten> {
     let text = JSON::stringify_with_replacer(request, replace.as_ref().unchecked_ref());
     let (values, units) = (room.values.get(), room.units.get());
     let too_large = |value: String, allowed: String| {
-        Err(Unwritten::TooLarge(Fault::new("request", value, allowed)))
+        Err(Unwritten::TooLarge(Box::new(Fault::new("request", value, allowed))))
     };
     match text {
         _ if values > REQUEST_VALUES => too_large(

@@ -61,6 +61,9 @@ async fn still(host: &web_sys::Element) -> String {
     }
 }
 
+/// The portraits on the page; the sheet, which is only seen in print, has its own.
+const PORTRAITS: &str = ".portrait:not(.sheet .portrait)";
+
 fn count(host: &web_sys::Element, selector: &str) -> u32 {
     host.query_selector_all(selector).unwrap().length()
 }
@@ -72,11 +75,11 @@ async fn a_violin_gets_its_set_with_everything_said() {
     let (host, text, page) = drawn(fit).await;
     assert_eq!(count(&host, ".string"), 4);
     let portraits = 4 + if set.close_call { 8 } else { 4 };
-    assert_eq!(count(&host, ".portrait"), portraits);
+    assert_eq!(count(&host, PORTRAITS), portraits);
     // What is not seen is said.
     for portrait in 0..portraits {
         let label = host
-            .query_selector_all(".portrait")
+            .query_selector_all(PORTRAITS)
             .unwrap()
             .item(portrait)
             .and_then(|node| wasm_bindgen::JsCast::dyn_into::<web_sys::Element>(node).ok())

@@ -55,21 +55,30 @@ impl Browser {
         let port = profile.join("DevToolsActivePort");
         drop(fs::remove_file(&port));
         let program = place::chromium().expect("there is no browser: `cargo e2e` installs one");
-        let process = Command::new(program)
-            .args(["--headless=new", "--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage"])
-            .args(["--no-first-run", "--disable-background-networking", "--disable-sync"])
-            .args(["--disable-component-update", "--remote-debugging-port=0", "about:blank"])
-            .arg(format!("--user-data-dir={}", profile.display()))
-            .stdout(Stdio::null())
-            .stderr(Stdio::null())
-            .process_group(0)
-            .spawn()
-            .unwrap();
+        let mut browser = Self {
+            process: Command::new(program)
+                .args([
+                    "--headless=new",
+                    "--no-sandbox",
+                    "--disable-gpu",
+                    "--disable-dev-shm-usage",
+                ])
+                .args(["--no-first-run", "--disable-background-networking", "--disable-sync"])
+                .args(["--disable-component-update", "--remote-debugging-port=0", "about:blank"])
+                .arg(format!("--user-data-dir={}", profile.display()))
+                .stdout(Stdio::null())
+                .stderr(Stdio::null())
+                .process_group(0)
+                .spawn()
+                .unwrap(),
+            address: String::new(),
+        };
         let start = Instant::now();
         loop {
             let text = fs::read_to_string(&port).unwrap_or_default();
             if let Some(port) = text.lines().next().filter(|_| text.lines().count() > 1) {
-                return Self { process, address: format!("127.0.0.1:{port}") };
+                browser.address = format!("127.0.0.1:{port}");
+                return browser;
             }
             assert!(start.elapsed() < PATIENCE, "the browser should say on which port it listens");
             std::thread::sleep(Duration::from_millis(10));
