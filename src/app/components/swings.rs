@@ -2,7 +2,6 @@
 
 use std::rc::Rc;
 
-use gloo::timers::callback::Timeout;
 use protocol::reply::Problem;
 use strings::fit::desirability::Attribute;
 use yew::prelude::*;
@@ -10,7 +9,7 @@ use yew::prelude::*;
 use crate::fields::Number;
 use crate::hooks::use_store;
 use crate::letters;
-use crate::platform::field;
+use crate::platform::{clock, field};
 use crate::state::Action;
 use crate::units;
 use crate::words::naming::capital;
@@ -65,7 +64,7 @@ pub fn Swings(props: &SwingsProps) -> Html {
                         dispatcher.dispatch(Action::Type(number, text));
                     };
                     // Nothing that was moved is lost, also where the sliders are gone by then.
-                    Timeout::new(TURN_MS, hear).forget();
+                    clock::after(TURN_MS, hear);
                 }
             })
         };

@@ -4,7 +4,6 @@ use std::cell::RefCell;
 use std::rc::Rc;
 
 use futures_channel::oneshot;
-use gloo::timers::callback::Timeout;
 use protocol::document::Document;
 use wasm_bindgen_futures::spawn_local;
 use yew::prelude::*;
@@ -65,7 +64,7 @@ pub async fn load_first() {
             finish();
         });
     }
-    Timeout::new(PATIENCE_MS, finish).forget();
+    clock::after(PATIENCE_MS, finish);
     is_done.await.ok();
 }
 

@@ -1,6 +1,8 @@
 //! What time it is for the person.
 
 use js_sys::{Date, Math};
+use wasm_bindgen::JsCast;
+use wasm_bindgen::closure::Closure;
 
 /// Milliseconds in a minute and in a day.
 const MINUTE_MS: f64 = 60_000.0;
@@ -35,6 +37,17 @@ pub fn now_iso() -> String {
     let (sign, distance) = if east < 0.0 { ('-', -east) } else { ('+', east) };
     let (hours, minutes) = ((distance / 60.0).floor(), distance % 60.0);
     format!("{}{sign}{hours:02}:{minutes:02}", text.trim_end_matches('Z'))
+}
+
+/// Does something once after so many milliseconds, and cannot be stopped. A `Timeout` that is forgotten does the same
+/// but keeps its closure in memory for ever.
+pub fn after(ms: u32, then: impl FnOnce() + 'static) {
+    let ms = i32::try_from(ms).unwrap_or(i32::MAX);
+    let then = Closure::once_into_js(then);
+    let window = gloo::utils::window();
+    let timer =
+        window.set_timeout_with_callback_and_timeout_and_arguments_0(then.unchecked_ref(), ms);
+    debug_assert!(timer.is_ok(), "every window has timers");
 }
 
 /// A name that nothing else has, on this machine or another.

@@ -1,6 +1,5 @@
 //! Texts to and from files that the person names.
 
-use gloo::timers::callback::Timeout;
 use js_sys::{Array, Uint8Array};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
@@ -53,7 +52,7 @@ fn offer(name: &str, media_type: &str, content: &JsValue) -> Option<()> {
     link.set_download(name);
     link.click();
     // The download reads the text after this returns, so it is let go of later.
-    Timeout::new(RELEASE_MS, move || drop(Url::revoke_object_url(&url))).forget();
+    super::clock::after(RELEASE_MS, move || drop(Url::revoke_object_url(&url)));
     Some(())
 }
 

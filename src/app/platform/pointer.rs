@@ -6,7 +6,8 @@
 use std::cell::{Cell, RefCell};
 
 use gloo::events::{EventListener, EventListenerOptions};
-use gloo::timers::callback::Timeout;
+
+use super::clock;
 
 /// How long after the press: a finger's click is made up from its touch and comes some moments later.
 const SETTLE_MS: u32 = 50;
@@ -32,7 +33,7 @@ fn listen(event: &'static str, then: fn()) -> EventListener {
 fn up() {
     DOWN.set(false);
     let tasks = WAITING.take();
-    Timeout::new(SETTLE_MS, move || tasks.into_iter().for_each(|task| task())).forget();
+    clock::after(SETTLE_MS, move || tasks.into_iter().for_each(|task| task()));
 }
 
 /// Begins to follow presses.
@@ -45,6 +46,6 @@ pub fn when_up(task: impl FnOnce() + 'static) {
     if DOWN.get() {
         WAITING.with_borrow_mut(|waiting| waiting.push(Box::new(task)));
     } else {
-        Timeout::new(SETTLE_MS, task).forget();
+        clock::after(SETTLE_MS, task);
     }
 }

@@ -7,7 +7,6 @@ use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 
 use gloo::events::EventListener;
-use gloo::timers::callback::Timeout;
 use js_sys::Reflect;
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
@@ -133,7 +132,7 @@ async fn follow(container: &ServiceWorkerContainer, report: &Report) -> Result<(
         reload_when_replaced(container);
         waiting.post_message(&"take over if alone".into())?;
         let (keeper, container) = (Rc::clone(&keeper), container.clone());
-        Timeout::new(TAKE_OVER_MS, move || keeper.tell_when_replaced(&container)).forget();
+        super::clock::after(TAKE_OVER_MS, move || keeper.tell_when_replaced(&container));
     } else {
         keeper.tell_when_replaced(container);
     }

@@ -1,6 +1,5 @@
 //! Where the person is on the page: its title, and what has the focus.
 
-use gloo::timers::callback::Timeout;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::closure::Closure;
 use web_sys::{CssStyleRule, CssStyleSheet, HtmlElement};
@@ -14,7 +13,7 @@ pub fn title(text: &str) {
 /// until somebody does.
 pub fn once_seen(after_ms: u32, then: impl FnOnce() + 'static) {
     // The frame is painted after its tasks, and should not wait for what comes then.
-    let frame = Closure::once_into_js(move || Timeout::new(after_ms, then).forget());
+    let frame = Closure::once_into_js(move || super::clock::after(after_ms, then));
     drop(gloo::utils::window().request_animation_frame(frame.unchecked_ref()));
 }
 
