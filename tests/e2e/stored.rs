@@ -335,3 +335,21 @@ fn a_browser_without_a_store_is_told_of_and_nothing_is_shown_as_kept() {
         assert_eq!(page.lives().await, "dry");
     });
 }
+
+#[test]
+fn a_file_with_a_hundred_thousand_strings_is_cut_and_the_page_stays_quick() {
+    drive(async |page| {
+        let strings = vec![json!({ "bothers": ["thin"] }); 100_000];
+        page.open_file(&file(json!({ "strings": strings, "music": "folk" }), [])).await;
+        let notices = page.script("return document.querySelector('.notices').textContent").await;
+        let notices = notices.as_str().unwrap();
+        assert!(notices.contains("there are 100000, and the first 8 were taken"), "{notices}");
+        // What is drawn goes with what was taken: drawn in full, this took over a minute.
+        page.open("#/check").await;
+        page.until("the answers are there", "return !!document.getElementById('label')").await;
+        let elements = page.script("return document.querySelectorAll('main *').length").await;
+        assert!(elements.as_u64().unwrap() < 2_000, "{elements} elements");
+        page.reload().await;
+        page.until("they are there again", "return !!document.getElementById('label')").await;
+    });
+}
