@@ -1,5 +1,7 @@
 //! A number that enters the model: its value, its range, the condition it holds in, and its source.
 
+use core::ops::Deref;
+
 use crate::source::{self, Evidence, Source};
 
 /// Half the width of a 90 % range in standard deviations of a normal distribution.
@@ -57,10 +59,168 @@ impl Constant {
     }
 }
 
+/// Which of the uncertain numbers is meant: a material's, or one that belongs to no material.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Which {
+    /// Density.
+    Density,
+    /// Modulus of tuning.
+    Modulus,
+    /// Modulus of sounding.
+    FastModulus,
+    /// Tensile strength.
+    Strength,
+    /// Poisson's ratio.
+    Poisson,
+    /// Loss factor.
+    Loss,
+    /// Creep a decade.
+    Creep,
+    /// Thermal expansion.
+    Expansion,
+    /// Pitch change left from moisture.
+    Moisture,
+    /// Softening with warmth.
+    Softening,
+    /// Water taken up.
+    Water,
+    /// Modulus of shear.
+    Shear,
+    /// Expansion of the body.
+    BodyExpansion,
+    /// Movement of the body.
+    BodyMovement,
+    /// Loss at which brilliance ends.
+    BrillianceLoss,
+    /// Friction of windings.
+    WindingLoss,
+    /// Stiffness that windings add.
+    WindingStiffening,
+    /// How freely filaments slide.
+    Bonding,
+    /// Days until seated.
+    Seating,
+    /// Sounding length of the instrument.
+    SoundingLength,
+    /// Density of air.
+    AirDensity,
+    /// Viscosity of air.
+    AirViscosity,
+    /// Loss of a string in its pull.
+    StringLoss,
+    /// Torsional stiffness of windings.
+    WindingTorsion,
+    /// True gauge of the core.
+    CoreGauge,
+    /// True thickness of windings.
+    WindingGauge,
+    /// Constructional stretch.
+    Constructional,
+    /// Creep of gut that gets damper.
+    Ratchet,
+    /// Effect of water before tension follows.
+    Transient,
+    /// What pegs and knots give.
+    SeatDrift,
+    /// Resistance of the bridge.
+    BridgeResistance,
+    /// Least bow force as measured.
+    LeastForce,
+    /// Endurance of a wire.
+    Endurance,
+    /// Fall of friction from rest to sliding.
+    FrictionDrop,
+    /// Q of torsional waves.
+    TorsionQ,
+    /// Fast modulus beyond the measured stress.
+    BeyondMeasured,
+}
+
+impl Which {
+    /// The key by which tables and replies name it.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Density => "density",
+            Self::Modulus => "modulus",
+            Self::FastModulus => "fast_modulus",
+            Self::Strength => "strength",
+            Self::Poisson => "poisson",
+            Self::Loss => "loss",
+            Self::Creep => "creep",
+            Self::Expansion => "expansion",
+            Self::Moisture => "moisture_left",
+            Self::Softening => "softening",
+            Self::Water => "water",
+            Self::Shear => "shear",
+            Self::BodyExpansion => "body_expansion",
+            Self::BodyMovement => "body_movement",
+            Self::BrillianceLoss => "brilliance_loss",
+            Self::WindingLoss => "winding_loss",
+            Self::WindingStiffening => "winding_stiffening",
+            Self::Bonding => "bonding",
+            Self::Seating => "seating",
+            Self::SoundingLength => "sounding_length",
+            Self::AirDensity => "air_density",
+            Self::AirViscosity => "air_viscosity",
+            Self::StringLoss => "string_loss",
+            Self::WindingTorsion => "winding_torsion",
+            Self::CoreGauge => "core_gauge",
+            Self::WindingGauge => "winding_gauge",
+            Self::Constructional => "constructional",
+            Self::Ratchet => "ratchet",
+            Self::Transient => "transient",
+            Self::SeatDrift => "seat_drift",
+            Self::BridgeResistance => "bridge_resistance",
+            Self::LeastForce => "least_force",
+            Self::Endurance => "endurance",
+            Self::FrictionDrop => "friction_drop",
+            Self::TorsionQ => "torsion_q",
+            Self::BeyondMeasured => "beyond_measured",
+        }
+    }
+}
+
+/// A constant that belongs to no material, bound to the number that a draw takes for it.
+///
+/// Constants of one `which` move together in a draw.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct General {
+    /// Which number of a draw it is.
+    pub which: Which,
+    /// Its value and range.
+    pub constant: Constant,
+}
+
+impl General {
+    #[expect(clippy::too_many_arguments, reason = "those of a constant, and which number it is")]
+    const fn new(
+        which: Which,
+        value: f64,
+        low: f64,
+        high: f64,
+        unit: &'static str,
+        at: &'static str,
+        evidence: Evidence,
+        source: Source,
+    ) -> Self {
+        Self { which, constant: Constant::new(value, low, high, unit, at, evidence, source) }
+    }
+}
+
+impl Deref for General {
+    type Target = Constant;
+
+    fn deref(&self) -> &Constant {
+        &self.constant
+    }
+}
+
 use Evidence::{Guessed, Judged, Published};
 
 /// Thermal expansion of the body along the strings.
-pub const BODY_EXPANSION: Constant = Constant::new(
+pub const BODY_EXPANSION: General = General::new(
+    Which::BodyExpansion,
     4.0e-6,
     3.0e-6,
     5.0e-6,
@@ -71,7 +231,8 @@ pub const BODY_EXPANSION: Constant = Constant::new(
 );
 
 /// Change of the distance between the string's ends, as a strain, for a swing of [`BODY_MOVEMENT_SWING`].
-pub const BODY_MOVEMENT: Constant = Constant::new(
+pub const BODY_MOVEMENT: General = General::new(
+    Which::BodyMovement,
     1.0e-4,
     2.0e-5,
     3.0e-4,
@@ -85,7 +246,8 @@ pub const BODY_MOVEMENT: Constant = Constant::new(
 pub const BODY_MOVEMENT_SWING: f64 = 0.10;
 
 /// Bending loss at which a partial no longer adds to a string's brilliance.
-pub const BRILLIANCE_LOSS: Constant = Constant::new(
+pub const BRILLIANCE_LOSS: General = General::new(
+    Which::BrillianceLoss,
     2.0e-3,
     1.5e-3,
     2.5e-3,
@@ -96,7 +258,8 @@ pub const BRILLIANCE_LOSS: Constant = Constant::new(
 );
 
 /// Loss factor of close windings, on the bending stiffness they would have as solid tubes.
-pub const WINDING_LOSS: Constant = Constant::new(
+pub const WINDING_LOSS: General = General::new(
+    Which::WindingLoss,
     1.1e-3,
     4.0e-4,
     3.3e-3,
@@ -107,11 +270,20 @@ pub const WINDING_LOSS: Constant = Constant::new(
 );
 
 /// Share by which windings raise the bending stiffness of their core.
-pub const WINDING_STIFFENING: Constant =
-    Constant::new(0.15, 0.0, 0.30, "1", "close windings", Judged, source::FLETCHER_1964);
+pub const WINDING_STIFFENING: General = General::new(
+    Which::WindingStiffening,
+    0.15,
+    0.0,
+    0.30,
+    "1",
+    "close windings",
+    Judged,
+    source::FLETCHER_1964,
+);
 
 /// How freely the wires or filaments of a core slide when it bends: −1 all free, 1 all bonded.
-pub const BONDING: Constant = Constant::new(
+pub const BONDING: General = General::new(
+    Which::Bonding,
     0.0,
     -1.0,
     1.0,
@@ -122,7 +294,8 @@ pub const BONDING: Constant = Constant::new(
 );
 
 /// How far the fast modulus goes on rising beyond the stress to which it was measured: not at all, up to wholly.
-pub const BEYOND_MEASURED: Constant = Constant::new(
+pub const BEYOND_MEASURED: General = General::new(
+    Which::BeyondMeasured,
     0.0,
     0.0,
     1.0,
@@ -133,15 +306,32 @@ pub const BEYOND_MEASURED: Constant = Constant::new(
 );
 
 /// Density of air.
-pub const AIR_DENSITY: Constant =
-    Constant::new(1.20, 1.15, 1.25, "kg/m³", "20 °C", Published, source::HANDBOOK);
+pub const AIR_DENSITY: General = General::new(
+    Which::AirDensity,
+    1.20,
+    1.15,
+    1.25,
+    "kg/m³",
+    "20 °C",
+    Published,
+    source::HANDBOOK,
+);
 
 /// Kinematic viscosity of air.
-pub const AIR_VISCOSITY: Constant =
-    Constant::new(1.5e-5, 1.4e-5, 1.6e-5, "m²/s", "20 °C", Published, source::HANDBOOK);
+pub const AIR_VISCOSITY: General = General::new(
+    Which::AirViscosity,
+    1.5e-5,
+    1.4e-5,
+    1.6e-5,
+    "m²/s",
+    "20 °C",
+    Published,
+    source::HANDBOOK,
+);
 
 /// Loss factor of a string in its own pull, whatever the partial.
-pub const STRING_LOSS: Constant = Constant::new(
+pub const STRING_LOSS: General = General::new(
+    Which::StringLoss,
     4.0e-4,
     5.0e-5,
     2.0e-3,
@@ -152,15 +342,32 @@ pub const STRING_LOSS: Constant = Constant::new(
 );
 
 /// Share of the torsional stiffness of solid tubes that close windings have.
-pub const WINDING_TORSION: Constant =
-    Constant::new(0.01, 0.0, 0.05, "1", "close windings", Guessed, source::WOODHOUSE_LOACH_1999);
+pub const WINDING_TORSION: General = General::new(
+    Which::WindingTorsion,
+    0.01,
+    0.0,
+    0.05,
+    "1",
+    "close windings",
+    Guessed,
+    source::WOODHOUSE_LOACH_1999,
+);
 
 /// What a maker's core gauge is in truth, over what it is called.
-pub const CORE_GAUGE: Constant =
-    Constant::new(1.0, 0.99, 1.01, "1", "a core as sold", Judged, source::PRACTICE);
+pub const CORE_GAUGE: General = General::new(
+    Which::CoreGauge,
+    1.0,
+    0.99,
+    1.01,
+    "1",
+    "a core as sold",
+    Judged,
+    source::PRACTICE,
+);
 
 /// What a maker's winding is in truth, over what it is called.
-pub const WINDING_GAUGE: Constant = Constant::new(
+pub const WINDING_GAUGE: General = General::new(
+    Which::WindingGauge,
     1.0,
     0.97,
     1.03,
@@ -171,7 +378,8 @@ pub const WINDING_GAUGE: Constant = Constant::new(
 );
 
 /// Constructional stretch of a strand, given once, within hours.
-pub const CONSTRUCTIONAL: Constant = Constant::new(
+pub const CONSTRUCTIONAL: General = General::new(
+    Which::Constructional,
     1.0e-3,
     3.0e-4,
     3.0e-3,
@@ -182,7 +390,8 @@ pub const CONSTRUCTIONAL: Constant = Constant::new(
 );
 
 /// What gut loses for good when it gets damper than ever before.
-pub const RATCHET: Constant = Constant::new(
+pub const RATCHET: General = General::new(
+    Which::Ratchet,
     8.0,
     2.0,
     30.0,
@@ -196,15 +405,32 @@ pub const RATCHET: Constant = Constant::new(
 pub const RATCHET_SWING: f64 = 0.20;
 
 /// Share of the effect of water on mass that shows before tension has followed.
-pub const TRANSIENT: Constant =
-    Constant::new(0.3, 0.1, 0.6, "1", "the first hours in another room", Judged, source::PRACTICE);
+pub const TRANSIENT: General = General::new(
+    Which::Transient,
+    0.3,
+    0.1,
+    0.6,
+    "1",
+    "the first hours in another room",
+    Judged,
+    source::PRACTICE,
+);
 
 /// What pegs, knots and bridge give in a change of room.
-pub const SEAT_DRIFT: Constant =
-    Constant::new(2.0, 0.5, 6.0, "cent", "a set that has settled", Judged, source::PRACTICE);
+pub const SEAT_DRIFT: General = General::new(
+    Which::SeatDrift,
+    2.0,
+    0.5,
+    6.0,
+    "cent",
+    "a set that has settled",
+    Judged,
+    source::PRACTICE,
+);
 
 /// What the bridge resists in truth, over what was taken.
-pub const BRIDGE_RESISTANCE: Constant = Constant::new(
+pub const BRIDGE_RESISTANCE: General = General::new(
+    Which::BridgeResistance,
     1.0,
     0.4,
     2.5,
@@ -217,7 +443,8 @@ pub const BRIDGE_RESISTANCE: Constant = Constant::new(
 /// Least bow force as measured: this times Z₀²/β².
 ///
 /// 0.37 mN/β² on a D string of 0.25 kg/s, at any bow speed; that it goes with Z₀² is Schelleng's.
-pub const LEAST_FORCE: Constant = Constant::new(
+pub const LEAST_FORCE: General = General::new(
+    Which::LeastForce,
     5.9e-3,
     4.5e-3,
     7.5e-3,
@@ -228,8 +455,8 @@ pub const LEAST_FORCE: Constant = Constant::new(
 );
 
 /// Share of strength that a wire bears in endless bending to and fro.
-pub const ENDURANCE: Constant =
-    Constant::new(0.45, 0.35, 0.50, "1", "music wire", Guessed, source::SHIGLEY);
+pub const ENDURANCE: General =
+    General::new(Which::Endurance, 0.45, 0.35, 0.50, "1", "music wire", Guessed, source::SHIGLEY);
 
 /// Bow speed at which bow forces are stated, m/s.
 pub const BOW_SPEED: f64 = 0.10;
@@ -238,7 +465,8 @@ pub const BOW_SPEED: f64 = 0.10;
 pub const AMPLITUDE: f64 = 0.002 / 0.328;
 
 /// Q of torsional waves, whatever the partial.
-pub const TORSION_Q: Constant = Constant::new(
+pub const TORSION_Q: General = General::new(
+    Which::TorsionQ,
     30.0,
     17.0,
     57.0,
@@ -258,7 +486,8 @@ pub const WATER_HUMIDITY: f64 = 0.60;
 pub const SLIDING_FRICTION: f64 = 0.3;
 
 /// How much friction falls from rest to fast sliding.
-pub const FRICTION_DROP: Constant = Constant::new(
+pub const FRICTION_DROP: General = General::new(
+    Which::FrictionDrop,
     0.60,
     0.45,
     0.72,
@@ -272,11 +501,12 @@ pub const FRICTION_DROP: Constant = Constant::new(
 pub const BOWING_PLACE: f64 = 0.1;
 
 /// Days until windings and knots have seated: plain wire, wound wire, strand, bundle, gut.
-pub const SEATING: [Constant; 5] = [
-    Constant::new(0.1, 0.05, 0.3, "d", "plain wire", Judged, source::PRACTICE),
-    Constant::new(0.5, 0.2, 1.0, "d", "wound wire", Judged, source::PRACTICE),
-    Constant::new(1.0, 0.5, 2.0, "d", "strand or rope", Judged, source::PRACTICE),
-    Constant::new(
+pub const SEATING: [General; 5] = [
+    General::new(Which::Seating, 0.1, 0.05, 0.3, "d", "plain wire", Judged, source::PRACTICE),
+    General::new(Which::Seating, 0.5, 0.2, 1.0, "d", "wound wire", Judged, source::PRACTICE),
+    General::new(Which::Seating, 1.0, 0.5, 2.0, "d", "strand or rope", Judged, source::PRACTICE),
+    General::new(
+        Which::Seating,
         1.0,
         0.5,
         2.0,
@@ -285,7 +515,7 @@ pub const SEATING: [Constant; 5] = [
         Judged,
         source::PRACTICE,
     ),
-    Constant::new(1.5, 0.5, 3.0, "d", "gut", Judged, source::PRACTICE),
+    General::new(Which::Seating, 1.5, 0.5, 3.0, "d", "gut", Judged, source::PRACTICE),
 ];
 
 /// A string counts as settled when it loses no more than this overnight.
@@ -297,7 +527,7 @@ pub const SETTLED_WITHIN: f64 = 5.0;
 pub const COLLAGEN_GAB: (f64, f64, f64) = (0.1090, 20.15, 0.8235);
 
 /// General constants with their keys, for the published tables.
-pub const ALL: &[(&str, Constant)] = &[
+pub const ALL: &[(&str, General)] = &[
     ("body_expansion", BODY_EXPANSION),
     ("body_movement", BODY_MOVEMENT),
     ("brilliance_loss", BRILLIANCE_LOSS),

@@ -3,131 +3,9 @@
 //! A constant is drawn once for all its candidates: if polyamide is softer than thought, every polyamide core is.
 //! The central draw takes every constant at its value; a shifted draw moves one of them within its range.
 
-use crate::constant::{Constant, DEVIATIONS};
+use crate::constant::{Constant, DEVIATIONS, General, Which};
 use crate::material::{CoreMaterial, Metal};
 use crate::random;
-
-/// Which of a material's numbers is meant.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Which {
-    /// Density.
-    Density,
-    /// Modulus of tuning.
-    Modulus,
-    /// Modulus of sounding.
-    FastModulus,
-    /// Tensile strength.
-    Strength,
-    /// Poisson's ratio.
-    Poisson,
-    /// Loss factor.
-    Loss,
-    /// Creep a decade.
-    Creep,
-    /// Thermal expansion.
-    Expansion,
-    /// Pitch change left from moisture.
-    Moisture,
-    /// Softening with warmth.
-    Softening,
-    /// Water taken up.
-    Water,
-    /// Modulus of shear.
-    Shear,
-    /// Expansion of the body.
-    BodyExpansion,
-    /// Movement of the body.
-    BodyMovement,
-    /// Loss at which brilliance ends.
-    BrillianceLoss,
-    /// Friction of windings.
-    WindingLoss,
-    /// Stiffness that windings add.
-    WindingStiffening,
-    /// How freely filaments slide.
-    Bonding,
-    /// Days until seated.
-    Seating,
-    /// Sounding length of the instrument.
-    SoundingLength,
-    /// Density of air.
-    AirDensity,
-    /// Viscosity of air.
-    AirViscosity,
-    /// Loss of a string in its pull.
-    StringLoss,
-    /// Torsional stiffness of windings.
-    WindingTorsion,
-    /// True gauge of the core.
-    CoreGauge,
-    /// True thickness of windings.
-    WindingGauge,
-    /// Constructional stretch.
-    Constructional,
-    /// Creep of gut that gets damper.
-    Ratchet,
-    /// Effect of water before tension follows.
-    Transient,
-    /// What pegs and knots give.
-    SeatDrift,
-    /// Resistance of the bridge.
-    BridgeResistance,
-    /// Least bow force as measured.
-    LeastForce,
-    /// Endurance of a wire.
-    Endurance,
-    /// Fall of friction from rest to sliding.
-    FrictionDrop,
-    /// Q of torsional waves.
-    TorsionQ,
-    /// Fast modulus beyond the measured stress.
-    BeyondMeasured,
-}
-
-impl Which {
-    /// The key by which tables and replies name it.
-    #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Density => "density",
-            Self::Modulus => "modulus",
-            Self::FastModulus => "fast_modulus",
-            Self::Strength => "strength",
-            Self::Poisson => "poisson",
-            Self::Loss => "loss",
-            Self::Creep => "creep",
-            Self::Expansion => "expansion",
-            Self::Moisture => "moisture_left",
-            Self::Softening => "softening",
-            Self::Water => "water",
-            Self::Shear => "shear",
-            Self::BodyExpansion => "body_expansion",
-            Self::BodyMovement => "body_movement",
-            Self::BrillianceLoss => "brilliance_loss",
-            Self::WindingLoss => "winding_loss",
-            Self::WindingStiffening => "winding_stiffening",
-            Self::Bonding => "bonding",
-            Self::Seating => "seating",
-            Self::SoundingLength => "sounding_length",
-            Self::AirDensity => "air_density",
-            Self::AirViscosity => "air_viscosity",
-            Self::StringLoss => "string_loss",
-            Self::WindingTorsion => "winding_torsion",
-            Self::CoreGauge => "core_gauge",
-            Self::WindingGauge => "winding_gauge",
-            Self::Constructional => "constructional",
-            Self::Ratchet => "ratchet",
-            Self::Transient => "transient",
-            Self::SeatDrift => "seat_drift",
-            Self::BridgeResistance => "bridge_resistance",
-            Self::LeastForce => "least_force",
-            Self::Endurance => "endurance",
-            Self::FrictionDrop => "friction_drop",
-            Self::TorsionQ => "torsion_q",
-            Self::BeyondMeasured => "beyond_measured",
-        }
-    }
-}
 
 /// Whose number: a material's by its key, or no material's (`""`).
 pub type Owner = &'static str;
@@ -264,8 +142,8 @@ impl Draw {
 
     /// A number that belongs to no material.
     #[must_use]
-    pub fn general(&self, which: Which, constant: &Constant) -> f64 {
-        self.of("", which, constant)
+    pub fn general(&self, of: &General) -> f64 {
+        self.of("", of.which, of)
     }
 }
 

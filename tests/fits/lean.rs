@@ -1,7 +1,8 @@
 //! The lean path of the search gives the numbers of the full report, to the last few bits.
 
+use strings::constant::Which;
 use strings::construction::{Build, Construction, Form, Layout};
-use strings::draw::{Draw, Which};
+use strings::draw::Draw;
 use strings::fit::{self, answers::Answers, problem};
 use strings::instrument;
 use strings::material::{self, Class, FAST_SLOPE_STRESS, Metal};

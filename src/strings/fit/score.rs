@@ -11,9 +11,9 @@
 use core::f64::consts::PI;
 
 use crate::answer_to_bow::{self, Answer, Footing};
-use crate::constant;
+use crate::constant::{self, Which};
 use crate::construction::{Build, Construction, Core, Family};
-use crate::draw::{Draw, Which};
+use crate::draw::Draw;
 use crate::material::{self, CoreMaterial, FAST_SLOPE_STRESS, Metal};
 use crate::precedent::{Bands, Grade};
 use crate::quantity::Metre;
@@ -266,7 +266,7 @@ impl<'a> Judge<'a> {
         });
         let resists = drawn(|k| {
             let draw = Draw::weighed(first + k as u64);
-            draw.general(Which::BridgeResistance, &constant::BRIDGE_RESISTANCE)
+            draw.general(&constant::BRIDGE_RESISTANCE)
         });
         let footing = answer_to_bow::footing(&string.setting);
         Self {

@@ -1,8 +1,9 @@
 //! A string brought to its pitch, in one draw: what most properties are made of.
 
 use crate::constant;
+use crate::constant::{Constant, General, Which};
 use crate::construction::{Build, Construction, Core};
-use crate::draw::{Draw, Which};
+use crate::draw::Draw;
 use crate::material::{Class, FAST_SLOPE_STRESS};
 use crate::physics::{climate, mass, partials, stiffness, strand, strength, tension, torsion};
 use crate::quantity::{
@@ -27,7 +28,7 @@ pub(super) struct CoreState {
 pub(super) fn core_state(construction: &Construction, setting: &Setting, draw: &Draw) -> CoreState {
     let core = &construction.core;
     let m = core.material;
-    let gauge = draw.general(Which::CoreGauge, &constant::CORE_GAUGE);
+    let gauge = draw.general(&constant::CORE_GAUGE);
     let d = Metre::new(core.diameter.get() * gauge);
     let density = KilogramPerCubicMetre::new(draw.core(m, Which::Density));
     let (mass_per_length, area, filament) = match core.build {
@@ -77,7 +78,7 @@ pub(super) fn core_state(construction: &Construction, setting: &Setting, draw: &
 
 /// Between the stiffness of free filaments, a central one and a high one, by [`constant::BONDING`].
 fn by_bonding(free: f64, central: f64, high: f64, draw: &Draw) -> f64 {
-    let t = draw.general(Which::Bonding, &constant::BONDING);
+    let t = draw.general(&constant::BONDING);
     if t < 0.0 { central + t * (central - free) } else { central + t * (high - central) }
 }
 
@@ -146,7 +147,7 @@ pub(super) fn winding_state(
 ) -> WindingState {
     let mut all =
         WindingState { outer: core.diameter, mass: 0.0, tube: 0.0, torsion: 0.0, inertia: 0.0 };
-    let gauge = draw.general(Which::WindingGauge, &constant::WINDING_GAUGE);
+    let gauge = draw.general(&constant::WINDING_GAUGE);
     for winding in construction.windings() {
         let density = KilogramPerCubicMetre::new(draw.metal(winding.metal, Which::Density));
         let modulus =
@@ -166,7 +167,7 @@ pub(super) fn winding_state(
     all
 }
 
-pub(super) fn seating(core: &Core, wound: bool) -> &'static constant::Constant {
+pub(super) fn seating(core: &Core, wound: bool) -> &'static General {
     match (core.material.class, core.build) {
         (Class::Gut, _) => &constant::SEATING[4],
         (_, Build::Strand { .. }) => &constant::SEATING[2],
@@ -203,9 +204,11 @@ pub(super) fn at_pitch(construction: &Construction, setting: &Setting, draw: &Dr
     let windings = winding_state(construction, &core, draw);
     let l = setting.sounding_length.get();
     let doubt = setting.sounding_length_doubt.get();
-    let doubtful =
-        constant::Constant { value: l, low: l - doubt, high: l + doubt, ..constant::BONDING };
-    let length = Metre::new(draw.general(Which::SoundingLength, &doubtful));
+    let doubtful = General {
+        which: Which::SoundingLength,
+        constant: Constant { value: l, low: l - doubt, high: l + doubt, ..*constant::BONDING },
+    };
+    let length = Metre::new(draw.general(&doubtful));
     let unstretched = KilogramPerMetre::new(core.mass.get() + windings.mass);
     let axial = stiffness::axial(core.modulus, core.area);
     let tension = tension::at_pitch(unstretched, axial, length, setting.pitch);
@@ -214,20 +217,19 @@ pub(super) fn at_pitch(construction: &Construction, setting: &Setting, draw: &Dr
     let stress = tension::stress(tension, core.area);
     // Held at the ends of the measured range; the range of the answer reaches to where it would go unheld.
     let measured = stress.get().clamp(FAST_SLOPE_STRESS.0, FAST_SLOPE_STRESS.1);
-    let beyond = draw.general(Which::BeyondMeasured, &constant::BEYOND_MEASURED);
+    let beyond = draw.general(&constant::BEYOND_MEASURED);
     let slope_stress = measured + beyond * (stress.get() - measured);
     let fast = Pascal::new(core.fast_modulus.get() + m.fast_slope * slope_stress);
     let bare = core_bending(construction, &core, fast, draw);
     let stiffening = if construction.is_wound() {
-        1.0 + draw.general(Which::WindingStiffening, &constant::WINDING_STIFFENING)
+        1.0 + draw.general(&constant::WINDING_STIFFENING)
     } else {
         1.0
     };
     let bending = NewtonSquareMetre::new(bare * stiffening);
-    let lossy = bare * draw.core(m, Which::Loss)
-        + windings.tube * draw.general(Which::WindingLoss, &constant::WINDING_LOSS);
-    let resistance = setting.bridge_resistance.get()
-        * draw.general(Which::BridgeResistance, &constant::BRIDGE_RESISTANCE);
+    let lossy =
+        bare * draw.core(m, Which::Loss) + windings.tube * draw.general(&constant::WINDING_LOSS);
+    let resistance = setting.bridge_resistance.get() * draw.general(&constant::BRIDGE_RESISTANCE);
     AtPitch {
         whole: Metre::new(length.get() + setting.afterlength.get() + setting.nut_to_peg.get()),
         impedance: tension::impedance(tension, mass),

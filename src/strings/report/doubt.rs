@@ -1,8 +1,9 @@
 //! Where the doubt comes from, and the same ranges by sampling.
 
 use super::{COUNT, Estimate, Moves, Property, Report, Values, values};
+use crate::constant::Which;
 use crate::construction::Construction;
-use crate::draw::{self, Draw, Which};
+use crate::draw::{self, Draw};
 use crate::setting::Setting;
 
 /// Every property of a string by sampling: the median, and the middle 90 % of `count` joint draws from `seed`.

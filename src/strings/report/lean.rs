@@ -9,9 +9,9 @@
 use core::f64::consts::PI;
 
 use super::at_pitch::{core_bending, core_state, core_torsion, seating};
-use crate::constant::{self, SETTLED_WITHIN};
+use crate::constant::{self, SETTLED_WITHIN, Which};
 use crate::construction::{Build, Construction, Core, Form, Winding};
-use crate::draw::{Draw, Which};
+use crate::draw::Draw;
 use crate::lanes::{Four, LANES, Lanes};
 use crate::material::{Class, CoreMaterial, FAST_SLOPE_STRESS};
 use crate::physics::{climate, settling, strength, tension};
@@ -216,11 +216,11 @@ impl LeanKind {
         let by_powers = |once: f64, twice: f64| {
             ((twice - 4.0 * once) / 12.0 / (square * square), (16.0 * once - twice) / 12.0 / square)
         };
-        let general = |which, constant| draw.general(which, constant);
+        let general = |constant| draw.general(constant);
         let loss_per_decade = settling::loss_per_decade(Ratio::new(draw.core(m, Which::Creep)));
         let of_diameter = Core { material, build, diameter: Metre::new(MET_AT) };
         let settled = |wound| {
-            let seated = general(Which::Seating, seating(&of_diameter, wound));
+            let seated = general(seating(&of_diameter, wound));
             settling::days(loss_per_decade, Cent::new(SETTLED_WITHIN), Day::new(seated)).get()
         };
         let point = Ratio::new(draw.core(m, Which::Water));
@@ -235,7 +235,7 @@ impl LeanKind {
             * draw.core(m, Which::Moisture);
         let swing = setting.humidity_swing.get();
         let ratchet = if m.class == Class::Gut {
-            general(Which::Ratchet, &constant::RATCHET) * swing / constant::RATCHET_SWING
+            general(&constant::RATCHET) * swing / constant::RATCHET_SWING
         } else {
             0.0
         };
@@ -244,16 +244,15 @@ impl LeanKind {
         Self {
             around: Around {
                 setting: *setting,
-                winding_loss: general(Which::WindingLoss, &constant::WINDING_LOSS),
-                stiffening: 1.0 + general(Which::WindingStiffening, &constant::WINDING_STIFFENING),
-                brilliance_loss: general(Which::BrillianceLoss, &constant::BRILLIANCE_LOSS),
-                air_density: general(Which::AirDensity, &constant::AIR_DENSITY),
-                air_viscosity: general(Which::AirViscosity, &constant::AIR_VISCOSITY),
-                string_loss: general(Which::StringLoss, &constant::STRING_LOSS),
-                resistance: setting.bridge_resistance.get()
-                    * general(Which::BridgeResistance, &constant::BRIDGE_RESISTANCE),
-                winding_torsion: general(Which::WindingTorsion, &constant::WINDING_TORSION),
-                beyond: general(Which::BeyondMeasured, &constant::BEYOND_MEASURED),
+                winding_loss: general(&constant::WINDING_LOSS),
+                stiffening: 1.0 + general(&constant::WINDING_STIFFENING),
+                brilliance_loss: general(&constant::BRILLIANCE_LOSS),
+                air_density: general(&constant::AIR_DENSITY),
+                air_viscosity: general(&constant::AIR_VISCOSITY),
+                string_loss: general(&constant::STRING_LOSS),
+                resistance: setting.bridge_resistance.get() * general(&constant::BRIDGE_RESISTANCE),
+                winding_torsion: general(&constant::WINDING_TORSION),
+                beyond: general(&constant::BEYOND_MEASURED),
             },
             steel_wire: steel.then_some(wire),
             mass: core.mass.get() / square,
@@ -267,13 +266,11 @@ impl LeanKind {
             torsion: by_powers(twisted_once, twisted_twice),
             settling: (settled(false), settled(true)),
             drift: (
-                draw.core(m, Which::Expansion)
-                    - general(Which::BodyExpansion, &constant::BODY_EXPANSION),
+                draw.core(m, Which::Expansion) - general(&constant::BODY_EXPANSION),
                 draw.core(m, Which::Softening),
-                moisture + ratchet + general(Which::SeatDrift, &constant::SEAT_DRIFT),
+                moisture + ratchet + general(&constant::SEAT_DRIFT),
             ),
-            movement: general(Which::BodyMovement, &constant::BODY_MOVEMENT) * swing
-                / constant::BODY_MOVEMENT_SWING,
+            movement: general(&constant::BODY_MOVEMENT) * swing / constant::BODY_MOVEMENT_SWING,
         }
     }
 

@@ -28,9 +28,9 @@ pub use values::{values, values_like};
 pub use year::{MONTHS, Month, year};
 
 use crate::answer_to_bow::{self, Error};
-use crate::constant::DEVIATIONS;
+use crate::constant::{DEVIATIONS, Which};
 use crate::construction::Construction;
-use crate::draw::{self, Draw, Which};
+use crate::draw::{self, Draw};
 use crate::setting::Setting;
 use crate::source::{self, Evidence, Source};
 

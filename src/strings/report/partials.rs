@@ -3,7 +3,7 @@
 use super::at_pitch::{AtPitch, at_pitch};
 use crate::constant;
 use crate::construction::Construction;
-use crate::draw::{Draw, Which};
+use crate::draw::Draw;
 use crate::physics::{damping, partials};
 use crate::quantity::{Cent, Hertz, KilogramPerCubicMetre, Ratio};
 use crate::setting::Setting;
@@ -37,16 +37,15 @@ pub(super) fn partial(s: &AtPitch, setting: &Setting, draw: &Draw, n: u32) -> Pa
             / (1.0 + s.inharmonicity.get()))
         .sqrt();
     let frequency = Hertz::new(setting.pitch.get() * times);
-    let air_density =
-        KilogramPerCubicMetre::new(draw.general(Which::AirDensity, &constant::AIR_DENSITY));
+    let air_density = KilogramPerCubicMetre::new(draw.general(&constant::AIR_DENSITY));
     let air = damping::air(
         air_density,
-        draw.general(Which::AirViscosity, &constant::AIR_VISCOSITY),
+        draw.general(&constant::AIR_VISCOSITY),
         s.mass,
         s.windings.outer,
         frequency,
     );
-    let string = Ratio::new(draw.general(Which::StringLoss, &constant::STRING_LOSS));
+    let string = Ratio::new(draw.general(&constant::STRING_LOSS));
     let bending = damping::bending(s.lossy, s.tension, s.length, n);
     let bridge = damping::bridge(s.impedance, s.resistance, n);
     let on_rigid_ends = damping::of_string(air, string, bending, s.inharmonicity, n);

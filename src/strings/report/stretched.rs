@@ -3,8 +3,9 @@
 use super::Estimate;
 use super::at_pitch::{AtPitch, at_pitch};
 use super::moved::moved;
+use crate::constant::Which;
 use crate::construction::Construction;
-use crate::draw::{Draw, Which};
+use crate::draw::Draw;
 use crate::physics::{mass, stiffness, strength, tension, tuning};
 use crate::pitch::CENTS_PER_NEPER;
 use crate::quantity::{Metre, Ratio};

@@ -5,9 +5,9 @@ use super::partials::partial;
 use super::{COUNT, Property, Values};
 use crate::answer_to_bow::{self, Answer, Footing};
 use crate::body::Body;
-use crate::constant::{self, SETTLED_WITHIN};
+use crate::constant::{self, SETTLED_WITHIN, Which};
 use crate::construction::{Build, Construction};
-use crate::draw::{Draw, Which};
+use crate::draw::Draw;
 use crate::material::{Class, CoreMaterial};
 use crate::physics::{
     bowing, climate, load, partials, settling, stiffness, stopping, strength, tension, torsion,
@@ -51,7 +51,7 @@ fn put_pull(
     let breaking_force = Newton::new(s.core.strength.get() * s.core.area.get());
     let share = strength::share(s.stress, s.core.strength);
     let amplitude = Ratio::new(constant::AMPLITUDE);
-    let endurance = Ratio::new(draw.general(Which::Endurance, &constant::ENDURANCE));
+    let endurance = Ratio::new(draw.general(&constant::ENDURANCE));
     let pull = tuning::pull(s.axial, s.tension, s.whole);
     out.put(Property::MassUnstretched, s.unstretched.get());
     out.put(Property::MassAtPitch, s.mass.get());
@@ -106,9 +106,9 @@ fn put_sound(
     draw: &Draw,
     s: &AtPitch,
 ) {
-    let limit = Ratio::new(draw.general(Which::BrillianceLoss, &constant::BRILLIANCE_LOSS));
+    let limit = Ratio::new(draw.general(&constant::BRILLIANCE_LOSS));
     let slide = constant::SLIDING_FRICTION;
-    let rest = slide + draw.general(Which::FrictionDrop, &constant::FRICTION_DROP);
+    let rest = slide + draw.general(&constant::FRICTION_DROP);
     let (beta, speed) = (constant::BOWING_PLACE, constant::BOW_SPEED);
     let sounding = bowing::sounding_mass(s.mass, s.length);
     out.put(Property::Impedance, s.impedance.get());
@@ -122,15 +122,14 @@ fn put_sound(
     out.put(Property::GentlestAttack, bowing::gentlest_attack(sounding, beta, rest, slide));
     let greatest = bowing::greatest_force(s.impedance, speed, beta, rest, slide);
     let least = bowing::least_force(s.impedance, s.resistance, speed, beta, rest, slide);
-    let coefficient = draw.general(Which::LeastForce, &constant::LEAST_FORCE);
-    let peak = setting.peak_resistance.get()
-        * draw.general(Which::BridgeResistance, &constant::BRIDGE_RESISTANCE);
+    let coefficient = draw.general(&constant::LEAST_FORCE);
+    let peak = setting.peak_resistance.get() * draw.general(&constant::BRIDGE_RESISTANCE);
     let falling = bowing::effective_speed(speed, beta, constant::FRICTION_SPEED);
     out.put(
         Property::GreatestForceFalling,
         bowing::greatest_force(s.impedance, falling, beta, rest, slide).get(),
     );
-    out.put(Property::TorsionQ, draw.general(Which::TorsionQ, &constant::TORSION_Q));
+    out.put(Property::TorsionQ, draw.general(&constant::TORSION_Q));
     out.put(Property::GreatestForce, greatest.get());
     out.put(Property::LeastForce, least.get());
     out.put(
@@ -142,8 +141,7 @@ fn put_sound(
     let first = partial(s, setting, draw, 1);
     out.put(Property::Loss, first.on_rigid_ends.get());
     out.put(Property::Ring, first.ring);
-    let windings =
-        s.windings.torsion * draw.general(Which::WindingTorsion, &constant::WINDING_TORSION);
+    let windings = s.windings.torsion * draw.general(&constant::WINDING_TORSION);
     let twist = core_torsion(construction, &s.core, draw) + windings;
     let d = s.core.diameter.get();
     let inertia = s.core.mass.get() * d * d / 8.0 + s.windings.inertia;
@@ -162,8 +160,7 @@ fn put_answer(
     s: &AtPitch,
     like: Option<&Values>,
 ) {
-    let peak = setting.peak_resistance.get()
-        * draw.general(Which::BridgeResistance, &constant::BRIDGE_RESISTANCE);
+    let peak = setting.peak_resistance.get() * draw.general(&constant::BRIDGE_RESISTANCE);
     let body = Body::on(setting.body, s.resistance.get(), peak);
     let footing = Footing::of(&body, setting.body, setting.pitch.get());
     let z = s.impedance.get();
@@ -200,18 +197,16 @@ fn put_time(
 ) {
     let m = construction.core.material;
     let loss = settling::loss_per_decade(Ratio::new(draw.core(m, Which::Creep)));
-    let seated = Day::new(
-        draw.general(Which::Seating, seating(&construction.core, construction.is_wound())),
-    );
+    let seated = Day::new(draw.general(seating(&construction.core, construction.is_wound())));
     let once = match construction.core.build {
-        Build::Strand { .. } => draw.general(Which::Constructional, &constant::CONSTRUCTIONAL),
+        Build::Strand { .. } => draw.general(&constant::CONSTRUCTIONAL),
         Build::Solid | Build::Multifilament { .. } | Build::Twisted { .. } => 0.0,
     };
     let warmth = climate::from_temperature(
         s.axial,
         s.tension,
         draw.core(m, Which::Expansion),
-        draw.general(Which::BodyExpansion, &constant::BODY_EXPANSION),
+        draw.general(&constant::BODY_EXPANSION),
         draw.core(m, Which::Softening),
         setting.temperature_swing,
     );
@@ -219,15 +214,14 @@ fn put_time(
     let by_mass = climate::from_water(water, setting.humidity, setting.humidity_swing).get();
     let moisture = by_mass * draw.core(m, Which::Moisture);
     let swing = setting.humidity_swing.get();
-    let movement = draw.general(Which::BodyMovement, &constant::BODY_MOVEMENT) * swing
-        / constant::BODY_MOVEMENT_SWING;
+    let movement = draw.general(&constant::BODY_MOVEMENT) * swing / constant::BODY_MOVEMENT_SWING;
     let body = climate::from_body(s.axial, s.tension, Ratio::new(movement)).get();
     let ratchet = if m.class == Class::Gut {
-        draw.general(Which::Ratchet, &constant::RATCHET) * swing / constant::RATCHET_SWING
+        draw.general(&constant::RATCHET) * swing / constant::RATCHET_SWING
     } else {
         0.0
     };
-    let seats = draw.general(Which::SeatDrift, &constant::SEAT_DRIFT);
+    let seats = draw.general(&constant::SEAT_DRIFT);
     out.put(Property::LossPerDecade, loss.get());
     out.put(Property::SettlingDays, settling::days(loss, Cent::new(SETTLED_WITHIN), seated).get());
     out.put(
@@ -239,10 +233,7 @@ fn put_time(
     out.put(Property::DriftBody, body);
     out.put(Property::DriftRatchet, ratchet);
     out.put(Property::DriftSeats, seats);
-    out.put(
-        Property::DriftTransient,
-        by_mass * draw.general(Which::Transient, &constant::TRANSIENT),
-    );
+    out.put(Property::DriftTransient, by_mass * draw.general(&constant::TRANSIENT));
     out.put(Property::Drift, warmth.get() + moisture + body + ratchet + seats);
 }
 

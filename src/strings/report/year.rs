@@ -11,9 +11,8 @@ use super::Estimate;
 use super::at_pitch::at_pitch;
 use super::moved::moved;
 use super::values::water_of;
-use crate::constant;
+use crate::constant::{self, Which};
 use crate::construction::Construction;
-use crate::draw::Which;
 use crate::physics::climate;
 use crate::quantity::{Celsius, Ratio};
 use crate::setting::Setting;
@@ -51,8 +50,8 @@ pub fn year(construction: &Construction, setting: &Setting) -> [Month; MONTHS] {
         let s = at_pitch(construction, setting, draw);
         let expansion = draw.core(m, Which::Expansion);
         let softening = draw.core(m, Which::Softening);
-        let body = draw.general(Which::BodyExpansion, &constant::BODY_EXPANSION);
-        let moves = draw.general(Which::BodyMovement, &constant::BODY_MOVEMENT);
+        let body = draw.general(&constant::BODY_EXPANSION);
+        let moves = draw.general(&constant::BODY_MOVEMENT);
         let left = draw.core(m, Which::Moisture);
         let water = water_of(m, draw);
         core::array::from_fn::<f64, MONTHS, _>(|i| {
