@@ -96,11 +96,17 @@ pub fn broken(construction: &Construction) -> Option<Limit> {
         if !outer.metal.outer {
             return Some(Limit::OuterMetal);
         }
-        if !within(d / construction.outer_diameter().mm(), CORE_SHARE) {
+        if !core_share_is_makeable(core.diameter.get(), construction.outer_diameter().get()) {
             return Some(Limit::CoreShare);
         }
     }
     None
+}
+
+/// Whether a core of that diameter is neither too thin nor too thick under windings up to that outer diameter.
+#[must_use]
+pub fn core_share_is_makeable(diameter: f64, outer: f64) -> bool {
+    within(diameter / outer, CORE_SHARE)
 }
 
 /// Whether a strand of that diameter and layout has wires that are drawn.

@@ -187,7 +187,7 @@ fn with_strings_that_stay_it_agrees_with_trying_every_set() {
 /// The terms of the pairs of which both strings are to be found.
 fn open_terms(problem: &Problem, set: &[Contender]) -> f64 {
     let pairs = set.windows(2).zip(neighbours::Step::all(problem));
-    pairs.map(|(c, step)| step.term(&c[0], &c[1])).sum()
+    pairs.map(|(c, step)| step.term(c[0].point(), c[1].point())).sum()
 }
 
 /// However little work is allowed, the best set is worth no more than the bound that comes with the one found.

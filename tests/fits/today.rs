@@ -3,9 +3,9 @@
 use protocol::reply::{Fit, Reply};
 use protocol::request::{AlsoTuned, Answers, FitRequest, Request, StringAnswer, Today};
 use strings::construction::Construction;
+use strings::fit::admission::Exclusion;
 use strings::fit::answers::Bother;
-use strings::fit::candidates::Exclusion;
-use strings::fit::{self, complaint, limits};
+use strings::fit::{self, admission, complaint};
 use strings::instrument;
 use strings::precedent::SetUp;
 use strings::quantity::{Day, Hertz};
@@ -151,11 +151,11 @@ fn who_insists_on_settling_gets_nothing_that_hardly_does() {
             |c: &Construction| report::chance_settled(&c.core, c.is_wound(), Day::new(days));
         for found in &fitting.found {
             for candidate in &found.made {
-                assert!(chance(&candidate.construction) >= limits::LEAST_CHANCE, "{days} days");
+                assert!(chance(&candidate.construction) >= admission::LEAST_CHANCE, "{days} days");
             }
         }
         for candidate in fitting.told.iter().flatten() {
-            assert!(chance(&candidate.construction) >= limits::LEAST_CHANCE, "{days} days");
+            assert!(chance(&candidate.construction) >= admission::LEAST_CHANCE, "{days} days");
         }
         let left_out = fitting.found.iter().flat_map(|f| &f.excluded);
         let by_time = left_out.filter(|(why, _)| *why == Exclusion::NotSettled).count();
@@ -173,7 +173,7 @@ fn who_insists_on_settling_gets_nothing_that_hardly_does() {
             if whole {
                 // The day is a small whole number.
                 let chance = string.report.nights[days as usize - 1].chance;
-                assert_eq!(warned, chance < limits::SURE_CHANCE, "{days} days, string {i}");
+                assert_eq!(warned, chance < admission::SURE_CHANCE, "{days} days, string {i}");
             }
         }
     }
@@ -221,7 +221,7 @@ fn a_historical_tailpiece_takes_nothing_that_needs_a_fine_tuner() {
             let peg = report::report(&candidate.construction, &string.setting)
                 .get(report::Property::Peg)
                 .value;
-            assert!(peg <= limits::MOST_ON_A_PEG + 1e-9, "{peg} cents a degree");
+            assert!(peg <= admission::MOST_ON_A_PEG + 1e-9, "{peg} cents a degree");
         }
     }
     for (told, string) in historical.told.iter().zip(&historical.problem.strings) {
@@ -229,7 +229,7 @@ fn a_historical_tailpiece_takes_nothing_that_needs_a_fine_tuner() {
             let peg = report::report(&candidate.construction, &string.setting)
                 .get(report::Property::Peg)
                 .value;
-            assert!(peg <= limits::MOST_ON_A_PEG + 1e-9, "{peg} cents a degree");
+            assert!(peg <= admission::MOST_ON_A_PEG + 1e-9, "{peg} cents a degree");
         }
     }
 }

@@ -302,10 +302,9 @@ impl<'a> Branches<'a> {
             if load + c.tension + self.lightest[i + 1] > self.wanted.most_load {
                 continue;
             }
-            let neighbour = self
-                .path
-                .last()
-                .map_or(0.0, |last| self.steps[i - 1].term(&self.lists[i - 1][*last], c));
+            let neighbour = self.path.last().map_or(0.0, |last| {
+                self.steps[i - 1].term(self.lists[i - 1][*last].point(), c.point())
+            });
             if sum + neighbour + most + left <= worth {
                 continue;
             }
@@ -395,7 +394,7 @@ impl Below<'_> {
             if tried == TRIED {
                 break;
             }
-            best = best.max(worth + self.step.term(upper, &self.list[*k]));
+            best = best.max(worth + self.step.term(upper.point(), self.list[*k].point()));
         }
         let Step::Usual(step) = self.step else { return best };
         let tree = tree.get_or_init(|| {

@@ -13,8 +13,9 @@ use crate::precedent::{self, Bands, Grade};
 use crate::quantity::{Degree, KilogramPerCubicMetre, KilogramPerMetre, Metre, Newton, Ratio};
 use crate::report::{Lean, LeanCore};
 
+use super::admission::{self, Exclusion};
 use super::desirability::Desirabilities;
-use super::limits;
+
 use super::problem::{Problem, StringProblem};
 use super::score::{self, Judge, JudgedCore};
 
@@ -45,62 +46,6 @@ pub struct Candidate {
     pub penalty: f64,
     /// Weighted sum of the logarithms over the weights before any answer, less the penalty.
     pub score: f64,
-}
-
-/// Why a construction was left out.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Exclusion {
-    /// Cannot be made.
-    NotMakeable(Limit),
-    /// Gut, and nothing from animals is wished.
-    Animal,
-    /// Nickel under the fingers.
-    Nickel,
-    /// No steel in the core for a magnetic pickup.
-    Pickup,
-    /// Another family was asked for.
-    OtherFamily,
-    /// Nobody we know of makes the family here.
-    NobodyMakesIt,
-    /// Tension outside what is made.
-    Tension,
-    /// Gauge outside what is made, and what grooves take.
-    Gauge,
-    /// Stretch outside what is made.
-    Stretch,
-    /// Winding share outside what is made.
-    WindingShare,
-    /// Too near to breaking.
-    Breaking,
-    /// Hardly settled by the day on which it must be.
-    NotSettled,
-    /// At fault in the same way as the string that bothers.
-    SameFault,
-    /// Cannot be tuned on the peg alone, and there is no fine tuner.
-    NeedsFineTuner,
-}
-
-impl Exclusion {
-    /// The key by which replies name it.
-    #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::NotMakeable(_) => "not-makeable",
-            Self::Animal => "animal",
-            Self::Nickel => "nickel",
-            Self::Pickup => "pickup",
-            Self::OtherFamily => "other-family",
-            Self::NobodyMakesIt => "nobody-makes-it",
-            Self::Tension => "tension",
-            Self::Gauge => "gauge",
-            Self::Stretch => "stretch",
-            Self::WindingShare => "winding-share",
-            Self::Breaking => "breaking",
-            Self::NotSettled => "not-settled",
-            Self::SameFault => "same-fault",
-            Self::NeedsFineTuner => "needs-fine-tuner",
-        }
-    }
 }
 
 /// A string that is made.
@@ -225,7 +170,7 @@ pub fn look(problem: &Problem, string: &StringProblem) -> Found {
         let place = At { problem, string, bands };
         for (material, build) in arrangements(family) {
             let plain = family.is_plain();
-            if let Some(why) = limits::of_core(problem, material, build, !plain) {
+            if let Some(why) = admission::of_core(problem, material, build, !plain) {
                 found.exclude(why);
                 continue;
             }
@@ -269,8 +214,8 @@ fn wind(found: &mut Found, place: &At, core: Core) {
             continue;
         }
         for outer in metals().filter(|m| m.outer) {
-            if place.problem.nickel_free && !outer.nickel_free {
-                found.exclude(Exclusion::Nickel);
+            if let Some(why) = admission::of_metal(place.problem, outer) {
+                found.exclude(why);
                 continue;
             }
             if let Some(layer) = layer(outer, core.diameter, winding) {
@@ -320,50 +265,22 @@ fn shaped(
     is_made.then_some(Winding { metal, form, thickness, bedding: NO_BEDDING, gap: NO_GAP })
 }
 
-/// The hard limits of a construction whose numbers are known; `None` when it keeps them all.
-#[must_use]
-pub fn excluded(construction: &Construction, lean: &Lean, bands: &Bands) -> Option<Exclusion> {
-    let outside = |value: f64, band: (f64, f64)| value < band.0 || value > band.1;
-    // Gauges stand on hundredths of a millimetre: a nanometre tells them apart from rounding.
-    if outside(lean.gauge, (bands.gauge.0 - 1e-9, bands.gauge.1 + 1e-9)) {
-        Some(Exclusion::Gauge)
-    } else if outside(lean.tension, bands.tension) {
-        Some(Exclusion::Tension)
-    } else if outside(lean.stretch, bands.stretch) {
-        Some(Exclusion::Stretch)
-    } else if outside(lean.winding_share, bands.winding_share) {
-        Some(Exclusion::WindingShare)
-    } else if lean.breaking_share > bands.breaking_share {
-        Some(Exclusion::Breaking)
-    } else {
-        makeable::broken(construction).map(Exclusion::NotMakeable)
-    }
-}
-
 fn admit(found: &mut Found, place: &At, core: &LeanCore, of: Core, windings: &[Winding]) {
     let construction = Construction::of(of, windings);
     let lean = core.wound(windings);
-    if let Some(why) = excluded(&construction, &lean, &place.bands) {
-        return found.exclude(why);
+    let family = construction.family();
+    let outer = windings.last().map(|w| w.metal);
+    let grade = match admission::of_made(place.string, &place.bands, &construction, &lean) {
+        Some(why) => Err(why),
+        None => admission::grade(place.string, family, &place.bands, outer),
+    };
+    match grade {
+        Ok(grade) => {
+            found.examined += 1;
+            found.made.push(Made { construction, family, grade, bands: place.bands, lean });
+        }
+        Err(why) => found.exclude(why),
     }
-    if let Some(why) = limits::of_string(place.string, &limits::Numbers::of(&construction, &lean)) {
-        return found.exclude(why);
-    }
-    let covering = windings.last().map_or(Grade::Everyday, |w| {
-        precedent::metal_grade(place.string.position, construction.family(), w.metal)
-    });
-    // An unusual metal on a family that is itself made only sometimes: nobody we know of makes that.
-    if place.bands.grade == Grade::Sometimes && covering == Grade::Sometimes {
-        return found.exclude(Exclusion::NobodyMakesIt);
-    }
-    found.examined += 1;
-    found.made.push(Made {
-        construction,
-        family: construction.family(),
-        grade: place.bands.grade.max(covering),
-        bands: place.bands,
-        lean,
-    });
 }
 
 /// A string, judged by what this person wishes.

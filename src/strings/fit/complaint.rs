@@ -10,7 +10,7 @@ use crate::construction::Family;
 use crate::report::{Estimate, Property};
 
 use super::answers::{Bother, Room, WhoTunes};
-use super::limits::Fault;
+use super::flaw::Flaw;
 use super::neighbours;
 use super::problem::{Problem, StringProblem};
 use super::today::Today;
@@ -20,7 +20,7 @@ words! {
     Cause {
         /// On long enough to be worn.
         OldString = "old-string",
-        /// A fault from the start.
+        /// Faulty from the start.
         FaultyString = "faulty-string",
         /// The winding is loose or has a gap.
         WindingOpen = "winding-open",
@@ -489,27 +489,27 @@ pub fn findings(problem: &Problem, today: &[Option<Today>]) -> Vec<Finding> {
         .collect()
 }
 
-/// What is at fault with single strings, by the first causes of the complaints about them, where another string
-/// mends it.
+/// What is wrong with single strings, by the first causes of the complaints about them, where another string
+/// would be better.
 #[must_use]
-pub fn faults(findings: &[Finding], today: &[Option<Today>]) -> Vec<(usize, Fault)> {
+pub fn flaws(findings: &[Finding], today: &[Option<Today>]) -> Vec<(usize, Flaw)> {
     let of = |finding: &Finding| {
         let (i, first) = (finding.string?, finding.causes.first()?);
         let now = today.get(i)?.as_ref()?;
         let number = |property: Property| now.report.get(property).value;
-        let fault = match first.cause {
+        let flaw = match first.cause {
             Cause::SweatEatsWinding => {
-                Fault::Metal(now.string.construction.outer_winding()?.metal.key)
+                Flaw::Metal(now.string.construction.outer_winding()?.metal.key)
             }
-            Cause::TorsionWhistle | Cause::DrinksHumidity => Fault::Family(now.string.family),
-            Cause::KindTooBright => Fault::Shine(number(Property::Brilliance)),
-            Cause::KindTooDark => Fault::Dullness(number(Property::Brilliance)),
-            Cause::TensionTooHigh => Fault::Tension(number(Property::Tension)),
-            Cause::TensionTooLow => Fault::Slackness(number(Property::Tension)),
-            Cause::NearItsLimit => Fault::Work(number(Property::BreakingShare)),
+            Cause::TorsionWhistle | Cause::DrinksHumidity => Flaw::Family(now.string.family),
+            Cause::KindTooBright => Flaw::Shine(number(Property::Brilliance)),
+            Cause::KindTooDark => Flaw::Dullness(number(Property::Brilliance)),
+            Cause::TensionTooHigh => Flaw::Tension(number(Property::Tension)),
+            Cause::TensionTooLow => Flaw::Slackness(number(Property::Tension)),
+            Cause::NearItsLimit => Flaw::Work(number(Property::BreakingShare)),
             _ => return None,
         };
-        Some((i, fault))
+        Some((i, flaw))
     };
     findings.iter().filter_map(of).collect()
 }

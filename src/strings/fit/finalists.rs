@@ -12,11 +12,11 @@ use crate::quantity::Metre;
 use crate::report::LeanCore;
 
 use super::Fitting;
+use super::admission;
 use super::answers::GaugeClass;
 use super::candidates::{self, Candidate, Made};
 use super::choose::Choice;
 use super::desirability::{self as d, Attribute, COUNT, FLOOR};
-use super::limits;
 use super::neighbours;
 use super::problem::{Problem, Standing, StringProblem};
 use super::score::{self, Arrangement, DRAWS, Judge, JudgedCore, Logs};
@@ -515,14 +515,11 @@ fn beside(fitting: &Fitting, i: usize) -> Vec<Made> {
                     let (thin, thick) = makeable::RIBBON_MM;
                     w.thickness.mm() > thin - 1e-9 && w.thickness.mm() < thick + 1e-9
                 });
-                if !is_rolled || makeable::broken(&construction).is_some() {
+                if !is_rolled {
                     continue;
                 }
                 let lean = lean.wound(&windings);
-                let numbers = limits::Numbers::of(&construction, &lean);
-                if candidates::excluded(&construction, &lean, &c.bands).is_none()
-                    && limits::of_string(string, &numbers).is_none()
-                {
+                if admission::of_made(string, &c.bands, &construction, &lean).is_none() {
                     let (family, grade, bands) = (c.family, c.grade, c.bands);
                     made.push(Made { construction, family, grade, bands, lean });
                 }

@@ -33,6 +33,7 @@ macro_rules! words {
     )*};
 }
 
+pub mod admission;
 pub mod answers;
 pub mod branches;
 pub mod candidates;
@@ -42,8 +43,7 @@ pub mod compare;
 pub mod complaint;
 pub mod desirability;
 pub mod finalists;
-pub mod limits;
-mod lists;
+pub mod flaw;
 pub mod neighbours;
 mod partners;
 pub mod plan;
@@ -57,7 +57,6 @@ pub mod today;
 pub mod turning;
 pub mod verdict;
 pub mod ways;
-mod winding;
 pub mod work;
 
 use crate::construction::Family;
@@ -135,17 +134,17 @@ impl Posed {
         }
         let today = today::all(&problem);
         let findings = complaint::findings(&problem, &today);
-        for (i, fault) in complaint::faults(&findings, &today) {
-            problem.strings[i].faults.push(fault);
+        for (i, flaw) in complaint::flaws(&findings, &today) {
+            problem.strings[i].flaws.push(flaw);
         }
         for (i, found) in found.iter_mut().enumerate() {
-            if problem.strings[i].faults.is_empty() {
+            if problem.strings[i].flaws.is_empty() {
                 continue;
             }
             let other = candidates::look(&problem, &problem.strings[i]);
             if other.made.is_empty() {
                 // Where nothing would mend it, the next best is no worse than what is there.
-                problem.strings[i].faults.clear();
+                problem.strings[i].flaws.clear();
             } else {
                 *found = other;
             }

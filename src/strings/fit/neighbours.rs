@@ -7,7 +7,6 @@
 
 use super::candidates::Candidate;
 use super::problem::{Problem, Standing, StringProblem};
-use super::search::Contender;
 
 /// Ratio of neighbours' tensions, against the usual one, at which the pair term is one unit.
 const TENSION_STEP: f64 = 1.30;
@@ -27,12 +26,6 @@ pub struct Beside {
 
 impl From<&Candidate> for Beside {
     fn from(c: &Candidate) -> Self {
-        Self { tension: c.tension, brightness: c.brightness }
-    }
-}
-
-impl From<&Contender> for Beside {
-    fn from(c: &Contender) -> Self {
         Self { tension: c.tension, brightness: c.brightness }
     }
 }
@@ -132,9 +125,9 @@ impl Step {
 
     /// The term of two neighbours.
     #[must_use]
-    pub fn term(self, upper: &Contender, lower: &Contender) -> f64 {
+    pub fn term(self, upper: Point, lower: Point) -> f64 {
         match self {
-            Self::Usual(step) => upper.point().term(lower.point().plus(step)),
+            Self::Usual(step) => upper.term(lower.plus(step)),
             Self::Uncounted => 0.0,
         }
     }

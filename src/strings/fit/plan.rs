@@ -5,9 +5,9 @@ use crate::material::Class;
 use crate::precedent::{self, SetUp};
 use crate::report::{Property, Report};
 
+use super::admission;
 use super::answers::Now;
 use super::candidates::Candidate;
-use super::limits;
 use super::problem::{Problem, Standing, StringProblem};
 use super::today::{Today, class_of};
 
@@ -155,8 +155,8 @@ pub fn plan(
         for (i, candidate) in strings.iter().enumerate().filter(|(i, _)| is_new(*i)) {
             let core = &candidate.construction.core;
             let chance =
-                limits::chance_of_settling(problem, core, candidate.construction.is_wound());
-            if chance.is_some_and(|chance| chance < limits::SURE_CHANCE) {
+                admission::chance_of_settling(problem, core, candidate.construction.is_wound());
+            if chance.is_some_and(|chance| chance < admission::SURE_CHANCE) {
                 cautions.push((Caution::MayNotSettleInTime, Some(i)));
             }
         }

@@ -13,7 +13,7 @@ use super::answers::{
     Aim, AlsoTuned, Answers, Bother, Budget, Level, Music, Now, Pegs, Room, Today, Tuners, WhoTunes,
 };
 use super::desirability::{self, Attribute};
-use super::limits::{self, Fault};
+use super::flaw::Flaw;
 
 /// Something taken for granted because it was not answered.
 #[derive(Clone, Debug, PartialEq)]
@@ -80,8 +80,8 @@ pub struct StringProblem {
     pub now: Today,
     /// What bothers about this string alone.
     pub bothers: Vec<Bother>,
-    /// What was at fault with today's string, where another is to mend it.
-    pub faults: Vec<Fault>,
+    /// What was wrong with today's string, where another is to be better.
+    pub flaws: Vec<Flaw>,
     /// Whether it stays, is to be found, or only stands between others.
     pub standing: Standing,
 }
@@ -326,7 +326,7 @@ pub fn pose(answers: &Answers) -> Problem {
             brightness_shift: SHADE_OF_A_STEP * wishes.brightness,
             now: own.today,
             bothers: own.bothers,
-            faults: Vec::new(),
+            flaws: Vec::new(),
             standing: if own.keep { Standing::Kept } else { Standing::Open },
         });
     }
@@ -364,7 +364,7 @@ pub fn pose(answers: &Answers) -> Problem {
         magnetic: answers.magnetic_pickup,
         acid_sweat: answers.acid_sweat,
         concert_days: answers.concert_days,
-        settled_by: limits::settled_by(answers.must_settle, answers.concert_days),
+        settled_by: answers.concert_days.filter(|_| answers.must_settle).map(Day::new),
         highest,
         room,
         who_tunes: answers.who_tunes,

@@ -155,7 +155,7 @@ fn most_usual(
     (anybody.animal_free, anybody.nickel_free, anybody.magnetic) = (false, false, false);
     anybody.settled_by = None;
     let mut place = string.clone();
-    (place.family, place.faults) = (Some(family), Vec::new());
+    (place.family, place.flaws) = (Some(family), Vec::new());
     (place.place.highest, place.place.gut_to_its_limit) = (1.0, true);
     // Strings that are not made for a set-up are on it all the same, when it was another before.
     let made_for = [string.place.set_up, SetUp::Modern];

@@ -150,7 +150,7 @@ pub fn meant(answers: &Answers, posed: &Problem, way: u64) -> Problem {
 pub fn as_found(mut problem: Problem, posed: &Problem) -> Problem {
     for (string, found) in problem.strings.iter_mut().zip(&posed.strings) {
         string.usual_brightness = found.usual_brightness;
-        string.faults.clone_from(&found.faults);
+        string.flaws.clone_from(&found.flaws);
         string.standing = found.standing;
     }
     problem

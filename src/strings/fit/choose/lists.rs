@@ -2,11 +2,11 @@
 
 use crate::construction::Family;
 
-use super::branches::Optimum;
-use super::choose::{FIRST_GAP, Spot};
-use super::problem::Problem;
-use super::search::{Best, Contender, Counts, FAMILIES, Floor, SPAN};
-use super::work::Work;
+use super::offer::{FIRST_GAP, Spot};
+use crate::fit::branches::Optimum;
+use crate::fit::problem::Problem;
+use crate::fit::search::{Best, Contender, Counts, FAMILIES, Floor, SPAN};
+use crate::fit::work::Work;
 
 /// A look into every place at one price of a newton.
 pub(super) struct Lists {

@@ -10,35 +10,24 @@ use crate::construction::{Construction, Core, Family, Form, Winding};
 use crate::makeable;
 use crate::material::{self, Metal};
 use crate::physics::tension;
-use crate::precedent::SetUp;
 use crate::quantity::{Metre, Newton, Ratio};
 use crate::report::{Four, LANES, Wound};
 
-use super::limits;
-use super::neighbours::Staying;
-use super::score::{Judge, JudgedCore};
-use super::search::{Bounded, Contender, Counts, Covering, Making, Recipe, Standing};
-use super::space::{self, Stack};
-use super::work::Work;
+use super::bounds::{Bounded, CELLS, Cells};
+use super::contender::{Contender, Counts, Incumbents, Recipe};
+use super::offered::{Covering, Making};
+use crate::fit::admission::{self, Banded};
+use crate::fit::flaw::Numbers;
+use crate::fit::neighbours::Staying;
+use crate::fit::score::{Judge, JudgedCore};
+use crate::fit::space::{self, Stack};
+use crate::fit::work::Work;
 
-/// In how many cells of tension a core is bounded before it is wound.
-const CELLS: usize = 10;
 /// Steps of work that it takes to wind four ribbons, and to judge a string in every draw.
 const WINDING_STEPS: u64 = 6;
 const JUDGING_STEPS: u64 = 40;
 /// Steps of work that it takes to bound a core in its cells.
 const CELL_STEPS: u64 = 300;
-
-/// No string of this core inside its bands is thinner.
-pub(super) fn thinnest(core: &JudgedCore, plain: bool) -> f64 {
-    let diameter = core.central.diameter;
-    if plain {
-        return diameter;
-    }
-    let ribbon = diameter + 2.0 * space::ribbon(0);
-    // The bands allow a nanometre for rounding.
-    ribbon.max(core.arrangement.bands.gauge.0 - 1e-9).max(diameter / makeable::CORE_SHARE.1)
-}
 
 /// Stiffness of a layer as a tube for a modulus of one: π m³ t/8, m its mean diameter.
 fn tube_of_one(under: f64, thickness: f64) -> f64 {
@@ -78,59 +67,8 @@ pub(super) struct Winder<'a> {
     pub(super) staying: &'a Staying,
     pub(super) index: u32,
     pub(super) counts: &'a mut Counts,
-    pub(super) standing: &'a mut Standing,
+    pub(super) incumbents: &'a mut Incumbents,
     pub(super) work: &'a mut Work,
-}
-
-/// The most that a core can be worth in each cell of its tensions, by what its pull and by what the bow decides.
-#[derive(Clone, Debug)]
-pub(super) struct Cells {
-    /// The lowest tension of the first cell, and how wide each is.
-    low: f64,
-    width: f64,
-    pull: [f64; CELLS],
-    bowed: [f64; CELLS],
-    /// What the brightness can be worth in any.
-    pub(super) bright: f64,
-}
-
-impl Cells {
-    fn of(judge: &Judge, core: &JudgedCore, (low, high): (f64, f64)) -> Self {
-        let width = (high - low) / CELLS as f64;
-        let gauge = thinnest(core, false);
-        let bright = core.most_bright(low, high, &[]);
-        let mut cells = Self { low, width, pull: [0.0; CELLS], bowed: [0.0; CELLS], bright };
-        let mut slack = core.row(low);
-        for cell in 0..CELLS {
-            let ends = cells.ends(cell);
-            let taut = core.row(ends.1);
-            cells.pull[cell] = core.fixed() + core.most(&slack, &taut);
-            cells.bowed[cell] = core.most_bowed(ends.0, ends.1, gauge, judge.stiffest_of_all());
-            slack = taut;
-        }
-        cells
-    }
-
-    fn ends(&self, cell: usize) -> (f64, f64) {
-        (self.low + self.width * cell as f64, self.low + self.width * (cell + 1) as f64)
-    }
-
-    /// The most of any cell, whatever it costs.
-    fn top(&self) -> f64 {
-        self.pull.iter().zip(&self.bowed).map(|(a, b)| a + b).fold(f64::NEG_INFINITY, f64::max)
-    }
-
-    /// The most of any cell beside the strings that stay, less its price: of both together, and of the pull alone.
-    pub(super) fn most(&self, price: f64, staying: &Staying) -> (f64, f64) {
-        let (mut most, mut most_pull) = (f64::NEG_INFINITY, f64::NEG_INFINITY);
-        for cell in 0..CELLS {
-            let ends = self.ends(cell);
-            let price = price * ends.0 - staying.most(ends.0, ends.1);
-            most = most.max(self.pull[cell] + self.bowed[cell] - price);
-            most_pull = most_pull.max(self.pull[cell] - price);
-        }
-        (most, most_pull)
-    }
 }
 
 /// Tubes of up to three layers for a modulus of one, each with its metal's place.
@@ -148,7 +86,7 @@ impl Winder<'_> {
         let Some(covering) = making.coverings.first() else { return };
         self.counts.wound += 1;
         let sound = self.core.central.sounding(&self.core.central.bare(), false);
-        if !self.inside(tension, gauge, 0.0) || self.is_ruled_out(None, tension, sound.brilliance) {
+        if !self.is_admitted(None, (tension, sound.brilliance), gauge, 0.0) {
             return;
         }
         self.counts.inside += 1;
@@ -168,7 +106,7 @@ impl Winder<'_> {
         let (ln_tension, family) = (libm::log(tension), self.family());
         let alone =
             Contender { score, staying: 0.0, tension, ln_tension, brightness, family, recipe };
-        self.standing.keep(alone.beside(self.staying));
+        self.incumbents.keep(alone.beside(self.staying));
     }
 
     /// Winds the core with every covering that could still count.
@@ -177,12 +115,12 @@ impl Winder<'_> {
             self.work.take(CELL_STEPS);
             Cells::of(self.judge, self.core, self.bounded.tension)
         });
-        let most = cells.most(self.standing.price, self.staying);
+        let most = cells.most(self.incumbents.price, self.staying);
         for (index, covering) in making.coverings.iter().enumerate() {
-            if most.0 + cells.bright + covering.worth < self.standing.least(self.family()) {
+            if most.0 + cells.bright + covering.worth < self.incumbents.least(self.family()) {
                 break;
             }
-            if self.standing.is_out(self.work) {
+            if self.incumbents.is_out(self.work) {
                 break;
             }
             // There are a few hundred coverings.
@@ -206,7 +144,7 @@ impl Winder<'_> {
         self.work.take(WINDING_STEPS);
         let bright = self.core.most_bright(low, high, &tubes[..=layers]);
         let (most, most_pull) = most;
-        let least = self.standing.least(self.family());
+        let least = self.incumbents.least(self.family());
         if most + bright + covering.worth < least {
             return;
         }
@@ -231,9 +169,7 @@ impl Winder<'_> {
             for lane in 0..LANES.min((last - from + 1) as usize) {
                 self.counts.wound += 1;
                 let (tension, gauge, mass) = (tensions[lane], gauges[lane], masses[lane]);
-                if !self.inside(tension, gauge, mass)
-                    || self.is_ruled_out(Some(outer), tension, brilliances[lane])
-                {
+                if !self.is_admitted(Some(outer), (tension, brilliances[lane]), gauge, mass) {
                     continue;
                 }
                 self.counts.inside += 1;
@@ -242,8 +178,8 @@ impl Winder<'_> {
                     self.staying.term(libm::log(tension), brightness)
                 };
                 let staying = if self.staying.are_none() { 0.0 } else { staying() };
-                let least =
-                    self.standing.least(self.family()) + self.standing.price * tension - staying;
+                let least = self.incumbents.least(self.family()) + self.incumbents.price * tension
+                    - staying;
                 // A whole number from 0 on.
                 let cell = ((tension - low) / (high - low) * CELLS as f64) as usize;
                 let cell = cell.min(CELLS - 1);
@@ -281,12 +217,12 @@ impl Winder<'_> {
     /// than it could be worth.
     fn tautest(&self, covering: &Covering, cells: &Cells) -> f64 {
         let (_, high) = self.bounded.tension;
-        let price = self.standing.price;
-        if price <= 0.0 || !self.standing.is_for_the_best() {
+        let price = self.incumbents.price;
+        if price <= 0.0 || !self.incumbents.is_for_the_best() {
             return high;
         }
         let top = cells.top() + cells.bright + covering.worth;
-        high.min((top - self.standing.least(self.family())) / price)
+        high.min((top - self.incumbents.least(self.family())) / price)
     }
 
     /// The thinnest and the thickest step of the outermost ribbon that keep to the bands and pull no more than `taut`.
@@ -332,35 +268,35 @@ impl Winder<'_> {
         (wound, tubes, u.layers)
     }
 
-    /// Whether the person, the instrument or the day rules it out.
-    fn is_ruled_out(&self, outer: Option<&Metal>, tension: f64, brilliance: f64) -> bool {
-        let string = self.judge.string;
-        // Most questions rule nothing out string by string.
-        if string.faults.is_empty() && string.place.set_up != SetUp::Historical {
-            return false;
-        }
-        let pulled = self.core.central.pulled(tension);
-        let numbers = limits::Numbers {
-            family: self.family(),
-            metal: outer.map(|metal| metal.key),
-            tension,
-            brilliance,
-            breaking_share: pulled.breaking_share,
-            peg: pulled.peg,
-        };
-        limits::of_string(string, &numbers).is_some()
-    }
-
-    fn inside(&self, tension: f64, gauge: f64, mass: f64) -> bool {
-        let bands = &self.core.arrangement.bands;
+    /// Whether the string may be recommended; of its windings nothing else is open once they are rolled and drawn.
+    fn is_admitted(
+        &self,
+        outer: Option<&Metal>,
+        (tension, brilliance): (f64, f64),
+        gauge: f64,
+        mass: f64,
+    ) -> bool {
         let lean = &self.core.central;
-        let within = |x: f64, band: (f64, f64)| x >= band.0 && x <= band.1;
-        // Gauges stand on hundredths of a millimetre: a nanometre tells them apart from rounding.
-        within(gauge, (bands.gauge.0 - 1e-9, bands.gauge.1 + 1e-9))
-            && within(tension, bands.tension)
-            && within(tension / lean.axial.get(), bands.stretch)
-            && within(mass / (mass + lean.mass), bands.winding_share)
-            && tension <= bands.breaking_share * lean.breaking_force()
-            && (mass <= 0.0 || within(lean.diameter / gauge, makeable::CORE_SHARE))
+        let banded = Banded {
+            gauge,
+            tension,
+            stretch: tension / lean.axial.get(),
+            winding_share: mass / (mass + lean.mass),
+            breaking_share: tension / lean.breaking_force(),
+        };
+        let numbers = || {
+            let pulled = lean.pulled(tension);
+            Numbers {
+                family: self.family(),
+                metal: outer.map(|metal| metal.key),
+                tension,
+                brilliance,
+                breaking_share: pulled.breaking_share,
+                peg: pulled.peg,
+            }
+        };
+        admission::of_bands(&self.core.arrangement.bands, &banded).is_none()
+            && (mass <= 0.0 || makeable::core_share_is_makeable(lean.diameter, gauge))
+            && admission::of_answers(self.judge.string, numbers).is_none()
     }
 }

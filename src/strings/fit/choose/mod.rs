@@ -10,17 +10,21 @@
 //! All of it counts its work. Where that runs out, the best set met is returned with an upper bound: of every string
 //! that was not followed, what it could be worth with the best of all other places.
 
-use core::cell::OnceCell;
+mod lists;
+mod offer;
 
 use crate::construction::Family;
 
+use super::admission::Exclusion;
 use super::branches::{self, DEAREST_NEWTON, Optimum, Wanted};
-use super::candidates::{Candidate, Exclusion, Found};
-use super::lists::{Lists, Tops, kept_at_first};
-use super::neighbours::{self, Staying, Step};
-use super::problem::{Problem, StringProblem};
-use super::search::{Best, Contender, Counts, FAMILIES, Floor, ROUNDING, Recipe, Space};
+use super::candidates::{Candidate, Found};
+use super::neighbours::{self, Step};
+use super::problem::Problem;
+use super::search::{Best, Contender, Counts, FAMILIES, Floor, ROUNDING};
 use super::work::Work;
+use lists::{Lists, Tops, kept_at_first};
+use offer::LOOK_STEPS;
+pub use offer::{FIRST_GAP, Spot, spots};
 
 /// A set: one candidate a string.
 #[derive(Clone, Debug, PartialEq)]
@@ -36,6 +40,7 @@ pub struct Choice {
     /// The pair terms, from the highest pair down.
     pub pairs: Vec<f64>,
 }
+
 /// The outcome of a choice.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Outcome {
@@ -69,8 +74,6 @@ pub enum Obstacle {
     },
 }
 
-/// How far under the best of its family a string is kept before a set is known.
-pub const FIRST_GAP: f64 = 0.016;
 /// How far behind the best set the second one is looked for with a proof, in units of the sum of scores; where the
 /// load decides, it is told of as it is found.
 const REACH: f64 = 0.05;
@@ -78,73 +81,11 @@ const REACH: f64 = 0.05;
 const NEAR: usize = 200;
 /// How many strings of each family are told of.
 const TOLD_OF_A_FAMILY: usize = 8;
-/// Steps of work that the first look into a place may take: some ten times the usual.
-const LOOK_STEPS: u64 = 3_000_000;
 /// Steps of work that the choice among the places may take after that: mostly little, but where the load decides, a
 /// price has to be found for it, and every core of every place is bounded anew.
 const CHOICE_STEPS: u64 = 60_000_000;
 /// Rounds in which a set is bettered string by string where the work has run out; the second changes hardly anything.
 const ROUNDS: usize = 3;
-
-/// What a place offers: everything that can be made for it, or the one string that stays.
-pub struct Spot<'a> {
-    problem: &'a Problem,
-    string: &'a StringProblem,
-    pub(super) fixed: Option<&'a Candidate>,
-    /// The strings that stay beside it.
-    staying: Staying,
-    /// What can be made, laid out when it is first asked for.
-    space: OnceCell<Box<Space<'a>>>,
-}
-
-impl<'a> Spot<'a> {
-    /// The first search of it, before a set is known.
-    #[must_use]
-    pub fn first_look(&self) -> Best {
-        self.look(LOOK_STEPS)
-    }
-
-    /// The same with so many steps of work.
-    #[must_use]
-    pub fn look(&self, steps: u64) -> Best {
-        self.best(0.0, Floor::Under(FIRST_GAP), &mut Work::of(steps))
-    }
-
-    pub(super) fn best(&self, price: f64, floor: Floor, work: &mut Work) -> Best {
-        self.better(&[], price, floor, work)
-    }
-
-    fn better(&self, known: &[Contender], price: f64, floor: Floor, work: &mut Work) -> Best {
-        match self.fixed {
-            Some(there) => Best::only(Contender::from(there).beside(&self.staying)),
-            None => self.space().better(known, price, floor, work),
-        }
-    }
-
-    fn candidate(&self, recipe: Recipe) -> Option<Candidate> {
-        match self.fixed {
-            Some(there) => Some(there.clone()),
-            None => self.space().candidate(recipe),
-        }
-    }
-
-    fn space(&self) -> &Space<'a> {
-        self.space.get_or_init(|| Box::new(Space::new(self.problem, self.string, self.staying)))
-    }
-}
-
-/// What each place offers, where some strings stay.
-#[must_use]
-pub fn spots<'a>(problem: &'a Problem, fixed: &'a [Option<Candidate>]) -> Vec<Spot<'a>> {
-    let spot = |(i, (string, there)): (usize, (&'a StringProblem, &'a Option<Candidate>))| Spot {
-        problem,
-        string,
-        fixed: there.as_ref(),
-        staying: Staying::beside(problem, fixed, i),
-        space: OnceCell::new(),
-    };
-    problem.strings.iter().zip(fixed).enumerate().map(spot).collect()
-}
 
 /// Everything a choice looked at, and what came of it.
 pub struct Chosen {
@@ -376,8 +317,11 @@ fn bettered(problem: &Problem, lists: &Lists, mut set: Optimum) -> Optimum {
         for (i, list) in lists.of.iter().enumerate() {
             let rest = set.load() - set.strings[i].tension;
             let worth = |c: &Contender| {
-                let above = i.checked_sub(1).map_or(0.0, |u| steps[u].term(&set.strings[u], c));
-                let below = set.strings.get(i + 1).map_or(0.0, |l| steps[i].term(c, l));
+                let above = i
+                    .checked_sub(1)
+                    .map_or(0.0, |u| steps[u].term(set.strings[u].point(), c.point()));
+                let below =
+                    set.strings.get(i + 1).map_or(0.0, |l| steps[i].term(c.point(), l.point()));
                 c.worth(0.0) + above + below
             };
             let light = list.iter().filter(|c| rest + c.tension <= problem.most_load);

@@ -1,0 +1,79 @@
+//! What a position offers to the choice of a set: everything that can be made for it, or the one string that stays.
+
+use core::cell::OnceCell;
+
+use crate::fit::candidates::Candidate;
+use crate::fit::neighbours::Staying;
+use crate::fit::problem::{Problem, StringProblem};
+use crate::fit::search::{Best, Contender, Floor, Recipe, Space};
+use crate::fit::work::Work;
+
+/// How far under the best of its family a string is kept before a set is known.
+pub const FIRST_GAP: f64 = 0.016;
+/// Steps of work that the first look into a place may take: some ten times the usual.
+pub(super) const LOOK_STEPS: u64 = 3_000_000;
+/// What a place offers: everything that can be made for it, or the one string that stays.
+pub struct Spot<'a> {
+    problem: &'a Problem,
+    string: &'a StringProblem,
+    pub(super) fixed: Option<&'a Candidate>,
+    /// The strings that stay beside it.
+    staying: Staying,
+    /// What can be made, laid out when it is first asked for.
+    space: OnceCell<Box<Space<'a>>>,
+}
+
+impl<'a> Spot<'a> {
+    /// The first search of it, before a set is known.
+    #[must_use]
+    pub fn first_look(&self) -> Best {
+        self.look(LOOK_STEPS)
+    }
+
+    /// The same with so many steps of work.
+    #[must_use]
+    pub fn look(&self, steps: u64) -> Best {
+        self.best(0.0, Floor::Under(FIRST_GAP), &mut Work::of(steps))
+    }
+
+    pub(super) fn best(&self, price: f64, floor: Floor, work: &mut Work) -> Best {
+        self.better(&[], price, floor, work)
+    }
+
+    pub(super) fn better(
+        &self,
+        known: &[Contender],
+        price: f64,
+        floor: Floor,
+        work: &mut Work,
+    ) -> Best {
+        match self.fixed {
+            Some(there) => Best::only(Contender::from(there).beside(&self.staying)),
+            None => self.space().better(known, price, floor, work),
+        }
+    }
+
+    pub(super) fn candidate(&self, recipe: Recipe) -> Option<Candidate> {
+        match self.fixed {
+            Some(there) => Some(there.clone()),
+            None => self.space().candidate(recipe),
+        }
+    }
+
+    fn space(&self) -> &Space<'a> {
+        self.space.get_or_init(|| Box::new(Space::new(self.problem, self.string, self.staying)))
+    }
+}
+
+/// What each place offers, where some strings stay.
+#[must_use]
+pub fn spots<'a>(problem: &'a Problem, fixed: &'a [Option<Candidate>]) -> Vec<Spot<'a>> {
+    let spot = |(i, (string, there)): (usize, (&'a StringProblem, &'a Option<Candidate>))| Spot {
+        problem,
+        string,
+        fixed: there.as_ref(),
+        staying: Staying::beside(problem, fixed, i),
+        space: OnceCell::new(),
+    };
+    problem.strings.iter().zip(fixed).enumerate().map(spot).collect()
+}
