@@ -93,24 +93,31 @@ pub fn best(
     wanted: &Wanted,
     work: &mut Work,
 ) -> Option<Optimum> {
-    let steps = Step::all(problem);
+    let found = search(&Step::all(problem), lists, wanted, work);
+    let strings: Vec<Contender> = found.path?.iter().zip(lists).map(|(k, list)| list[*k]).collect();
+    let met = Optimum::of(problem, strings);
+    let bound = found.open.max(met.worth);
+    Some(Optimum { proven: found.open == f64::NEG_INFINITY, bound, ..met })
+}
+
+/// The same by its place in each list, where `steps` are counted between neighbours.
+#[must_use]
+pub(super) fn best_path(
+    steps: &[Step],
+    lists: &[Vec<Contender>],
+    wanted: &Wanted,
+    work: &mut Work,
+) -> Option<Vec<usize>> {
+    search(steps, lists, wanted, work).path
+}
+
+fn search(steps: &[Step], lists: &[Vec<Contender>], wanted: &Wanted, work: &mut Work) -> Found {
     let way = if wanted.not_all.is_some() { MUST_DIFFER } else { FREE };
     let open = Wanted { most_load: f64::INFINITY, ..wanted.clone() };
-    let chosen = |found: Found| -> Option<Optimum> {
-        let strings: Vec<Contender> =
-            found.path?.iter().zip(lists).map(|(k, list)| list[*k]).collect();
-        let met = Optimum::of(problem, strings);
-        let bound = found.open.max(met.worth);
-        Some(Optimum { proven: found.open == f64::NEG_INFINITY, bound, ..met })
-    };
-    let free = work.half(|work| Branches::new(lists, &steps, &open, 0.0, work).search(way));
-    if free.is_none() {
-        return None;
-    }
+    let free = work.half(|work| Branches::new(lists, steps, &open, 0.0, work).search(way));
     // Where the work ran out, a set that is light enough may still be met below.
-    let unlimited = chosen(free);
-    if unlimited.as_ref().is_some_and(|set| set.load() <= wanted.most_load) {
-        return unlimited;
+    if free.is_none() || free.load(lists).is_some_and(|load| load <= wanted.most_load) {
+        return free;
     }
     let price = if wanted.price > 0.0 {
         wanted.price
@@ -118,13 +125,13 @@ pub fn best(
         work.half(|work| {
             cheapest(|price| {
                 work.is_out() || {
-                    let load = free_load(lists, &steps, wanted, way, price, work);
+                    let load = free_load(lists, steps, wanted, way, price, work);
                     load <= wanted.most_load
                 }
             })
         })
     };
-    chosen(Branches::new(lists, &steps, wanted, price, work).search(way))
+    Branches::new(lists, steps, wanted, price, work).search(way)
 }
 
 /// About the lowest price of a newton at which a set is light enough, always on the safe side of it.
@@ -160,9 +167,7 @@ fn free_load(
             list.iter().map(|c| Contender { score: c.score - price * c.tension, ..*c }).collect()
         })
         .collect();
-    let found = Branches::new(&paid, steps, &open, 0.0, work).search(way);
-    let path = found.path.unwrap_or_default();
-    path.iter().zip(lists).map(|(k, list)| list[*k].tension).sum()
+    Branches::new(&paid, steps, &open, 0.0, work).search(way).load(lists).unwrap_or_default()
 }
 
 /// What a search met.
@@ -177,6 +182,12 @@ impl Found {
     /// Whether there is no set.
     fn is_none(&self) -> bool {
         self.path.is_none() && self.open == f64::NEG_INFINITY
+    }
+
+    /// The total tension of the set, if one was found.
+    fn load(&self, lists: &[Vec<Contender>]) -> Option<f64> {
+        let path = self.path.as_ref()?;
+        Some(path.iter().zip(lists).map(|(k, list)| list[*k].tension).sum())
     }
 }
 

@@ -14,13 +14,14 @@ use crate::report::LeanCore;
 use super::Fitting;
 use super::admission;
 use super::answers::GaugeClass;
+use super::branches::{self, Wanted};
 use super::candidates::{self, Candidate, Made};
 use super::choose::Choice;
 use super::desirability::{self as d, Attribute, COUNT, FLOOR};
-use super::neighbours;
+use super::neighbours::Step;
 use super::problem::{Problem, Standing, StringProblem};
 use super::score::{self, Arrangement, DRAWS, Judge, JudgedCore, Logs};
-use super::search::FAMILIES;
+use super::search::{Contender, FAMILIES};
 use super::shopping;
 use super::space;
 use super::work::Work;
@@ -37,9 +38,6 @@ const RIBBONS: i32 = 8;
 const ASKED: usize = 20;
 /// Steps of work that it takes to judge a string in every draw.
 const JUDGING_STEPS: u64 = 100;
-/// Halvings of the price of a newton where the load decides; the bound is right at any price.
-const HALVINGS: u32 = 8;
-
 /// Cores of one arrangement, and the finalists on each diameter of it.
 #[derive(Clone, Debug)]
 struct Cores {
@@ -66,8 +64,8 @@ pub struct Finalists<'a> {
     pub fitting: &'a Fitting,
     /// One list for each place, the highest string first.
     pub lists: Vec<Shortlist>,
-    /// Terms of each string with each of the next place's.
-    pairs: Vec<Vec<f64>>,
+    contenders: Vec<Vec<Contender>>,
+    steps: Vec<Step>,
 }
 
 /// A number for each string of each list.
@@ -150,7 +148,8 @@ impl<'a> Finalists<'a> {
                 Shortlist::new(strings)
             })
             .collect();
-        let mut finalists = Self { fitting, pairs: pairs(problem, &lists), lists };
+        let (contenders, steps) = (contenders(&lists), Step::with_kept(problem));
+        let mut finalists = Self { fitting, lists, contenders, steps };
         finalists.leave_out_what_was_never_seen(work);
         finalists
     }
@@ -179,7 +178,7 @@ impl<'a> Finalists<'a> {
                 scores[i].clear();
             }
             self.lists[i] = Shortlist::new(strings);
-            self.pairs = pairs(problem, &self.lists);
+            self.contenders[i].remove(k);
         }
     }
 
@@ -217,125 +216,29 @@ impl<'a> Finalists<'a> {
             .collect()
     }
 
-    fn count(&self, i: usize) -> usize {
-        self.lists[i].strings.len()
-    }
-
-    fn score(&self, scores: &Scores, i: usize, k: usize) -> f64 {
-        scores[i].get(k).copied().unwrap_or_default()
-    }
-
-    fn pair(&self, i: usize, upper: usize, lower: usize) -> f64 {
-        self.pairs[i][upper * self.count(i + 1) + lower]
-    }
-
-    fn tension(&self, i: usize, k: usize) -> f64 {
-        self.lists[i].strings[k].tension
-    }
-
-    fn load(&self, set: &[usize]) -> f64 {
-        set.iter().enumerate().map(|(i, k)| self.tension(i, *k)).sum()
-    }
-
     /// What a set is worth.
     #[must_use]
     pub fn worth(&self, scores: &Scores, set: &[usize]) -> f64 {
-        let own: f64 = set.iter().enumerate().map(|(i, k)| self.score(scores, i, *k)).sum();
-        let steps = set.windows(2).enumerate();
-        own + steps.map(|(i, both)| self.pair(i, both[0], both[1])).sum::<f64>()
+        let own: f64 = set.iter().zip(scores).filter_map(|(k, scores)| scores.get(*k)).sum();
+        let points = |i: usize| self.contenders[i][set[i]].point();
+        let steps = self.steps.iter().enumerate();
+        own + steps.map(|(i, step)| step.term(points(i), points(i + 1))).sum::<f64>()
     }
 
-    /// For every place and string: the most that it and all below it can be worth, where a newton costs so much.
-    fn completions(&self, scores: &Scores, price: f64, work: &mut Work) -> Vec<Vec<(f64, usize)>> {
-        let places = self.lists.len();
-        work.take(self.pairs.iter().map(|pairs| pairs.len() as u64 / 4).sum());
-        let mut most: Vec<Vec<(f64, usize)>> = vec![Vec::new(); places];
-        for i in (0..places).rev() {
-            most[i] = (0..self.count(i))
-                .map(|k| {
-                    let own = self.score(scores, i, k) - price * self.tension(i, k);
-                    if i + 1 == places {
-                        return (own, 0);
-                    }
-                    let mut best = (f64::NEG_INFINITY, 0);
-                    for (lower, (worth, _)) in most[i + 1].iter().enumerate() {
-                        let with = worth + self.pair(i, k, lower);
-                        if with > best.0 {
-                            best = (with, lower);
-                        }
-                    }
-                    (own + best.0, best.1)
-                })
-                .collect();
-        }
-        most
-    }
-
-    /// The best set whatever its load, where a newton costs so much.
-    fn unlimited(most: &[Vec<(f64, usize)>]) -> Vec<usize> {
-        let mut set = Vec::with_capacity(most.len());
-        let mut at = 0;
-        let mut best = f64::NEG_INFINITY;
-        for (k, (worth, _)) in most.first().into_iter().flatten().enumerate() {
-            if *worth > best {
-                (best, at) = (*worth, k);
-            }
-        }
-        for list in most {
-            set.push(at);
-            at = list.get(at).map_or(0, |(_, next)| *next);
-        }
-        set
-    }
-
-    /// The best set of the lists under a limit of load: exact unless the work runs out. Of equals the chosen one comes
-    /// first. `None` if no set is light enough.
+    /// The best set of the lists under a limit of load: exact unless the work runs out. `None` if no set is light
+    /// enough.
     #[must_use]
     pub fn best(&self, scores: &Scores, most_load: f64, work: &mut Work) -> Option<Vec<usize>> {
-        let free = Self::unlimited(&self.completions(scores, 0.0, work));
-        if self.load(&free) <= most_load {
-            return Some(free);
-        }
-        // A price at which the load is kept gives a set to beat, and a bound that is close to it.
-        let (mut cheap, mut dear) = (0.0, 1e-4);
-        let mut held = None;
-        for _ in 0..40 {
-            let set = Self::unlimited(&self.completions(scores, dear, work));
-            if self.load(&set) <= most_load {
-                held = Some(set);
-                break;
-            }
-            (cheap, dear) = (dear, 2.0 * dear);
-        }
-        let mut best = held?;
-        for _ in 0..HALVINGS {
-            if work.is_out() {
-                break;
-            }
-            let between = (cheap + dear) / 2.0;
-            let set = Self::unlimited(&self.completions(scores, between, work));
-            if self.load(&set) <= most_load {
-                dear = between;
-                if self.worth(scores, &set) >= self.worth(scores, &best) {
-                    best = set;
-                }
-            } else {
-                cheap = between;
-            }
-        }
-        let mut branches = Branches {
-            of: self,
-            scores,
-            most_load,
-            price: dear,
-            most: self.completions(scores, dear, work),
-            worth: self.worth(scores, &best),
-            best,
-            path: Vec::new(),
-            work,
+        let scored = |(list, scores): (&Vec<Contender>, &Vec<f64>)| {
+            let of = |(k, c): (usize, &Contender)| Contender {
+                score: scores.get(k).copied().unwrap_or_default(),
+                ..*c
+            };
+            list.iter().enumerate().map(of).collect()
         };
-        branches.descend(0.0, 0.0);
-        Some(branches.best)
+        let lists: Vec<Vec<Contender>> = self.contenders.iter().zip(scores).map(scored).collect();
+        let wanted = Wanted { most_load, ..Wanted::default() };
+        branches::best_path(&self.steps, &lists, &wanted, work)
     }
 
     /// The families of a set of the lists, the highest string first.
@@ -351,64 +254,9 @@ impl<'a> Finalists<'a> {
     }
 }
 
-/// Terms of each string of a list with each of the next list's.
-fn pairs(problem: &Problem, lists: &[Shortlist]) -> Vec<Vec<f64>> {
-    lists
-        .windows(2)
-        .zip(problem.strings.windows(2))
-        .map(|(lists, strings)| {
-            let below = &lists[1].strings;
-            let of = |upper: &Candidate| -> Vec<f64> {
-                let term = |lower: &Candidate| {
-                    neighbours::pair(upper.into(), lower.into(), &strings[0], &strings[1])
-                };
-                below.iter().map(term).collect()
-            };
-            lists[0].strings.iter().flat_map(of).collect()
-        })
-        .collect()
-}
-
-/// Follows every set that could still be better than the best one known.
-struct Branches<'a, 'b, 'c> {
-    of: &'b Finalists<'a>,
-    scores: &'b Scores,
-    most_load: f64,
-    price: f64,
-    most: Vec<Vec<(f64, usize)>>,
-    worth: f64,
-    best: Vec<usize>,
-    path: Vec<usize>,
-    work: &'c mut Work,
-}
-
-impl Branches<'_, '_, '_> {
-    fn descend(&mut self, sum: f64, load: f64) {
-        let i = self.path.len();
-        if i == self.of.lists.len() {
-            if sum > self.worth {
-                (self.worth, self.best) = (sum, self.path.clone());
-            }
-            return;
-        }
-        self.work.take(1 + self.of.count(i) as u64 / 4);
-        for k in 0..self.of.count(i) {
-            if self.work.is_out() {
-                return;
-            }
-            let load = load + self.of.tension(i, k);
-            let step = self.path.last().map_or(0.0, |above| self.of.pair(i - 1, *above, k));
-            // What lies below pays for its tension, and may spend what is left of the load.
-            let open = self.price * (self.most_load - load);
-            let own = self.price * self.of.tension(i, k);
-            if load > self.most_load || sum + step + self.most[i][k].0 + own + open <= self.worth {
-                continue;
-            }
-            self.path.push(k);
-            self.descend(sum + step + self.of.score(self.scores, i, k), load);
-            self.path.pop();
-        }
-    }
+/// What the choice needs of the strings of each list; their scores are open.
+fn contenders(lists: &[Shortlist]) -> Vec<Vec<Contender>> {
+    lists.iter().map(|list| list.strings.iter().map(Contender::from).collect()).collect()
 }
 
 /// What the choice of a sampled string needs: logarithms of desirabilities, tension and shade.

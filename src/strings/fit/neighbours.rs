@@ -113,12 +113,26 @@ pub enum Step {
 }
 
 impl Step {
-    /// The steps between the places of a problem, from the highest pair down.
+    /// The steps between the places of a problem at which a string is to be found, from the highest pair down: what
+    /// stays counts in the string beside it ([`Staying`]).
     #[must_use]
     pub fn all(problem: &Problem) -> Vec<Self> {
+        Self::between(problem, |string| string.standing == Standing::Open)
+    }
+
+    /// The steps between all places that are judged, those of strings that stay included.
+    #[must_use]
+    pub fn with_kept(problem: &Problem) -> Vec<Self> {
+        Self::between(problem, |string| string.standing != Standing::NotJudged)
+    }
+
+    fn between(problem: &Problem, counts: impl Fn(&StringProblem) -> bool) -> Vec<Self> {
         let of = |pair: &[StringProblem]| {
-            let open = pair.iter().all(|string| string.standing == Standing::Open);
-            if open { Self::Usual(usual_point(&pair[0], &pair[1])) } else { Self::Uncounted }
+            if pair.iter().all(&counts) {
+                Self::Usual(usual_point(&pair[0], &pair[1]))
+            } else {
+                Self::Uncounted
+            }
         };
         problem.strings.windows(2).map(of).collect()
     }
