@@ -5,12 +5,12 @@
 //! what there is, stands for today's strings, and says why a place stays empty; the best string is found elsewhere,
 //! in the whole space ([`super::search`]).
 
-use crate::construction::{Build, Construction, Core, Family, Form, Layout, Winding};
+use crate::construction::{Build, Construction, Core, Family, Form, Winding};
 use crate::makeable::{self, Limit};
-use crate::material::{self, CoreMaterial, Metal};
+use crate::material::{self, Metal};
 use crate::physics::{mass, tension};
 use crate::precedent::{self, Bands, Grade};
-use crate::quantity::{Degree, KilogramPerCubicMetre, KilogramPerMetre, Metre, Newton, Ratio};
+use crate::quantity::{KilogramPerCubicMetre, KilogramPerMetre, Metre, Newton, Ratio};
 use crate::report::{Lean, LeanCore};
 
 use super::admission::{self, Exclusion};
@@ -18,6 +18,7 @@ use super::desirability::Desirabilities;
 
 use super::problem::{Problem, StringProblem};
 use super::score::{self, Judge, JudgedCore};
+use super::space;
 
 /// A string that could stand at a place, with what the choice needs of it.
 #[derive(Clone, Debug, PartialEq)]
@@ -90,44 +91,10 @@ const CORE_STEPS: u32 = 14;
 const TENSIONS: [f64; 5] = [0.1, 0.3, 0.5, 0.7, 0.9];
 /// Share of the winding's mass that the inner of two layers takes.
 const INNER_SHARE: f64 = 0.55;
-/// Lay of strands, twist and fill of bundles, twist of gut: what is usual.
-const LAY: Degree = Degree::new(12.0);
-const BUNDLE_TWIST: Degree = Degree::new(12.0);
-const BUNDLE_FILL: Ratio = Ratio::new(0.70);
-const FILAMENT: Metre = Metre::new(2.5e-5);
-const GUT_TWISTS: [Degree; 2] = [Degree::new(25.0), Degree::new(45.0)];
 const NO_BEDDING: Ratio = Ratio::new(0.0);
 const NO_GAP: Ratio = Ratio::new(0.0);
-/// Metals that go under another winding.
-const INNER_METALS: [&str; 4] = ["chrome-steel", "copper", "silver", "tungsten"];
-
 fn metals() -> impl Iterator<Item = &'static Metal> {
     material::METALS.iter()
-}
-
-/// Core arrangements of a family: material and build, the gauge left open.
-fn arrangements(family: Family) -> Vec<(&'static CoreMaterial, Build)> {
-    let bundle =
-        Build::Multifilament { filament: FILAMENT, fill: BUNDLE_FILL, twist: BUNDLE_TWIST };
-    match family {
-        Family::PlainGut | Family::WoundGut => GUT_TWISTS
-            .iter()
-            .map(|twist| (&material::GUT, Build::Twisted { twist: *twist }))
-            .collect(),
-        Family::PlainSteel | Family::WoundSteel => {
-            vec![(&material::SPRING_STEEL, Build::Solid), (&material::STAINLESS, Build::Solid)]
-        }
-        Family::StrandedSteel => Layout::ALL
-            .iter()
-            .map(|layout| (&material::SPRING_STEEL, Build::Strand { layout: *layout, lay: LAY }))
-            .collect(),
-        Family::Synthetic => vec![
-            (&material::POLYAMIDE, bundle),
-            (&material::POLYESTER, bundle),
-            (&material::HIGH_MODULUS, bundle),
-        ],
-        Family::Monofilament => vec![(&material::POLYAMIDE, Build::Solid)],
-    }
 }
 
 /// Gauges from `low` to `high`, evenly, on hundredths of a millimetre; on half hundredths below 0.35 mm.
@@ -168,22 +135,20 @@ pub fn look(problem: &Problem, string: &StringProblem) -> Found {
             continue;
         };
         let place = At { problem, string, bands };
-        for (material, build) in arrangements(family) {
+        for (material, build) in space::arrangements(family, &space::SAMPLE) {
             let plain = family.is_plain();
             if let Some(why) = admission::of_core(problem, material, build, !plain) {
                 found.exclude(why);
                 continue;
             }
-            if plain {
-                for diameter in gauges(bands.gauge.0, bands.gauge.1) {
-                    let core = Core { material, build, diameter };
+            let (low, high) = space::core_range(family, bands.gauge);
+            for diameter in gauges(low, high) {
+                let core = Core { material, build, diameter };
+                if plain {
                     let lean = LeanCore::new(&Construction::of(core, &[]), &string.setting);
                     admit(&mut found, &place, &lean, core, &[]);
-                }
-            } else {
-                let (thin, thick) = makeable::CORE_SHARE;
-                for diameter in gauges(bands.gauge.0 * thin, bands.gauge.1 * thick) {
-                    wind(&mut found, &place, Core { material, build, diameter });
+                } else {
+                    wind(&mut found, &place, core);
                 }
             }
         }
@@ -221,7 +186,7 @@ fn wind(found: &mut Found, place: &At, core: Core) {
             if let Some(layer) = layer(outer, core.diameter, winding) {
                 admit(found, place, &lean, core, &[layer]);
             }
-            for inner in metals().filter(|m| INNER_METALS.contains(&m.key)) {
+            for inner in metals().filter(|m| space::SAMPLE.inner_metals.contains(&m.key)) {
                 let Some(first) = under_layer(inner, core.diameter, winding * INNER_SHARE) else {
                     continue;
                 };

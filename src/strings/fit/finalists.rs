@@ -344,9 +344,8 @@ fn beside(fitting: &Fitting, i: usize) -> Vec<Made> {
         }
         let windings: Vec<Winding> = c.construction.windings().copied().collect();
         let ribbons = if windings.is_empty() { 0..=0 } else { -RIBBONS..=RIBBONS };
-        let (thin, thick) = if windings.is_empty() { (1.0, 1.0) } else { makeable::CORE_SHARE };
         // The gauges of the whole space: between them might lie a string that the choice never saw.
-        let gauges = space::gauges(c.bands.gauge.0 * thin, c.bands.gauge.1 * thick);
+        let gauges = space::core_gauges(c.family, c.bands.gauge);
         let own = c.construction.core.diameter.get();
         let at = gauges.iter().position(|d| d.get() > own - 1e-9).unwrap_or_default();
         for diameter in &gauges[at.saturating_sub(CORES)..gauges.len().min(at + CORES + 1)] {

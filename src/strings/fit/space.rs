@@ -1,24 +1,46 @@
-//! What could be made for a place: every arrangement of a core, every gauge of it, every stack of windings.
+//! What could be made for a position: every arrangement of a core, every gauge of it, every stack of windings.
 //!
-//! Sizes are those that are drawn and rolled. Which of it is made, and for whom, is the search's business.
+//! Sizes are those that are drawn and rolled. Which of it is made, and for whom, is the business of
+//! [`super::admission`].
 
-use crate::construction::{Build, Family, Form, Layout};
+use crate::construction::{Build, Construction, Core, Family, Form, Layout, Winding};
 use crate::makeable;
 use crate::material::{self, CoreMaterial};
 use crate::quantity::{Degree, Metre, Ratio};
 
 /// Twists of gut, degrees: low and high.
 const GUT_TWISTS: [f64; 2] = [25.0, 45.0];
-/// Lay of strands, degrees.
-const LAYS: [f64; 2] = [10.0, 15.0];
-/// Diameters of filaments, metres.
-const FILAMENTS: [f64; 2] = [2.0e-5, 3.5e-5];
-/// Twists of bundles, degrees: the more, the more elastic.
-const BUNDLE_TWISTS: [f64; 2] = [8.0, 18.0];
+/// What is free in the cores of strands and bundles.
+#[derive(Clone, Copy, Debug)]
+pub struct Grid {
+    /// Lay of strands, degrees.
+    lays: &'static [f64],
+    /// Diameters of filaments, metres.
+    filaments: &'static [f64],
+    /// Twists of bundles, degrees: the more, the more elastic.
+    twists: &'static [f64],
+    /// Metals that go under another winding.
+    pub inner_metals: &'static [&'static str],
+}
+
+/// What the search chooses from.
+pub const SPACE: Grid = Grid {
+    lays: &[10.0, 15.0],
+    filaments: &[2.0e-5, 3.5e-5],
+    twists: &[8.0, 18.0],
+    inner_metals: &["chrome-steel", "copper", "tungsten"],
+};
+
+/// What the sample of all that is made takes ([`super::candidates`]): the middle of each, once.
+pub const SAMPLE: Grid = Grid {
+    lays: &[12.0],
+    filaments: &[2.5e-5],
+    twists: &[12.0],
+    inner_metals: &["chrome-steel", "copper", "silver", "tungsten"],
+};
+
 /// Share of its circle that a bundle fills.
 const BUNDLE_FILL: Ratio = Ratio::new(0.70);
-/// Metals that go under another winding.
-pub const INNER_METALS: [&str; 3] = ["chrome-steel", "copper", "tungsten"];
 /// Thicknesses of ribbon under another winding, millimetres.
 const INNER_RIBBON_MM: [f64; 2] = [0.040, 0.090];
 /// Diameters of wire under another winding, millimetres.
@@ -26,7 +48,7 @@ const INNER_WIRE_MM: [f64; 2] = [0.100, 0.250];
 
 /// Core arrangements of a family: material and build, the gauge left open.
 #[must_use]
-pub fn arrangements(family: Family) -> Vec<(&'static CoreMaterial, Build)> {
+pub fn arrangements(family: Family, grid: &Grid) -> Vec<(&'static CoreMaterial, Build)> {
     let gut = || {
         GUT_TWISTS
             .iter()
@@ -40,14 +62,14 @@ pub fn arrangements(family: Family) -> Vec<(&'static CoreMaterial, Build)> {
         Family::PlainSteel | Family::WoundSteel => solid(),
         Family::StrandedSteel => Layout::ALL
             .iter()
-            .flat_map(|layout| LAYS.iter().map(|lay| (*layout, Degree::new(*lay))))
+            .flat_map(|layout| grid.lays.iter().map(|lay| (*layout, Degree::new(*lay))))
             .map(|(layout, lay)| (&material::SPRING_STEEL, Build::Strand { layout, lay }))
             .collect(),
         Family::Synthetic => {
             let mut all = Vec::new();
             for material in [&material::POLYAMIDE, &material::POLYESTER, &material::HIGH_MODULUS] {
-                for filament in FILAMENTS.map(Metre::new) {
-                    for twist in BUNDLE_TWISTS.map(Degree::new) {
+                for filament in grid.filaments.iter().copied().map(Metre::new) {
+                    for twist in grid.twists.iter().copied().map(Degree::new) {
                         let fill = BUNDLE_FILL;
                         all.push((material, Build::Multifilament { filament, fill, twist }));
                     }
@@ -59,12 +81,25 @@ pub fn arrangements(family: Family) -> Vec<(&'static CoreMaterial, Build)> {
     }
 }
 
+/// The thinnest and the thickest core under strings of a family, whose outer gauges lie in that band, metres.
+#[must_use]
+pub fn core_range(family: Family, (thin, thick): (f64, f64)) -> (f64, f64) {
+    let (least, most) = if family.is_plain() { (1.0, 1.0) } else { makeable::CORE_SHARE };
+    (thin * least, thick * most)
+}
+
+/// Gauges of the cores under such strings.
+#[must_use]
+pub fn core_gauges(family: Family, band: (f64, f64)) -> Vec<Metre> {
+    let (low, high) = core_range(family, band);
+    gauges(low, high)
+}
+
 /// Smallest step from one gauge to the next, as a share: finer ones are not told apart under the hand.
 const GAUGE_STEP: f64 = 0.04;
 
 /// Gauges from `low` to `high`, metres, on half hundredths of a millimetre, at least 4 % apart.
-#[must_use]
-pub fn gauges(low: f64, high: f64) -> Vec<Metre> {
+fn gauges(low: f64, high: f64) -> Vec<Metre> {
     const HALF: f64 = 0.005;
     let (low, high) = (low * 1e3 / HALF, high * 1e3 / HALF);
     // Counted in whole half hundredths, so that every gauge is a round number of them.
@@ -113,12 +148,39 @@ pub struct Stack {
     pub outer: usize,
 }
 
+impl Stack {
+    /// Number of layers, the outermost included.
+    #[must_use]
+    pub fn layers(&self) -> usize {
+        1 + self.under.map_or(0, |under| under.layers)
+    }
+
+    /// This core under the stack, the outermost ribbon of that thickness, metres.
+    #[must_use]
+    pub fn round(&self, core: Core, ribbon: f64) -> Construction {
+        let close = |metal: usize, form, thickness| Winding {
+            metal: &material::METALS[metal],
+            form,
+            thickness: Metre::new(thickness),
+            bedding: Ratio::new(0.0),
+            gap: Ratio::new(0.0),
+        };
+        let outer = close(self.outer, Form::Flat, ribbon);
+        let inner = self.under.map(|u| close(u.metal, u.form, u.thickness));
+        match inner {
+            None => Construction::of(core, &[outer]),
+            Some(inner) if self.layers() == 2 => Construction::of(core, &[inner, outer]),
+            Some(inner) => Construction::of(core, &[inner, inner, outer]),
+        }
+    }
+}
+
 /// Every stack: the outermost of any metal that goes there, over nothing, one layer or two alike.
 #[must_use]
 pub fn stacks() -> Vec<Stack> {
     let place = |key: &str| material::METALS.iter().position(|m| m.key == key);
     let mut unders = vec![None];
-    for metal in INNER_METALS.iter().filter_map(|key| place(key)) {
+    for metal in SPACE.inner_metals.iter().filter_map(|key| place(key)) {
         for layers in [1, 2] {
             for (form, sizes) in [(Form::Flat, INNER_RIBBON_MM), (Form::Round, INNER_WIRE_MM)] {
                 for mm in sizes {

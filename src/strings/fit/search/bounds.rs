@@ -38,13 +38,8 @@ pub(super) fn bounded(
     for (index, (making, arrangement)) in arrangements.iter().enumerate() {
         let bands = &arrangement.bands;
         let dearest = makings[*making].dearest();
-        let plain = makings[*making].family.is_plain();
-        let (low, high) = if plain {
-            bands.gauge
-        } else {
-            (bands.gauge.0 * makeable::CORE_SHARE.0, bands.gauge.1 * makeable::CORE_SHARE.1)
-        };
-        for diameter in space::gauges(low, high) {
+        let family = makings[*making].family;
+        for diameter in space::core_gauges(family, bands.gauge) {
             let Arrangement { material, build, .. } = *arrangement;
             if makeable::broken(&Construction::of(Core { material, build, diameter }, &[]))
                 .is_some()
@@ -52,7 +47,7 @@ pub(super) fn bounded(
                 continue;
             }
             let core = judge.core(arrangement, diameter);
-            let Some(tension) = tensions(judge, &core, plain) else { continue };
+            let Some(tension) = tensions(judge, &core, family.is_plain()) else { continue };
             let (slack, taut) = (core.row(tension.0), core.row(tension.1));
             let bright = core.most_bright(tension.0, tension.1, &[]);
             let top = core.fixed() + core.most(&slack, &taut) + bright + dearest;

@@ -52,7 +52,7 @@ pub(super) fn makings(
             stacks.iter().filter_map(|s| covering(problem, judge, family, &bands, s)).collect()
         };
         coverings.sort_by(|a, b| b.worth.total_cmp(&a.worth));
-        for (material, build) in space::arrangements(family) {
+        for (material, build) in space::arrangements(family, &space::SPACE) {
             let barred = admission::of_core(problem, material, build, !family.is_plain()).is_some();
             if !barred && !coverings.is_empty() {
                 let arrangement = judge.arrangement(family, bands, material, build);
@@ -93,16 +93,13 @@ pub(super) fn size(string: &StringProblem) -> u64 {
     let stacks = space::stacks().len() as u64 * u64::from(space::ribbons());
     let mut size = 0;
     for family in Family::ALL {
-        let (low, high, each) = if family.is_plain() {
-            (thin, thick, 1)
-        } else {
-            (thin * makeable::CORE_SHARE.0, thick * makeable::CORE_SHARE.1, stacks)
-        };
-        for (material, build) in space::arrangements(family) {
-            let makeable = space::gauges(low, high).into_iter().filter(|diameter| {
-                let core = Core { material, build, diameter: *diameter };
-                makeable::broken(&Construction::of(core, &[])).is_none()
-            });
+        let each = if family.is_plain() { 1 } else { stacks };
+        for (material, build) in space::arrangements(family, &space::SPACE) {
+            let makeable =
+                space::core_gauges(family, (thin, thick)).into_iter().filter(|diameter| {
+                    let core = Core { material, build, diameter: *diameter };
+                    makeable::broken(&Construction::of(core, &[])).is_none()
+                });
             size += makeable.count() as u64 * each;
         }
     }

@@ -6,11 +6,11 @@
 
 use core::f64::consts::PI;
 
-use crate::construction::{Construction, Core, Family, Form, Winding};
+use crate::construction::{Construction, Core, Family, Form};
 use crate::makeable;
 use crate::material::{self, Metal};
 use crate::physics::tension;
-use crate::quantity::{Metre, Newton, Ratio};
+use crate::quantity::Newton;
 use crate::report::{Four, LANES, Wound};
 
 use super::bounds::{Bounded, CELLS, Cells};
@@ -20,7 +20,7 @@ use crate::fit::admission::{self, Banded};
 use crate::fit::flaw::Numbers;
 use crate::fit::neighbours::Staying;
 use crate::fit::score::{Judge, JudgedCore};
-use crate::fit::space::{self, Stack};
+use crate::fit::space;
 use crate::fit::work::Work;
 
 /// Steps of work that it takes to wind four ribbons, and to judge a string in every draw.
@@ -36,24 +36,10 @@ fn tube_of_one(under: f64, thickness: f64) -> f64 {
 }
 
 pub(super) fn construction(core: Core, covering: &Covering, ribbon: u32) -> Construction {
-    let close = |metal: usize, form, thickness| Winding {
-        metal: &material::METALS[metal],
-        form,
-        thickness: Metre::new(thickness),
-        bedding: Ratio::new(0.0),
-        gap: Ratio::new(0.0),
-    };
     if ribbon == PLAIN {
         return Construction::of(core, &[]);
     }
-    let Stack { under, outer } = covering.stack;
-    let outer = close(outer, Form::Flat, space::ribbon(ribbon));
-    let inner = under.map(|u| (close(u.metal, u.form, u.thickness), u.layers));
-    match inner {
-        None => Construction::of(core, &[outer]),
-        Some((inner, 1)) => Construction::of(core, &[inner, outer]),
-        Some((inner, _)) => Construction::of(core, &[inner, inner, outer]),
-    }
+    covering.stack.round(core, space::ribbon(ribbon))
 }
 
 /// Stands for a ribbon where there is none.
