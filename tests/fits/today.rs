@@ -406,3 +406,37 @@ fn the_verdict_is_the_smallest_change_that_helps() {
     let wolf = Answers { bothers: vec!["wolf".to_owned()], ..young };
     assert_eq!(verdict(wolf), ("luthier-first".to_owned(), None));
 }
+
+/// Today's string, and what is shown of a family, could also be recommended: it is a string of the space.
+#[test]
+fn the_most_usual_string_of_a_family_is_one_of_the_space() {
+    let mut seen = 0;
+    for kind in instrument::ALL {
+        for tuning in kind.tunings {
+            let answers = fit::answers::Answers {
+                instrument: Some(kind),
+                tuning: Some(tuning),
+                ..fit::answers::Answers::default()
+            };
+            let problem = fit::problem::pose(&answers);
+            for string in &problem.strings {
+                for c in fit::today::of_families(&problem, string) {
+                    let (core, made) = (c.construction.core, &c.construction);
+                    let arrangements = space::arrangements(c.family, &space::SPACE);
+                    let is_arranged = arrangements
+                        .iter()
+                        .any(|(m, build)| m.key == core.material.key && *build == core.build);
+                    let gauges = space::core_gauges(c.family, c.bands.gauge);
+                    let is_wound = |stack: &space::Stack| {
+                        let rolled = (0..space::ribbons()).map(space::ribbon);
+                        rolled.into_iter().any(|ribbon| stack.round(core, ribbon) == *made)
+                    };
+                    assert!(is_arranged && gauges.contains(&core.diameter), "{made:?}");
+                    assert!(!made.is_wound() || space::stacks().iter().any(is_wound), "{made:?}");
+                    seen += 1;
+                }
+            }
+        }
+    }
+    assert!(seen > 100, "only {seen} strings");
+}

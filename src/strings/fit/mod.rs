@@ -55,6 +55,7 @@ pub mod shopping;
 pub mod space;
 pub mod today;
 pub mod turning;
+mod usual;
 pub mod verdict;
 pub mod ways;
 pub mod work;
@@ -128,7 +129,7 @@ impl Posed {
         let mut found: Vec<Found> =
             problem.strings.iter().map(|string| candidates::look(&problem, string)).collect();
         for (string, found) in problem.strings.iter_mut().zip(&found) {
-            if let Some(usual) = reasons::most_usual(found.made.iter()) {
+            if let Some(usual) = usual::most_usual(found.made.iter()) {
                 string.usual_brightness = string.position.place(usual.lean.brilliance);
             }
         }

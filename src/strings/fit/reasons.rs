@@ -6,7 +6,7 @@
 
 use crate::report::{self, Property};
 
-use super::candidates::{Candidate, Made};
+use super::candidates::Candidate;
 use super::compare::{self, Comparison};
 use super::desirability::{Attribute, Desirabilities};
 use super::problem::{Problem, StringProblem};
@@ -124,20 +124,4 @@ pub fn weakest(d: &Desirabilities, problem: &Problem) -> Reason {
 #[must_use]
 pub fn changes(chosen: &Candidate, today: &Candidate, string: &StringProblem) -> Vec<Comparison> {
     compare::paired(&chosen.construction, &today.construction, &string.setting, &PROPERTIES[..9])
-}
-
-/// A reference for today's string, when only its family is known: what is most usual of it here.
-///
-/// Of those given, the one whose tension and gauge lie nearest the middle of what is made.
-#[must_use]
-pub fn most_usual<'a>(made: impl Iterator<Item = &'a Made>) -> Option<&'a Made> {
-    // Both as shares of their bands, so that neither speaks louder than the other.
-    let odd =
-        |value: f64, (low, high): (f64, f64)| (value - (low + high) / 2.0).abs() / (high - low);
-    let oddness = |m: &Made| {
-        (m.grade, odd(m.lean.tension, m.bands.tension) + odd(m.lean.gauge, m.bands.gauge))
-    };
-    made.map(|m| (oddness(m), m))
-        .min_by(|(a, _), (b, _)| a.0.cmp(&b.0).then(a.1.total_cmp(&b.1)))
-        .map(|(_, m)| m)
 }

@@ -1,18 +1,18 @@
-//! What is on the instrument now? The most usual string of what was named, found among what is made.
+//! What is on the instrument now? The most usual string of what was named, among all that could be recommended.
 //!
-//! A person knows a family, perhaps whether it is light or heavy, perhaps the metal. What is not known is taken as
-//! most usual, and what cannot be found so is left unknown: nothing is said of it.
+//! A person knows a family, perhaps whether it is light or heavy, perhaps the metal. What is not known is taken to be
+//! the most usual; where nothing such is made, today's string stays unknown and nothing is said of it.
 
 use crate::construction::Family;
 use crate::material::Class;
 use crate::precedent::{self, Grade, SetUp};
-use crate::report::{self, LeanCore, Report};
+use crate::report::{self, Report};
 
 use super::answers::{self, GaugeClass, Level, Now};
 use super::candidates::{self, Candidate, Made};
 use super::problem::{Problem, StringProblem};
 use super::score::Judge;
-use super::{reasons, shopping};
+use super::{shopping, usual};
 
 /// The string that is on the instrument now.
 #[derive(Clone, Debug, PartialEq)]
@@ -157,34 +157,30 @@ fn most_usual(
     let mut place = string.clone();
     (place.family, place.flaws) = (Some(family), Vec::new());
     (place.place.highest, place.place.gut_to_its_limit) = (1.0, true);
+    // Today's string may have needed the fine tuner that a historical tailpiece lacks.
+    place.fine_tuner = true;
     // Strings that are not made for a set-up are on it all the same, when it was another before.
-    let made_for = [string.place.set_up, SetUp::Modern];
-    let made = made_for.into_iter().find_map(|set_up| {
+    let set_ups = [string.place.set_up, SetUp::Modern];
+    let made = set_ups.into_iter().find_map(|set_up| {
         place.place.set_up = set_up;
-        let fine_tuner = place.fine_tuner;
-        place.fine_tuner = true;
         let found = candidates::look(&anybody, &place).made;
-        place.fine_tuner = fine_tuner;
         (!found.is_empty()).then_some(found)
     })?;
-    let gauge = |m: &&Made| {
+    let gauge = |m: &Made| {
         known.gauge_class.is_none_or(|class: GaugeClass| {
             shopping::gauge_class(m.lean.tension, &m.bands) == class
         })
     };
-    let metal = |m: &&Made| {
+    let metal = |m: &Made| {
         known.outer_metal.is_none_or(|metal| {
             m.construction.outer_winding().is_some_and(|winding| winding.metal.key == metal.key)
         })
     };
-    let all = || made.iter();
+    let usual =
+        |fits: &dyn Fn(&Made) -> bool| usual::most_usual_of_space(&place, made.iter(), fits);
     // What was said and is not made together is followed as far as it goes: the gauge before the metal.
-    let usual = reasons::most_usual(all().filter(gauge).filter(metal))
-        .or_else(|| reasons::most_usual(all().filter(gauge)))
-        .or_else(|| reasons::most_usual(all()))?;
-    let lean = LeanCore::new(&usual.construction, &string.setting);
-    let windings: Vec<_> = usual.construction.windings().copied().collect();
-    // Judged by this person's wishes, at this place as it is.
-    let there = Made { lean: lean.wound(&windings), ..usual.clone() };
-    Some(candidates::judged(&Judge::new(problem, string), &there))
+    let usual =
+        usual(&|m| gauge(m) && metal(m)).or_else(|| usual(&gauge)).or_else(|| usual(&|_| true))?;
+    // Judged by this person's wishes, at this position as it is.
+    Some(candidates::judged(&Judge::new(problem, string), &usual))
 }
