@@ -6,18 +6,21 @@
 //! the bits that one alone gets. The numbers are those of [`super::values`] to the last few bits, which a test holds,
 //! for every draw that leaves mass and length as designed.
 
+mod sweep;
+
 use core::f64::consts::PI;
 
 use super::at_pitch::{core_bending, core_state, core_torsion, seating};
 use crate::constant::{self, SETTLED_WITHIN, Which};
 use crate::construction::{Build, Construction, Core, Form, Winding};
 use crate::draw::Draw;
-use crate::lanes::{Four, LANES, Lanes};
+use crate::lanes::{Four, Lanes};
 use crate::material::{Class, CoreMaterial, FAST_SLOPE_STRESS};
 use crate::physics::{climate, settling, strength, tension};
 use crate::pitch::CENTS_PER_NEPER;
 use crate::quantity::{Cent, Day, Metre, Newton, Pascal, Ratio};
 use crate::setting::Setting;
+pub use sweep::{sweep, swept};
 
 /// What a draw says of all that belongs to no core, at one place.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -533,82 +536,3 @@ impl LeanCore {
 
 /// ln 1000, a fall by 60 dB.
 const LN_1000: f64 = 6.907_755_278_982_137;
-
-/// How many strings a [`sweep`] winds.
-const SWEPT: u32 = 4096;
-/// The thinnest ribbon of a sweep and the step to the next, metres.
-const SWEPT_FROM: (f64, f64) = (20e-6, 4e-8);
-
-/// A bundle of polyamide at a place, and density and modulus of the aluminium that goes round it.
-fn swept_core(setting: &Setting) -> (LeanCore, (f64, f64)) {
-    let build = Build::Multifilament {
-        filament: Metre::new(2.5e-5),
-        fill: Ratio::new(0.7),
-        twist: crate::quantity::Degree::new(12.0),
-    };
-    let kind = LeanKind::new(&crate::material::POLYAMIDE, build, setting, &Draw::CENTRAL);
-    let metal = &crate::material::METALS[0];
-    (kind.at(Metre::new(5e-4)), (metal.density.value, metal.modulus.value))
-}
-
-/// Winds one bundle of polyamide with every thickness of aluminium ribbon from 20 µm on, alone or in lanes, and gives
-/// the sum of all it computed, and how many strings there were: what the benches time, here so that every place
-/// where it is timed runs the same compiled loop.
-#[must_use]
-pub fn sweep(setting: &Setting, lanes: bool) -> (f64, u32) {
-    let (core, (density, modulus)) = swept_core(setting);
-    let thickness = |i: u32| SWEPT_FROM.0 + SWEPT_FROM.1 * f64::from(i);
-    let mut sum = 0.0;
-    if lanes {
-        let bare = core.bare().in_lanes();
-        let mut all = Four::splat(0.0);
-        for i in (0..SWEPT).step_by(LANES) {
-            let thick: [f64; LANES] = core::array::from_fn(|lane| thickness(i + lane as u32));
-            let wound = bare.under(Form::Flat, density, modulus, Four::from(thick));
-            let s = core.sounding(&wound, true);
-            all += s.tension + wound.gauge + s.winding_share + s.brilliance + s.ring;
-        }
-        sum += all.to_array().iter().sum::<f64>();
-    } else {
-        for i in 0..SWEPT {
-            let wound = core.bare().under(Form::Flat, density, modulus, thickness(i));
-            let s = core.sounding(&wound, true);
-            sum += s.tension + wound.gauge + s.winding_share + s.brilliance + s.ring;
-        }
-    }
-    (sum, SWEPT)
-}
-
-/// What a [`sweep`] computes with, in SI units, for programs in other languages that do the same sums.
-#[must_use]
-pub fn swept(setting: &Setting) -> Vec<(&'static str, f64)> {
-    let (core, (density, modulus)) = swept_core(setting);
-    let a = &core.around;
-    vec![
-        ("strings", f64::from(SWEPT)),
-        ("thinnest", SWEPT_FROM.0),
-        ("step", SWEPT_FROM.1),
-        ("density", density),
-        ("modulus", modulus),
-        ("length", a.setting.sounding_length.get()),
-        ("pitch", a.setting.pitch.get()),
-        ("diameter", core.diameter),
-        ("mass", core.mass),
-        ("axial", core.axial.get()),
-        ("area", core.area),
-        ("fast_modulus", core.fast_modulus),
-        ("fast_slope", core.fast_slope),
-        ("slope_from", FAST_SLOPE_STRESS.0),
-        ("slope_to", FAST_SLOPE_STRESS.1),
-        ("beyond", a.beyond),
-        ("bending_of_one", core.bending_of_one),
-        ("core_loss", core.loss),
-        ("winding_loss", a.winding_loss),
-        ("brilliance_loss", a.brilliance_loss),
-        ("stiffening", a.stiffening),
-        ("air_density", a.air_density),
-        ("air_viscosity", a.air_viscosity),
-        ("string_loss", a.string_loss),
-        ("resistance", a.resistance),
-    ]
-}

@@ -1,5 +1,7 @@
 //! What the answers mean in numbers: lengths, pitches, limits, targets and weights, each assumption written down.
 
+mod weights;
+
 use crate::answer_to_bow::{self, Answer};
 use crate::body;
 use crate::construction::Family;
@@ -12,8 +14,10 @@ use crate::setting::Setting;
 use super::answers::{
     Aim, AlsoTuned, Answers, Bother, Budget, Level, Music, Now, Pegs, Room, Today, Tuners, WhoTunes,
 };
-use super::desirability::{self, Attribute};
+use super::desirability;
 use super::flaw::Flaw;
+use weights::weigh;
+pub use weights::{BASE_WEIGHTS, WeightStep};
 
 /// Something taken for granted because it was not answered.
 #[derive(Clone, Debug, PartialEq)]
@@ -22,17 +26,6 @@ pub struct Assumed {
     pub field: &'static str,
     /// What was taken.
     pub value: String,
-}
-
-/// A factor on a weight, and the answer it comes from.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct WeightStep {
-    /// Which weight.
-    pub attribute: Attribute,
-    /// By how much.
-    pub factor: f64,
-    /// From which answer.
-    pub because: &'static str,
 }
 
 /// End points of the desirabilities that belong to one string's place.
@@ -176,10 +169,6 @@ pub struct Problem {
     pub for_a_child: bool,
 }
 
-/// Weights before any answer: a judgement, open to change.
-pub const BASE_WEIGHTS: [f64; desirability::COUNT] =
-    [1.5, 1.2, 0.7, 0.3, 0.6, 0.5, 0.3, 0.5, 0.7, 0.2, 0.5, 0.3, 0.5, 2.0, 0.5];
-
 /// Humidity of the room, and the swings of temperature (K) and humidity that go with each answer.
 #[must_use]
 pub const fn room_of(room: Room) -> (f64, f64, f64) {
@@ -268,7 +257,7 @@ pub fn pose(answers: &Answers) -> Problem {
     };
     let (humidity, temperature_swing, humidity_swing) = room_of(room);
     let about = about(answers, tuning.strings.len());
-    let wishes = wishes(answers, about.filter(|_| answers.aim == Some(Aim::OneString)));
+    let wishes = weights::wishes(answers, about.filter(|_| answers.aim == Some(Aim::OneString)));
     let highest = highest(&answers.also_tuned, a4);
 
     let count = tuning.strings.len();
@@ -307,7 +296,7 @@ pub fn pose(answers: &Answers) -> Problem {
         };
         let gut_to_its_limit = answers.gut_to_its_limit;
         let place = Place { kind, size, length, set_up, pitch, gut_to_its_limit, highest };
-        let wishes = self::wishes(answers, Some(i));
+        let wishes = weights::wishes(answers, Some(i));
         let usual_tension = precedent::usual_tension(position, &place);
         strings.push(StringProblem {
             position,
@@ -403,41 +392,6 @@ fn highest(also_tuned: &[AlsoTuned], a4: Hertz) -> f64 {
     })
 }
 
-/// The wishes with what bothers added, of the set and of one string: each complaint moves the wish that answers it
-/// by one step.
-fn wishes(answers: &Answers, string: Option<usize>) -> super::answers::Wishes {
-    let mut w = answers.wishes;
-    let own = string.and_then(|i| answers.strings.get(i)).map(|string| &string.bothers);
-    for bother in answers.bothers.iter().chain(own.into_iter().flatten()) {
-        match bother {
-            Bother::TooBright | Bother::Whistles => w.brightness -= 1.0,
-            Bother::TooDull => w.brightness += 1.0,
-            Bother::TooQuiet | Bother::Chokes => w.power += 1.0,
-            Bother::Thin => {
-                w.brightness -= 1.0;
-                w.power += 1.0;
-            }
-            Bother::SlowToSpeak => w.response += 1.0,
-            Bother::HardOnTheHand => w.feel -= 1.0,
-            Bother::OutOfTune | Bother::GoesFlat => w.colour -= 1.0,
-            // These are mended at the instrument, or by a fresh string, before they are mended by another kind.
-            Bother::Wolf
-            | Bother::Breaks
-            | Bother::BreaksAtThePeg
-            | Bother::False
-            | Bother::Uneven => {}
-        }
-    }
-    let clamp = |x: f64| x.clamp(-2.0, 2.0);
-    super::answers::Wishes {
-        colour: clamp(w.colour),
-        brightness: clamp(w.brightness),
-        power: clamp(w.power),
-        feel: clamp(w.feel),
-        response: clamp(w.response),
-    }
-}
-
 fn ends(usual: (f64, f64), setting: &Setting, feel: f64, power: f64, hand_pain: bool) -> Ends {
     let width = usual.1 - usual.0;
     let low = usual.0 - desirability::TARGET_REACH * width;
@@ -471,124 +425,4 @@ fn usual_load(kind: &Kind, length: Metre, set_up: SetUp, strings: &[StringProble
         SetUp::Modern | SetUp::Light => (1.0, 1.0),
     };
     (kind.usual_load.0 * scale * low, kind.usual_load.1 * scale * high * pitch)
-}
-
-/// The table by which weights follow from the answers.
-fn weigh(
-    answers: &Answers,
-    wishes: &super::answers::Wishes,
-    room: Room,
-    set_up: SetUp,
-) -> ([f64; desirability::COUNT], Vec<WeightStep>) {
-    use Attribute as A;
-    let mut steps: Vec<WeightStep> = Vec::new();
-    let mut step =
-        |attribute, factor, because| steps.push(WeightStep { attribute, factor, because });
-    if wishes.colour > 0.0 {
-        step(A::Elasticity, 1.0 + wishes.colour, "wishes.colour");
-        for a in [A::Settling, A::Drift, A::FittersJudgement] {
-            step(a, 1.0 / (1.0 + wishes.colour / 2.0), "wishes.colour");
-        }
-    } else if wishes.colour < 0.0 {
-        step(A::Elasticity, 1.0 / (1.0 - wishes.colour), "wishes.colour");
-        for a in [A::Settling, A::Drift, A::FittersJudgement] {
-            step(a, 1.0 - wishes.colour, "wishes.colour");
-        }
-    }
-    for (wish, attribute, because) in [
-        (wishes.brightness.abs(), A::Brightness, "wishes.brightness"),
-        (wishes.power.abs(), A::Power, "wishes.power"),
-        (wishes.feel.abs(), A::Feel, "wishes.feel"),
-        (wishes.response.max(0.0), A::Response, "wishes.response"),
-    ] {
-        if wish > 0.0 {
-            step(attribute, 1.0 + wish, because);
-        }
-    }
-    if wishes.power > 0.0 {
-        // Who wants to push wants a string that bears it.
-        step(A::BowRoom, 1.0 + wishes.power / 2.0, "wishes.power");
-    }
-    if wishes.response < 0.0 {
-        step(A::Response, 1.0 / (1.0 - wishes.response), "wishes.response");
-    }
-    if set_up == SetUp::Historical {
-        step(A::FittersJudgement, 0.5, "set_up");
-        step(A::Settling, 0.7, "set_up");
-    }
-    match answers.level {
-        Some(Level::Beginner) => {
-            step(A::Elasticity, 0.4, "level");
-            step(A::Settling, 1.5, "level");
-            step(A::Durability, 1.5, "level");
-            step(A::Availability, 1.5, "level");
-            step(A::Tuning, 1.5, "level");
-            // A bow that is not even yet needs room.
-            step(A::BowRoom, 2.0, "level");
-        }
-        Some(Level::Professional) => {
-            step(A::Elasticity, 1.4, "level");
-            step(A::Price, 0.5, "level");
-            step(A::Availability, 0.6, "level");
-        }
-        Some(Level::Student | Level::Advanced) | None => {}
-    }
-    if answers.who_tunes == Some(WhoTunes::Nobody) {
-        step(A::Settling, 2.0, "who_tunes");
-        step(A::FittersJudgement, 1.5, "who_tunes");
-    }
-    if matches!(room, Room::Travelling | Room::Damp) {
-        step(A::Drift, 1.5, "room");
-        step(A::FittersJudgement, 1.5, "room");
-    }
-    if answers.concert_days.is_some_and(|days| days < 14.0) {
-        step(A::Settling, 2.0, "concert_days");
-    }
-    match answers.budget {
-        Some(Budget::Modest) => step(A::Price, 2.5, "budget"),
-        Some(Budget::Any) => {
-            step(A::Price, 0.2, "budget");
-            step(A::Availability, 0.7, "budget");
-        }
-        Some(Budget::Middle) | None => {}
-    }
-    match answers.music {
-        Some(Music::Early) => step(A::Elasticity, 1.3, "music"),
-        Some(Music::Folk) => {
-            step(A::Response, 1.3, "music");
-            step(A::BowRoom, 1.3, "music");
-        }
-        Some(Music::Jazz) => {
-            step(A::Brightness, 1.3, "music");
-            step(A::Ring, 3.0, "music");
-        }
-        Some(Music::Classical) | None => {}
-    }
-    let bothers = |bother: Bother| {
-        let mut own = answers.strings.iter().flat_map(|string| &string.bothers);
-        answers.bothers.contains(&bother) || own.any(|own| *own == bother)
-    };
-    if bothers(Bother::Chokes) {
-        step(A::BowRoom, 2.0, "bothers.chokes");
-    }
-    if bothers(Bother::Breaks) {
-        step(A::Durability, 2.5, "bothers");
-    }
-    if bothers(Bother::False) && answers.acid_sweat {
-        step(A::Durability, 2.0, "bothers");
-    }
-    if answers.acid_sweat {
-        step(A::Care, 3.0, "acid_sweat");
-    }
-    if answers.hand_pain {
-        step(A::Feel, 2.0, "hand_pain");
-    }
-    let mut weights = BASE_WEIGHTS;
-    for s in &steps {
-        weights[s.attribute as usize] *= s.factor;
-    }
-    for (attribute, weight) in &answers.weights {
-        weights[*attribute as usize] = *weight;
-    }
-    (weights, steps)
 }

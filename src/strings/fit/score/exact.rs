@@ -1,0 +1,262 @@
+//! What is a string on a core worth? The parts of its score, exactly, in every draw.
+
+use crate::answer_to_bow::Answer;
+use crate::construction::Construction;
+use crate::fit::desirability::{self as d, Attribute, COUNT, Desirabilities};
+use crate::material::{self, FAST_SLOPE_STRESS, Metal};
+use crate::precedent::Grade;
+use crate::report::{Four, LANES, Wound};
+
+use super::{
+    Arrangement, BY_BOW, BY_DRAW, Drawn, HALVES, JudgedCore, Log, Logs, OUTSIDE, Row, all, drawn,
+    floored, ln, mean, mean_ln, worth_of, worth_of_room,
+};
+
+/// By how much values lie outside a band, all in ln: below it negative.
+fn beyond(log: Four, (low, high): (f64, f64)) -> Four {
+    let zero = all(0.0);
+    (log - all(low)).min(zero) + (log - all(high)).max(zero)
+}
+
+impl Row {
+    /// Distance outside the bands in each draw, ln.
+    fn is_outside(&self) -> Drawn {
+        core::array::from_fn(|h| self.outside[0][h].abs() + self.outside[1][h])
+    }
+}
+
+impl JudgedCore<'_> {
+    /// Weighted worth of what follows from the core alone: settling, and what fitters say of it.
+    #[must_use]
+    pub fn fixed(&self) -> f64 {
+        self.arrangement.fixed
+    }
+
+    /// What that tension makes of it in every draw.
+    #[must_use]
+    pub fn row(&self, tension: f64) -> Row {
+        let judge = self.judge;
+        let ends = &judge.string.ends;
+        let Arrangement { ln_stretch, ln_breaking, .. } = *self.arrangement;
+        let none = [all(0.0); HALVES];
+        let mut row = Row {
+            tension,
+            feel: ln(d::two_sided(
+                tension,
+                ends.tension_low,
+                ends.tension_target,
+                ends.tension_high,
+            )),
+            power: ln(d::two_sided(
+                tension,
+                ends.tension_low,
+                ends.power_target,
+                ends.tension_high,
+            )),
+            // What does not count here is as good as can be.
+            by_draw: [[all(1.0); HALVES]; BY_DRAW.len()],
+            outside: [none; 2],
+            warmth: none,
+            drift: none,
+        };
+        let ln_tension = all(libm::log(tension));
+        for h in 0..HALVES {
+            let stiff = self.axial[h] / all(tension);
+            let warmth = self.warmth.0[h] * stiff + self.warmth.1[h];
+            let body = self.body_drift[h] * (stiff - all(1.0)).abs();
+            let drift = warmth.abs() + self.fixed_drift[h] + body;
+            let stretch = ln_tension - self.ln_axial[h];
+            let breaking = ln_tension - self.ln_breaking[h];
+            row.warmth[h] = warmth;
+            row.drift[h] = drift;
+            row.by_draw[0][h] = worth_of(&judge.elasticity, stretch);
+            row.by_draw[1][h] = worth_of(&judge.drift, drift.ln());
+            row.by_draw[2][h] = worth_of(&judge.breaking, breaking);
+            if !judge.string.fine_tuner {
+                // Cents a degree of peg go with 1 + EA/T.
+                let of_one = all(self.central.peg_of_stiffness());
+                row.by_draw[3][h] = worth_of(&judge.tuning, (of_one * (stiff + all(1.0))).ln());
+            }
+            row.outside[0][h] = beyond(stretch, ln_stretch);
+            row.outside[1][h] = (breaking - all(ln_breaking)).max(all(0.0));
+        }
+        row
+    }
+
+    /// Weighted worth of what core and tension decide, less the penalty: exact.
+    #[must_use]
+    pub fn pull(&self, row: &Row) -> f64 {
+        let judge = self.judge;
+        let by_draw: f64 = BY_DRAW
+            .iter()
+            .zip(&row.by_draw)
+            .map(|(attribute, worth)| judge.weight(*attribute) * mean_ln(worth))
+            .sum();
+        judge.weight(Attribute::Feel) * row.feel
+            + judge.weight(Attribute::Power) * row.power
+            + by_draw
+            - OUTSIDE * mean(&row.is_outside())
+    }
+
+    /// Modulus of sounding at that tension, in every draw.
+    pub(super) fn fast(&self, tension: f64) -> Drawn {
+        let stress = tension / self.area;
+        let held = stress.clamp(FAST_SLOPE_STRESS.0, FAST_SLOPE_STRESS.1);
+        core::array::from_fn(|h| {
+            let sloped = all(held) + self.beyond[h] * all(stress - held);
+            self.fast_modulus[h] + all(self.fast_slope) * sloped
+        })
+    }
+
+    /// The worth of [`BY_BOW`]; exact.
+    pub(super) fn under_the_bow(
+        &self,
+        tension: f64,
+        gauge: f64,
+        inertia: f64,
+        tubes: &[(usize, f64)],
+    ) -> [Drawn; BY_BOW.len()] {
+        let judge = self.judge;
+        let z = tension * judge.impedance;
+        let (ln_z, z) = (all(libm::log(z)), all(z));
+        let inertia = all(self.inertia + inertia);
+        let square = all(4.0 / (gauge * gauge));
+        let fast = self.fast(tension);
+        let mut worth = [[all(0.0); HALVES]; BY_BOW.len()];
+        for h in 0..HALVES {
+            let mut tube = all(0.0);
+            for (metal, of_one) in tubes {
+                tube += judge.moduli[*metal][h] * all(*of_one);
+            }
+            let stiffness = self.torsion[h] + self.torsion_of_tube[h] * tube;
+            let surface = (stiffness * inertia).sqrt() * square;
+            let left = surface / (z + surface);
+            let stiff = self.stiff_of_one[h] * fast[h] / all(tension);
+            let answer = Answer::new(&judge.footing[h], (ln_z, z), left.ln(), stiff.ln());
+            worth[0][h] = worth_of(&judge.response, answer.response());
+            worth[1][h] = worth_of_room(answer.room());
+        }
+        worth
+    }
+
+    pub(super) fn weighed_by_bow(&self, worth: &[Drawn; BY_BOW.len()]) -> f64 {
+        BY_BOW.iter().zip(worth).map(|(a, worth)| self.judge.weight(*a) * mean_ln(worth)).sum()
+    }
+
+    /// Weighted worth of how it answers the bow: exact.
+    ///
+    /// `inertia` is the polar one of the windings; `tubes` gives each winding's metal, and the stiffness it would have
+    /// as a tube for a modulus of one.
+    #[must_use]
+    pub fn bowed(&self, tension: f64, gauge: f64, inertia: f64, tubes: &[(usize, f64)]) -> f64 {
+        self.weighed_by_bow(&self.under_the_bow(tension, gauge, inertia, tubes))
+    }
+
+    /// The worth of brightness where the brilliance ends at most: at a tension up to `taut` and from `slack` on,
+    /// under windings of at least these tubes. Held at the target where `at_most` says that it is a bound.
+    pub(super) fn brightness(
+        &self,
+        slack: f64,
+        taut: f64,
+        tubes: &[(usize, f64)],
+        at_most: bool,
+    ) -> Drawn {
+        let judge = self.judge;
+        let (dark, over) = judge.shade;
+        let ln_pitch = libm::log(judge.string.setting.pitch.get());
+        let target = all(judge.string.brightness_target());
+        let fast = self.fast(slack);
+        core::array::from_fn(|h| {
+            let fast = fast[h];
+            let mut tube = all(0.0);
+            for (metal, of_one) in tubes {
+                tube += judge.moduli[*metal][h] * all(*of_one);
+            }
+            let lossy = self.lossy[h] * fast + self.winding_loss[h] * tube;
+            let n2 = self.limit[h] * all(taut) / lossy;
+            let place = (all(ln_pitch - dark) + all(0.5) * n2.ln()) * all(over);
+            let place = if at_most { place.min(target) } else { place };
+            floored(all(1.0) - (place - target).abs())
+        })
+    }
+
+    /// The worth of the ring; exact.
+    fn ring(&self, gauge: f64, mass: f64, tubes: &[(usize, f64)]) -> Drawn {
+        let judge = self.judge;
+        let pitch = judge.string.setting.pitch.get();
+        let swings = drawn(|k| {
+            let modulus = |metal: usize| judge.moduli[metal][k / LANES].to_array()[k % LANES];
+            let tube = tubes.iter().map(|(metal, of_one)| modulus(*metal) * of_one).sum();
+            let wound = Wound { gauge, mass, tube, inertia: 0.0 };
+            self.draws[k].sounding(&wound, !tubes.is_empty()).ring * pitch
+        });
+        swings.map(|swings| worth_of(&judge.ring, swings.ln()))
+    }
+
+    /// Weighted worth of its brightness: exact.
+    #[must_use]
+    pub fn bright(&self, tension: f64, tubes: &[(usize, f64)]) -> f64 {
+        let worth = mean_ln(&self.brightness(tension, tension, tubes, false));
+        self.judge.weight(Attribute::Brightness) * worth
+    }
+
+    /// Weighted worth of its ring: exact.
+    #[must_use]
+    pub fn rings(&self, gauge: f64, mass: f64, tubes: &[(usize, f64)]) -> f64 {
+        self.judge.weight(Attribute::Ring) * mean_ln(&self.ring(gauge, mass, tubes))
+    }
+
+    /// Every desirability of the string of these windings, as e to the mean of its logarithm; and the penalty.
+    #[must_use]
+    pub fn desirabilities(
+        &self,
+        construction: &Construction,
+        grade: Grade,
+    ) -> (Desirabilities, f64) {
+        self.logs(construction, grade).expected()
+    }
+
+    /// ln of every desirability of the string of these windings, draw by draw.
+    #[must_use]
+    pub fn logs(&self, construction: &Construction, grade: Grade) -> Logs {
+        let layers: Vec<&'static Metal> = construction.windings().map(|w| w.metal).collect();
+        let (wound, tubes) = self.windings(construction);
+        let Wound { gauge, mass, inertia, .. } = wound;
+        let row = self.row(self.central.sounding(&wound, !tubes.is_empty()).tension);
+        let mut of = [Log::Same(0.0); COUNT];
+        let mut put = |attribute: Attribute, log: Log| of[attribute as usize] = log;
+        let logs = |worth: Drawn| Log::Drawn(worth.map(Four::ln));
+        put(Attribute::Feel, Log::Same(row.feel));
+        put(Attribute::Power, Log::Same(row.power));
+        for (a, attribute) in BY_DRAW.iter().enumerate() {
+            put(*attribute, logs(row.by_draw[a]));
+        }
+        let bowed = self.under_the_bow(row.tension, gauge, inertia, &tubes);
+        for (attribute, worth) in BY_BOW.iter().zip(bowed) {
+            put(*attribute, logs(worth));
+        }
+        put(Attribute::Settling, logs(self.arrangement.settling));
+        let judgement = ln(self.core.material.climate_judgement);
+        put(Attribute::FittersJudgement, Log::Same(judgement));
+        let brightness = self.brightness(row.tension, row.tension, &tubes, false);
+        put(Attribute::Brightness, logs(brightness));
+        put(Attribute::Ring, logs(self.ring(gauge, mass, &tubes)));
+        for (attribute, log) in self.judge.of_metals(self.arrangement.family, grade, &layers) {
+            put(attribute, Log::Same(log));
+        }
+        Logs { of, outside: row.is_outside() }
+    }
+
+    /// The core under its windings as they are for a modulus of one, and their tubes.
+    fn windings(&self, construction: &Construction) -> (Wound<f64>, Vec<(usize, f64)>) {
+        let mut wound = self.central.bare();
+        let mut tubes = Vec::new();
+        for w in construction.windings() {
+            let before = wound.tube;
+            wound = wound.under(w.form, w.metal.density.value, 1.0, w.thickness.get());
+            let metal = material::METALS.iter().position(|m| m.key == w.metal.key).unwrap_or(0);
+            tubes.push((metal, wound.tube - before));
+        }
+        (wound, tubes)
+    }
+}
