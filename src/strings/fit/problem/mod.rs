@@ -222,68 +222,77 @@ impl Taken {
     }
 }
 
-/// Turns answers into a problem; missing ones get the most usual answer and a wider range.
-#[must_use]
-pub fn pose(answers: &Answers) -> Problem {
-    let mut taken = Taken(Vec::new());
-    let kind =
-        taken.or("instrument", answers.instrument, &instrument::VIOLIN, |k| k.name.to_owned());
-    let size = taken.or("size", answers.size, &kind.sizes[0], |s| s.key.to_owned());
-    let tuning = taken.or("tuning", answers.tuning, &kind.tunings[0], |t| t.name.to_owned());
-    let early = answers.music == Some(Music::Early);
-    let set_up = taken.or("set_up", answers.set_up, SetUp::Modern, |_| "modern".to_owned());
-    let usual_a4 = if set_up == SetUp::Historical || early { 415.0 } else { 440.0 };
-    let a4 = taken.or("a4_hz", answers.a4, Hertz::new(usual_a4), |a| format!("{} Hz", a.get()));
-    let temperament = answers.temperament.unwrap_or(Temperament::Equal);
-    let room = taken.or("room", answers.room, Room::Seasonal, |r| r.key().to_owned());
-    let bass = kind.key == "double-bass";
-    let usual_pegs = if bass { Pegs::Machine } else { Pegs::Friction };
-    let pegs = taken.or("pegs", answers.pegs, usual_pegs, |p| p.key().to_owned());
-    let usual_tuners = match (kind.key, set_up, size.fraction) {
-        (_, SetUp::Historical, _) | ("double-bass", _, _) => Tuners::None,
-        ("cello", _, _) | (_, _, true) => Tuners::All,
-        _ => Tuners::Top,
-    };
-    let tuners = taken.or("tuners", answers.tuners, usual_tuners, |t| t.key().to_owned());
-    let (length, doubt) = match answers.sounding_length {
-        Some(length) => (length, Metre::new(0.0005)),
-        None => {
-            taken.0.push(Assumed {
-                field: "sounding_length_m",
-                value: format!("{:.0} mm", size.length().mm()),
-            });
-            (size.length(), size.length_doubt())
-        }
-    };
-    let (humidity, temperature_swing, humidity_swing) = room_of(room);
-    let about = about(answers, tuning.strings.len());
-    let wishes = weights::wishes(answers, about.filter(|_| answers.aim == Some(Aim::OneString)));
-    let highest = highest(&answers.also_tuned, a4);
+/// What the strings have in common, each answer given or taken for granted.
+struct Common {
+    kind: &'static Kind,
+    size: &'static Size,
+    tuning: &'static Tuning,
+    set_up: SetUp,
+    a4: Hertz,
+    temperament: Temperament,
+    room: Room,
+    pegs: Pegs,
+    tuners: Tuners,
+    length: Metre,
+    length_doubt: Metre,
+    /// The highest pitch at which the strings are used, over the main one.
+    highest: f64,
+}
 
-    let count = tuning.strings.len();
-    let mut strings = Vec::with_capacity(count);
-    for (i, (note, position)) in tuning.strings.iter().enumerate() {
-        let own = answers.strings.get(i).cloned().unwrap_or_default();
-        let (Some(tuned), Some(position)) = (Note::parse(note), precedent::position_of(position))
-        else {
-            continue;
+impl Common {
+    fn of(answers: &Answers, taken: &mut Taken) -> Self {
+        let kind =
+            taken.or("instrument", answers.instrument, &instrument::VIOLIN, |k| k.name.to_owned());
+        let size = taken.or("size", answers.size, &kind.sizes[0], |s| s.key.to_owned());
+        let tuning = taken.or("tuning", answers.tuning, &kind.tunings[0], |t| t.name.to_owned());
+        let early = answers.music == Some(Music::Early);
+        let set_up = taken.or("set_up", answers.set_up, SetUp::Modern, |_| "modern".to_owned());
+        let usual_a4 = if set_up == SetUp::Historical || early { 415.0 } else { 440.0 };
+        let a4 = taken.or("a4_hz", answers.a4, Hertz::new(usual_a4), |a| format!("{} Hz", a.get()));
+        let room = taken.or("room", answers.room, Room::Seasonal, |r| r.key().to_owned());
+        let bass = kind.key == "double-bass";
+        let usual_pegs = if bass { Pegs::Machine } else { Pegs::Friction };
+        let pegs = taken.or("pegs", answers.pegs, usual_pegs, |p| p.key().to_owned());
+        let usual_tuners = match (kind.key, set_up, size.fraction) {
+            (_, SetUp::Historical, _) | ("double-bass", _, _) => Tuners::None,
+            ("cello", _, _) | (_, _, true) => Tuners::All,
+            _ => Tuners::Top,
         };
-        let note = own.note.unwrap_or(tuned);
-        let pitch = instrument::frequency(note, a4, temperament);
-        let extra = if tuning.extension && i + 1 == count {
-            instrument::EXTENSION * length.get()
-        } else {
-            0.0
-        };
-        let setting = Setting {
+        let tuners = taken.or("tuners", answers.tuners, usual_tuners, |t| t.key().to_owned());
+        let length = taken.or("sounding_length_m", answers.sounding_length, size.length(), |l| {
+            format!("{:.0} mm", l.mm())
+        });
+        let measured = Metre::new(0.0005);
+        Self {
+            kind,
+            size,
+            tuning,
+            set_up,
+            a4,
+            temperament: answers.temperament.unwrap_or(Temperament::Equal),
+            room,
+            pegs,
+            tuners,
+            length,
+            length_doubt: answers.sounding_length.map_or(size.length_doubt(), |_| measured),
+            highest: highest(&answers.also_tuned, a4),
+        }
+    }
+
+    /// Where the string of that pitch works; over an extension it is longer.
+    fn setting(&self, pitch: Hertz, is_extended: bool) -> Setting {
+        let Self { kind, length, .. } = *self;
+        let extra = if is_extended { instrument::EXTENSION * length.get() } else { 0.0 };
+        let (humidity, temperature_swing, humidity_swing) = room_of(self.room);
+        Setting {
             sounding_length: length,
-            sounding_length_doubt: doubt,
+            sounding_length_doubt: self.length_doubt,
             afterlength: Metre::new(length.get() * instrument::AFTERLENGTH_SHARE),
             nut_to_peg: Metre::new(kind.nut_to_peg + extra),
             pitch,
             angle_over_bridge: Degree::new(kind.angle),
             peg_diameter: Metre::new(kind.peg),
-            gear_ratio: Ratio::new(gear_of(pegs)),
+            gear_ratio: Ratio::new(gear_of(self.pegs)),
             string_height: Metre::new(kind.height * length.get() / kind.full_length),
             nut_radius: Metre::new(kind.nut_radius),
             bridge_resistance: KilogramPerSecond::new(kind.resistance.0),
@@ -293,12 +302,24 @@ pub fn pose(answers: &Answers) -> Problem {
             temperature_swing,
             humidity: Ratio::new(humidity),
             humidity_swing: Ratio::new(humidity_swing),
-        };
+        }
+    }
+
+    /// The string that is `i`th in the tuning.
+    fn string(&self, answers: &Answers, i: usize) -> Option<StringProblem> {
+        let own = answers.strings.get(i).cloned().unwrap_or_default();
+        let (note, position) = self.tuning.strings[i];
+        let (tuned, position) = (Note::parse(note)?, precedent::position_of(position)?);
+        let note = own.note.unwrap_or(tuned);
+        let pitch = instrument::frequency(note, self.a4, self.temperament);
+        let is_lowest = i + 1 == self.tuning.strings.len();
+        let setting = self.setting(pitch, self.tuning.extension && is_lowest);
+        let Self { kind, size, length, set_up, highest, .. } = *self;
         let gut_to_its_limit = answers.gut_to_its_limit;
         let place = Place { kind, size, length, set_up, pitch, gut_to_its_limit, highest };
         let wishes = weights::wishes(answers, Some(i));
         let usual_tension = precedent::usual_tension(position, &place);
-        strings.push(StringProblem {
+        Some(StringProblem {
             position,
             note,
             setting,
@@ -307,7 +328,7 @@ pub fn pose(answers: &Answers) -> Problem {
             usual_tension,
             usual_brightness: 0.5,
             ends: ends(usual_tension, &setting, wishes.feel, wishes.power, answers.hand_pain),
-            fine_tuner: match tuners {
+            fine_tuner: match self.tuners {
                 Tuners::None => false,
                 Tuners::Top => i == 0,
                 Tuners::All => true,
@@ -317,10 +338,21 @@ pub fn pose(answers: &Answers) -> Problem {
             bothers: own.bothers,
             flaws: Vec::new(),
             standing: if own.keep { Standing::Kept } else { Standing::Open },
-        });
+        })
     }
+}
 
-    let usual_load = usual_load(kind, length, set_up, &strings);
+/// Turns answers into a problem; missing ones get the most usual answer and a wider range.
+#[must_use]
+pub fn pose(answers: &Answers) -> Problem {
+    let mut taken = Taken(Vec::new());
+    let common = Common::of(answers, &mut taken);
+    let Common { kind, size, tuning, set_up, a4, temperament, room, highest, .. } = common;
+    let about = about(answers, tuning.strings.len());
+    let wishes = weights::wishes(answers, about.filter(|_| answers.aim == Some(Aim::OneString)));
+    let strings: Vec<StringProblem> =
+        (0..tuning.strings.len()).filter_map(|i| common.string(answers, i)).collect();
+    let usual_load = usual_load(kind, common.length, set_up, &strings);
     let most_load = match set_up {
         SetUp::Light => usual_load.0 + LIGHT_LOAD_SHARE * (usual_load.1 - usual_load.0),
         SetUp::Modern | SetUp::Historical => usual_load.1,

@@ -1,7 +1,7 @@
 //! How much each wish weighs: the table by which weights follow from the answers.
 
 use crate::fit::answers::{Answers, Bother, Budget, Level, Music, Room, WhoTunes, Wishes};
-use crate::fit::desirability::{self, Attribute};
+use crate::fit::desirability::{self, Attribute, Attribute as A};
 use crate::precedent::SetUp;
 
 /// A factor on a weight, and the answer it comes from.
@@ -54,17 +54,30 @@ pub(super) fn wishes(answers: &Answers, string: Option<usize>) -> Wishes {
     }
 }
 
-/// The table by which weights follow from the answers.
+/// The weights that follow from the answers, and how they came about.
 pub(super) fn weigh(
     answers: &Answers,
     wishes: &Wishes,
     room: Room,
     set_up: SetUp,
 ) -> ([f64; desirability::COUNT], Vec<WeightStep>) {
-    use Attribute as A;
     let mut steps: Vec<WeightStep> = Vec::new();
     let mut step =
         |attribute, factor, because| steps.push(WeightStep { attribute, factor, because });
+    by_wishes(wishes, &mut step);
+    by_circumstances(answers, room, set_up, &mut step);
+    by_troubles(answers, &mut step);
+    let mut weights = BASE_WEIGHTS;
+    for s in &steps {
+        weights[s.attribute as usize] *= s.factor;
+    }
+    for (attribute, weight) in &answers.weights {
+        weights[*attribute as usize] = *weight;
+    }
+    (weights, steps)
+}
+
+fn by_wishes(wishes: &Wishes, step: &mut impl FnMut(A, f64, &'static str)) {
     if wishes.colour > 0.0 {
         step(A::Elasticity, 1.0 + wishes.colour, "wishes.colour");
         for a in [A::Settling, A::Drift, A::FittersJudgement] {
@@ -93,6 +106,14 @@ pub(super) fn weigh(
     if wishes.response < 0.0 {
         step(A::Response, 1.0 / (1.0 - wishes.response), "wishes.response");
     }
+}
+
+fn by_circumstances(
+    answers: &Answers,
+    room: Room,
+    set_up: SetUp,
+    step: &mut impl FnMut(A, f64, &'static str),
+) {
     if set_up == SetUp::Historical {
         step(A::FittersJudgement, 0.5, "set_up");
         step(A::Settling, 0.7, "set_up");
@@ -145,6 +166,9 @@ pub(super) fn weigh(
         }
         Some(Music::Classical) | None => {}
     }
+}
+
+fn by_troubles(answers: &Answers, step: &mut impl FnMut(A, f64, &'static str)) {
     let bothers = |bother: Bother| {
         let mut own = answers.strings.iter().flat_map(|string| &string.bothers);
         answers.bothers.contains(&bother) || own.any(|own| *own == bother)
@@ -164,12 +188,4 @@ pub(super) fn weigh(
     if answers.hand_pain {
         step(A::Feel, 2.0, "hand_pain");
     }
-    let mut weights = BASE_WEIGHTS;
-    for s in &steps {
-        weights[s.attribute as usize] *= s.factor;
-    }
-    for (attribute, weight) in &answers.weights {
-        weights[*attribute as usize] = *weight;
-    }
-    (weights, steps)
 }
