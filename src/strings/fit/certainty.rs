@@ -115,27 +115,7 @@ pub fn of(
     drawing: Drawing,
     work: &mut Work,
 ) -> Certainty {
-    let most_load = finalists.fitting.problem.most_load;
-    let winners: Vec<Vec<Vec<usize>>> = ways
-        .iter()
-        .enumerate()
-        .map(|(way, problem)| {
-            if way > 0 && work.is_out() {
-                return Vec::new();
-            }
-            // The draws by which the set was chosen are not asked again: it was chosen to be good in them.
-            let first = match drawing {
-                Drawing::Ways(_) => (way + 1) * DRAWS,
-                Drawing::Nothing => 0,
-            };
-            let logs = finalists.logs(problem, first as u64, work);
-            let worlds = match drawing {
-                Drawing::Ways(_) => finalists.drawn(&logs, problem),
-                Drawing::Nothing => vec![finalists.expected(&logs, problem)],
-            };
-            worlds.iter().filter_map(|scores| finalists.best(scores, most_load, work)).collect()
-        })
-        .collect();
+    let winners = winners(finalists, ways, drawing, work);
     let share = |is: &dyn Fn(&[usize]) -> bool| share(&winners, is);
     let families =
         |choice: &Choice| -> Vec<Family> { choice.strings.iter().map(|c| c.family).collect() };
@@ -179,6 +159,35 @@ pub fn of(
         next,
         strings,
     }
+}
+
+/// The best set in each draw of the constants, for each of the ways.
+fn winners(
+    finalists: &Finalists,
+    ways: &[Problem],
+    drawing: Drawing,
+    work: &mut Work,
+) -> Vec<Vec<Vec<usize>>> {
+    let most_load = finalists.fitting.problem.most_load;
+    ways.iter()
+        .enumerate()
+        .map(|(way, problem)| {
+            if way > 0 && work.is_out() {
+                return Vec::new();
+            }
+            // The draws by which the set was chosen are not asked again: it was chosen to be good in them.
+            let first = match drawing {
+                Drawing::Ways(_) => (way + 1) * DRAWS,
+                Drawing::Nothing => 0,
+            };
+            let logs = finalists.logs(problem, first as u64, work);
+            let worlds = match drawing {
+                Drawing::Ways(_) => finalists.drawn(&logs, problem),
+                Drawing::Nothing => vec![finalists.expected(&logs, problem)],
+            };
+            worlds.iter().filter_map(|scores| finalists.best(scores, most_load, work)).collect()
+        })
+        .collect()
 }
 
 /// The share of worlds whose best set is so, and its error from way to way.

@@ -132,14 +132,7 @@ pub fn plan(
     if problem.set_up == SetUp::Light {
         cautions.push((Caution::LuthierFirst, None));
     }
-    let load: f64 = strings.iter().map(|c| c.tension).sum();
-    let load = load * problem.highest * problem.highest;
-    if problem.highest * problem.highest > TUNED_UP {
-        cautions.push((Caution::TunedUp, None));
-    }
-    if load > NEAR_TOP * problem.usual_load.1 {
-        cautions.push((Caution::LoadNearTop, None));
-    }
+    cautions.extend(load_cautions(problem, strings));
     let is_steel = |c: &Candidate| c.construction.core.material.class == Class::Steel;
     let was_gut = |i: usize| match today.get(i).and_then(Option::as_ref) {
         Some(today) => today.string.construction.core.material.class == Class::Gut,
@@ -151,22 +144,7 @@ pub fn plan(
     if steel_for_gut {
         cautions.push((Caution::SteelForGut, None));
     }
-    if problem.settled_by.is_some() {
-        for (i, candidate) in strings.iter().enumerate().filter(|(i, _)| is_new(*i)) {
-            let core = &candidate.construction.core;
-            let chance =
-                admission::chance_of_settling(problem, core, candidate.construction.is_wound());
-            if chance.is_some_and(|chance| chance < admission::SURE_CHANCE) {
-                cautions.push((Caution::MayNotSettleInTime, Some(i)));
-            }
-        }
-    } else if let Some(days) = problem.concert_days {
-        if longest.0 > days {
-            cautions.push((Caution::NotSettledInTime, None));
-        } else if longest.1 > days {
-            cautions.push((Caution::MayNotSettleInTime, None));
-        }
-    }
+    cautions.extend(settling_cautions(problem, strings, longest));
     for (i, ((candidate, report), string)) in
         strings.iter().zip(reports).zip(&problem.strings).enumerate()
     {
@@ -188,6 +166,47 @@ pub fn plan(
     checks.dedup();
     cautions.sort();
     Plan { fit_before_days: longest, settled_days, checks, cautions }
+}
+
+/// What to beware of where the set may settle too late.
+fn settling_cautions(
+    problem: &Problem,
+    strings: &[Candidate],
+    longest: (f64, f64),
+) -> Vec<(Caution, Option<usize>)> {
+    let is_new = |i: &usize| problem.strings[*i].standing == Standing::Open;
+    let mut found = Vec::new();
+    if problem.settled_by.is_some() {
+        for (i, candidate) in strings.iter().enumerate().filter(|(i, _)| is_new(i)) {
+            let core = &candidate.construction.core;
+            let chance =
+                admission::chance_of_settling(problem, core, candidate.construction.is_wound());
+            if chance.is_some_and(|chance| chance < admission::SURE_CHANCE) {
+                found.push((Caution::MayNotSettleInTime, Some(i)));
+            }
+        }
+    } else if let Some(days) = problem.concert_days {
+        if longest.0 > days {
+            found.push((Caution::NotSettledInTime, None));
+        } else if longest.1 > days {
+            found.push((Caution::MayNotSettleInTime, None));
+        }
+    }
+    found
+}
+
+/// What to beware of where the set pulls hard.
+fn load_cautions(problem: &Problem, strings: &[Candidate]) -> Vec<(Caution, Option<usize>)> {
+    let mut found = Vec::new();
+    let load: f64 = strings.iter().map(|c| c.tension).sum();
+    let load = load * problem.highest * problem.highest;
+    if problem.highest * problem.highest > TUNED_UP {
+        found.push((Caution::TunedUp, None));
+    }
+    if load > NEAR_TOP * problem.usual_load.1 {
+        found.push((Caution::LoadNearTop, None));
+    }
+    found
 }
 
 /// What is to be known of one string of the set.
