@@ -7,6 +7,7 @@ use crate::draw::Draw;
 use crate::makeable;
 use crate::material;
 use crate::physics::mass;
+use crate::precedent::Grade;
 use crate::quantity::{KilogramPerCubicMetre, KilogramPerMetre, Metre, Newton, Ratio};
 use crate::report::{LeanCore, LeanKind};
 
@@ -16,35 +17,34 @@ use super::problem::StringProblem;
 use super::space::{self, Stack};
 
 /// How far a value lies from the middle of its band, as a share of it, so that no value speaks louder than another.
-fn off((value, middle): (f64, f64), (low, high): (f64, f64)) -> f64 {
-    (value - middle).abs() / (high - low)
+fn from_middle(value: f64, (low, high): (f64, f64)) -> f64 {
+    (value - (low + high) / 2.0).abs() / (high - low)
 }
 
-fn from_middle(value: f64, band: (f64, f64)) -> f64 {
-    off((value, (band.0 + band.1) / 2.0), band)
+/// How unusual a string is: how commonly it is made, and how far it lies from the middle.
+type Oddness = (Grade, f64);
+
+fn by_oddness<T>(a: &(Oddness, T), b: &(Oddness, T)) -> Ordering {
+    a.0.0.cmp(&b.0.0).then(a.0.1.total_cmp(&b.0.1))
 }
 
-/// How far tension and gauge lie from the middle.
-fn tension_and_gauge(m: &Made) -> f64 {
-    from_middle(m.lean.tension, m.bands.tension) + from_middle(m.lean.gauge, m.bands.gauge)
+/// By tension and gauge.
+fn oddness(m: &Made) -> Oddness {
+    let tension = from_middle(m.lean.tension, m.bands.tension);
+    (m.grade, tension + from_middle(m.lean.gauge, m.bands.gauge))
 }
 
-/// The same with the stretch, which goes by ratios: it tells a rope too stiff for its note from one that is bought.
-fn as_a_player_knows_it(m: &Made) -> f64 {
+/// By tension, gauge and stretch, which goes by ratios: it tells a rope too stiff for its note from one that is bought.
+fn oddness_with_stretch(m: &Made) -> Oddness {
+    let (grade, odd) = oddness(m);
     let (low, high) = m.bands.stretch;
-    let stretch = from_middle(libm::log(m.lean.stretch), (libm::log(low), libm::log(high)));
-    tension_and_gauge(m) + stretch
-}
-
-fn by(oddness: impl Fn(&Made) -> f64) -> impl Fn(&Made, &Made) -> Ordering {
-    move |a, b| a.grade.cmp(&b.grade).then(oddness(a).total_cmp(&oddness(b)))
+    (grade, odd + from_middle(libm::log(m.lean.stretch), (libm::log(low), libm::log(high))))
 }
 
 /// The string whose tension and gauge lie nearest the middle: how bright strings usually are at the position.
 #[must_use]
 pub(super) fn most_usual<'a>(made: impl Iterator<Item = &'a Made>) -> Option<&'a Made> {
-    let order = by(tension_and_gauge);
-    made.min_by(|a, b| order(a, b))
+    made.map(|m| (oddness(m), m)).min_by(by_oddness).map(|(_, m)| m)
 }
 
 /// How many of the sample are tried until one has its like in the space.
@@ -57,14 +57,14 @@ pub(super) fn most_usual_of_space<'a>(
     sampled: impl Iterator<Item = &'a Made>,
     fits: impl Fn(&Made) -> bool,
 ) -> Option<Made> {
-    let order = by(as_a_player_knows_it);
-    let mut sampled: Vec<&Made> = sampled.filter(|m| fits(m)).collect();
-    sampled.sort_by(|a, b| order(a, b));
-    let like = |m: &&Made| {
+    let mut sampled: Vec<(Oddness, &Made)> =
+        sampled.filter(|m| fits(m)).map(|m| (oddness_with_stretch(m), m)).collect();
+    sampled.sort_by(by_oddness);
+    let like = |m: &Made| {
         let like = like(string, m).into_iter().filter(|m| fits(m));
-        like.min_by(|a, b| order(a, b))
+        like.map(|m| (oddness_with_stretch(&m), m)).min_by(by_oddness).map(|(_, m)| m)
     };
-    sampled.iter().take(TRIED).find_map(like)
+    sampled.into_iter().take(TRIED).find_map(|(_, m)| like(m))
 }
 
 /// Gauges of the core to either side of the sampled one's which are tried.
