@@ -25,7 +25,7 @@ pub const RINGING: u32 = 12;
 
 /// ln seconds of response: constant, and for pitch, impedance and twist.
 const RESPONSE: [f64; 4] = [-1.9739, -0.9912, 0.4645, -0.7884];
-/// ln least force, N, of what [`Answer::of_forces`] lists.
+/// ln least force, N, of what [`BowResponse::of_forces`] lists.
 const LEAST: [f64; FORCES] =
     [1.6177, 1.0335, 0.9144, -2.0938, -0.4269, 0.0045, 0.0449, 0.0487, -0.1495, -0.8110];
 /// ln greatest force, N.
@@ -69,7 +69,7 @@ pub const RING_ERROR: Error = Error { ranks: (0.99, 0.99), anywhere: 0.14, at_on
 
 /// What a place gives to its strings: a pitch, and a bridge that gives way.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Footing<N> {
+pub struct BridgeLoad<N> {
     /// ln pitch over 220 Hz.
     pitch: f64,
     /// ln of the middle of the bridge hill over 1500 Hz.
@@ -84,12 +84,12 @@ pub struct Footing<N> {
 
 /// What the place of a setting gives, all constants central.
 #[must_use]
-pub fn footing(setting: &Setting) -> Footing<f64> {
+pub fn bridge_load(setting: &Setting) -> BridgeLoad<f64> {
     let (r, peak) = (setting.bridge_resistance.get(), setting.peak_resistance.get());
-    Footing::of(&Body::on(setting.body, r, peak), setting.body, setting.pitch.get())
+    BridgeLoad::of(&Body::on(setting.body, r, peak), setting.body, setting.pitch.get())
 }
 
-impl Footing<f64> {
+impl BridgeLoad<f64> {
     /// Of a body under a string of that pitch, Hz.
     #[must_use]
     pub fn of(body: &Body, skeleton: &Skeleton, pitch: f64) -> Self {
@@ -107,8 +107,8 @@ impl Footing<f64> {
 
     /// The same where the whole bridge resists that many times as much in each lane.
     #[must_use]
-    pub fn resisting<N: Lanes>(&self, ln_times: N, times: N) -> Footing<N> {
-        Footing {
+    pub fn resisting<N: Lanes>(&self, ln_times: N, times: N) -> BridgeLoad<N> {
+        BridgeLoad {
             pitch: self.pitch,
             hill: self.hill,
             takes: N::all(self.takes) - ln_times,
@@ -120,7 +120,7 @@ impl Footing<f64> {
 
 /// What the fitted answers rest on, each held within what was seen when they were fitted.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Answer<N> {
+pub struct BowResponse<N> {
     pitch: f64,
     hill: f64,
     /// ln impedance, kg/s.
@@ -149,18 +149,18 @@ fn sum<N: Lanes>(numbers: &[f64], of: &[N]) -> N {
     numbers.iter().zip(of).fold(N::all(0.0), |all, (a, b)| all + N::all(*a) * *b)
 }
 
-impl<N: Lanes> Answer<N> {
+impl<N: Lanes> BowResponse<N> {
     /// Of a string of that impedance (its logarithm, and as it is, kg/s), that share left by twist and that
     /// inharmonicity (their logarithms).
     #[must_use]
-    pub fn new(footing: &Footing<N>, (ln_z, z): (N, N), ln_twist: N, ln_stiff: N) -> Self {
+    pub fn new(bridge_load: &BridgeLoad<N>, (ln_z, z): (N, N), ln_twist: N, ln_stiff: N) -> Self {
         Self {
-            pitch: footing.pitch,
-            hill: footing.hill,
+            pitch: bridge_load.pitch,
+            hill: bridge_load.hill,
             impedance: ln_z,
-            taken: (ln_z + footing.takes).held(-6.0, -3.0),
-            taken_in_all: (ln_z + footing.takes_in_all).held(-6.0, -2.0),
-            springs: (N::all(100.0) * z * footing.springs).held(-0.5, 2.5),
+            taken: (ln_z + bridge_load.takes).held(-6.0, -3.0),
+            taken_in_all: (ln_z + bridge_load.takes_in_all).held(-6.0, -2.0),
+            springs: (N::all(100.0) * z * bridge_load.springs).held(-0.5, 2.5),
             twist: ln_twist.held(LEAST_TWIST, 0.0),
             stiff: (ln_stiff - N::all(LN_UNSTIFF)).held(-2.7, 3.0),
         }

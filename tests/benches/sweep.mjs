@@ -1,4 +1,4 @@
-// The sweep of src/strings/report/lean.rs in plain JavaScript, and the compiled one in the same engine.
+// The sweep of src/strings/report/lean/sweep.rs in plain JavaScript, and the compiled one in the same engine.
 // node sweep.mjs NUMBERS.json MODULE.js: writes the seconds of one sweep, the median of many, and what it came to.
 
 import { readFileSync } from "node:fs";

@@ -1,4 +1,4 @@
-"""The sweep of src/strings/report/lean.rs in NumPy: python sweep.py NUMBERS.json writes the seconds of one, the median of many, and what it came to."""
+"""The sweep of src/strings/report/lean/sweep.rs in NumPy: python sweep.py NUMBERS.json writes the seconds of one, the median of many, and what it came to."""
 
 import json
 import sys

@@ -155,8 +155,8 @@ fn with_nothing_drawn_the_chosen_set_is_sure() {
         if !best.proven {
             continue;
         }
-        let ways = certainty::drawn(&answers, &fitting, Drawing::Ways(12));
-        let finalists = Finalists::of(&fitting, &best, &ways, &mut Work::unlimited());
+        let scenarios = certainty::drawn(&answers, &fitting, Drawing::Ways(12));
+        let finalists = Finalists::of(&fitting, &best, &scenarios, &mut Work::unlimited());
         let as_taken = certainty::drawn(&answers, &fitting, Drawing::Nothing);
         let sure = certainty::of(
             &finalists,
@@ -192,9 +192,16 @@ fn more_worlds_move_a_share_by_no_more_than_its_error() {
         let many = certainty::drawn(&answers, &fitting, Drawing::Ways(4 * certainty::WAYS));
         let few = &many[..many.len() / 4];
         let finalists = Finalists::of(&fitting, &best, few, &mut Work::unlimited());
-        let of = |ways: &[fit::problem::Problem]| {
-            let drawing = Drawing::Ways(ways.len() as u64);
-            certainty::of(&finalists, &best, second.as_ref(), ways, drawing, &mut Work::unlimited())
+        let of = |scenarios: &[fit::problem::Problem]| {
+            let drawing = Drawing::Ways(scenarios.len() as u64);
+            certainty::of(
+                &finalists,
+                &best,
+                second.as_ref(),
+                scenarios,
+                drawing,
+                &mut Work::unlimited(),
+            )
         };
         let (of_few, of_many) = (of(few), of(&many));
         for (a, b) in [(of_few.chosen, of_many.chosen), (of_few.second, of_many.second)] {

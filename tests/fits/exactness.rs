@@ -7,7 +7,7 @@ use strings::fit::candidates;
 use strings::fit::candidates::Candidate;
 use strings::fit::choose::{self, Choice, Outcome};
 use strings::fit::neighbours::{self, Staying};
-use strings::fit::problem::{Problem, Standing};
+use strings::fit::problem::{Problem, StringStatus};
 use strings::fit::score::Judge;
 use strings::fit::search::{Contender, FAMILIES, Floor, Recipe, SPAN, Space};
 use strings::fit::work::Work;
@@ -136,7 +136,7 @@ fn keep(
     fixed: &mut [Option<Candidate>],
     seeded: &mut Seeded,
 ) {
-    problem.strings[i].standing = Standing::Kept;
+    problem.strings[i].standing = StringStatus::Kept;
     let judge = Judge::new(problem, &problem.strings[i]);
     fixed[i] = Some(candidates::judged(&judge, seeded.one_of(&fitting.found[i].made)));
 }

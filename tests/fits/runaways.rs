@@ -63,9 +63,9 @@ fn wrong(fitting: &Fitting, best: &Choice) -> Vec<String> {
 fn sure(answers: &fit::answers::Answers, fitting: &Fitting, best: &Choice) -> [u64; 2] {
     let [mut worlds, mut turns] = [Work::of(certainty::STEPS), Work::of(turning::STEPS)];
     let drawing = Drawing::Ways(certainty::WAYS);
-    let ways = certainty::drawn(answers, fitting, drawing);
-    let finalists = Finalists::of(fitting, best, &ways, &mut worlds);
-    let sure = certainty::of(&finalists, best, None, &ways, drawing, &mut worlds);
+    let scenarios = certainty::drawn(answers, fitting, drawing);
+    let finalists = Finalists::of(fitting, best, &scenarios, &mut worlds);
+    let sure = certainty::of(&finalists, best, None, &scenarios, drawing, &mut worlds);
     assert!(sure.worlds > 0, "no world was looked at");
     let turning = turning::of(answers, &finalists, best, &mut turns);
     assert!(turning.points.len() <= turning::TOLD);

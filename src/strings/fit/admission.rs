@@ -168,7 +168,7 @@ pub fn of_bands(bands: &Bands, string: &Banded) -> Option<Exclusion> {
 /// tailpiece takes no fine tuner. Most questions ask nothing of single strings; then its numbers are not computed.
 #[must_use]
 pub fn of_answers(string: &StringProblem, numbers: impl FnOnce() -> Numbers) -> Option<Exclusion> {
-    let on_the_peg = string.place.set_up == SetUp::Historical && !string.fine_tuner;
+    let on_the_peg = string.conditions.set_up == SetUp::Historical && !string.fine_tuner;
     if string.flaws.is_empty() && !on_the_peg {
         return None;
     }

@@ -1,6 +1,6 @@
 //! Which set of some lists is the best? A branch and bound over the best completions, exact unless its work runs out.
 //!
-//! From the lowest place up, the most that every string and all below it can be worth is computed; the search then
+//! From the lowest position up, the most that every string and all below it can be worth is computed; the search then
 //! follows the best completions first, with the load carried as it is. Where the load decides, tension has a price in
 //! the bound (a Lagrange multiplier).
 
@@ -40,13 +40,13 @@ pub struct Wanted {
 }
 
 impl Wanted {
-    fn differs(&self, place: usize, c: &Contender) -> bool {
-        self.not_all.as_ref().is_some_and(|families| families[place] != c.family)
+    fn differs(&self, position: usize, c: &Contender) -> bool {
+        self.not_all.as_ref().is_some_and(|families| families[position] != c.family)
     }
 
     /// What the rest of the set must still do below this string.
-    fn rest(&self, way: usize, place: usize, c: &Contender) -> usize {
-        if way == MUST_DIFFER && !self.differs(place, c) { MUST_DIFFER } else { FREE }
+    fn rest(&self, mode: usize, position: usize, c: &Contender) -> usize {
+        if mode == MUST_DIFFER && !self.differs(position, c) { MUST_DIFFER } else { FREE }
     }
 }
 
@@ -100,7 +100,7 @@ pub fn best(
     Some(Optimum { proven: found.open == f64::NEG_INFINITY, bound, ..met })
 }
 
-/// The same by its place in each list, where `steps` are counted between neighbours.
+/// The same by its index in each list, where `steps` are counted between neighbours.
 #[must_use]
 pub(super) fn best_path(
     steps: &[Step],
@@ -112,9 +112,9 @@ pub(super) fn best_path(
 }
 
 fn search(steps: &[Step], lists: &[Vec<Contender>], wanted: &Wanted, work: &mut Work) -> Found {
-    let way = if wanted.not_all.is_some() { MUST_DIFFER } else { FREE };
+    let mode = if wanted.not_all.is_some() { MUST_DIFFER } else { FREE };
     let open = Wanted { most_load: f64::INFINITY, ..wanted.clone() };
-    let free = work.half(|work| Branches::new(lists, steps, &open, 0.0, work).search(way));
+    let free = work.half(|work| Branches::new(lists, steps, &open, 0.0, work).search(mode));
     // Where the work ran out, a set that is light enough may still be met below.
     if free.is_none() || free.load(lists).is_some_and(|load| load <= wanted.most_load) {
         return free;
@@ -125,13 +125,13 @@ fn search(steps: &[Step], lists: &[Vec<Contender>], wanted: &Wanted, work: &mut 
         work.half(|work| {
             cheapest(|price| {
                 work.is_out() || {
-                    let load = free_load(lists, steps, wanted, way, price, work);
+                    let load = free_load(lists, steps, wanted, mode, price, work);
                     load <= wanted.most_load
                 }
             })
         })
     };
-    Branches::new(lists, steps, wanted, price, work).search(way)
+    Branches::new(lists, steps, wanted, price, work).search(mode)
 }
 
 /// About the lowest price of a newton at which a set is light enough, always on the safe side of it.
@@ -156,7 +156,7 @@ fn free_load(
     lists: &[Vec<Contender>],
     steps: &[Step],
     wanted: &Wanted,
-    way: usize,
+    mode: usize,
     price: f64,
     work: &mut Work,
 ) -> f64 {
@@ -167,12 +167,12 @@ fn free_load(
             list.iter().map(|c| Contender { score: c.score - price * c.tension, ..*c }).collect()
         })
         .collect();
-    Branches::new(&paid, steps, &open, 0.0, work).search(way).load(lists).unwrap_or_default()
+    Branches::new(&paid, steps, &open, 0.0, work).search(mode).load(lists).unwrap_or_default()
 }
 
 /// What a search met.
 struct Found {
-    /// The best set, string by string as a place in its list.
+    /// The best set, string by string as an index into its list.
     path: Option<Vec<usize>>,
     /// Upper bound of the sets that were not followed before the work ran out; minus infinity if there are none.
     open: f64,
@@ -191,8 +191,8 @@ impl Found {
     }
 }
 
-/// Sums and loads with which a string was reached, none of them beaten by another.
-type Reached = Vec<(f64, f64)>;
+/// Sums and loads with which a string was fronts, none of them beaten by another.
+type ParetoFront = Vec<(f64, f64)>;
 
 struct Branches<'a> {
     lists: &'a [Vec<Contender>],
@@ -200,11 +200,11 @@ struct Branches<'a> {
     wanted: &'a Wanted,
     /// Price of a newton in the bound: any is right, a good one is quick.
     price: f64,
-    /// For every place and both ways: each string with the most that it and all below it can be worth, best first.
-    most: Vec<[Vec<(f64, usize)>; 2]>,
+    /// For every position and both modes: each string with the most that it and all below it can be worth, best first.
+    bounds: Vec<[Vec<(f64, usize)>; 2]>,
     lightest: Vec<f64>,
-    /// For every string and both ways: sums and loads with which it was reached.
-    reached: Vec<Vec<[Reached; 2]>>,
+    /// For every string and both modes: sums and loads with which it was reached.
+    fronts: Vec<Vec<[ParetoFront; 2]>>,
     best: Option<(f64, Vec<usize>)>,
     path: Vec<usize>,
     /// What cannot be worth more is not followed.
@@ -233,27 +233,27 @@ impl<'a> Branches<'a> {
             above[i] = above[i - 1] + top;
         }
         let mut lightest = vec![0.0; count + 1];
-        let mut most: Vec<[Vec<(f64, usize)>; 2]> = vec![[Vec::new(), Vec::new()]; count];
+        let mut bounds: Vec<[Vec<(f64, usize)>; 2]> = vec![[Vec::new(), Vec::new()]; count];
         for i in (0..count).rev() {
             let least = lists[i].iter().map(|c| c.tension).fold(f64::INFINITY, f64::min);
             lightest[i] = lightest[i + 1] + least;
             let below = (i + 1 < count).then(|| Below {
                 step: steps[i],
                 list: &lists[i + 1],
-                most: &most[i + 1],
+                bounds: &bounds[i + 1],
             });
-            most[i] =
+            bounds[i] =
                 completions(&lists[i], price, below.as_ref(), wanted, i, needed - above[i], work);
         }
-        let reached = lists.iter().map(|list| vec![[Vec::new(), Vec::new()]; list.len()]).collect();
+        let fronts = lists.iter().map(|list| vec![[Vec::new(), Vec::new()]; list.len()]).collect();
         Self {
             lists,
             steps,
             wanted,
             price,
-            most,
+            bounds,
             lightest,
-            reached,
+            fronts,
             best: None,
             path: Vec::new(),
             floor: wanted.at_least.map_or(f64::NEG_INFINITY, |worth| worth - ROUNDING),
@@ -264,47 +264,54 @@ impl<'a> Branches<'a> {
     }
 
     /// The best set, and what was not followed.
-    fn search(mut self, way: usize) -> Found {
+    fn search(mut self, mode: usize) -> Found {
         let unlimited = self.wanted.most_load == f64::INFINITY;
         // Where no load decides and every completion is exact, the best one is known; it only has to be read off.
         if unlimited && !self.work.is_out() {
-            let top = self.most.first().and_then(|ways| ways[way].first());
-            self.floor = top.map_or(self.floor, |(most, _)| self.floor.max(most - ROUNDING));
+            let top = self.bounds.first().and_then(|modes| modes[mode].first());
+            self.floor = top.map_or(self.floor, |(bound, _)| self.floor.max(bound - ROUNDING));
         }
-        self.descend(0.0, 0.0, way);
+        self.descend(0.0, 0.0, mode);
         Found { path: self.best.map(|(_, path)| path), open: self.open }
     }
 
     /// Whether a string was reached before with no smaller sum and no larger load; if not, it has been now.
-    fn is_beaten(&mut self, place: usize, k: usize, way: usize, sum: f64, load: f64) -> bool {
-        let reached = &mut self.reached[place][k][way];
-        self.work.take(1 + reached.len() as u64 / 8);
-        if reached.iter().any(|(s, l)| *s >= sum && *l <= load) {
+    fn is_dominated(
+        &mut self,
+        position: usize,
+        k: usize,
+        mode: usize,
+        sum: f64,
+        load: f64,
+    ) -> bool {
+        let front = &mut self.fronts[position][k][mode];
+        self.work.take(1 + front.len() as u64 / 8);
+        if front.iter().any(|(s, l)| *s >= sum && *l <= load) {
             return true;
         }
-        reached.retain(|(s, l)| !(*s <= sum && *l >= load));
-        reached.push((sum, load));
+        front.retain(|(s, l)| !(*s <= sum && *l >= load));
+        front.push((sum, load));
         false
     }
 
-    fn descend(&mut self, sum: f64, load: f64, way: usize) {
+    fn descend(&mut self, sum: f64, load: f64, mode: usize) {
         let i = self.path.len();
         if i == self.lists.len() {
-            if way == FREE && self.best.as_ref().is_none_or(|(worth, _)| sum > *worth) {
+            if mode == FREE && self.best.as_ref().is_none_or(|(worth, _)| sum > *worth) {
                 self.best = Some((sum, self.path.clone()));
             }
             return;
         }
         // At no price an open load is worth nothing.
         let left = if self.price > 0.0 { self.price * (self.wanted.most_load - load) } else { 0.0 };
-        for n in 0..self.most[i][way].len() {
-            let (most, k) = self.most[i][way][n];
+        for n in 0..self.bounds[i][mode].len() {
+            let (bound, k) = self.bounds[i][mode][n];
             let worth = self.best.as_ref().map_or(self.floor, |(worth, _)| *worth);
-            if sum + most + left <= worth {
+            if sum + bound + left <= worth {
                 break;
             }
             if self.left == 0 || self.work.is_out() {
-                self.open = self.open.max(sum + most + left);
+                self.open = self.open.max(sum + bound + left);
                 break;
             }
             self.left -= 1;
@@ -316,12 +323,12 @@ impl<'a> Branches<'a> {
             let neighbour = self.path.last().map_or(0.0, |last| {
                 self.steps[i - 1].term(self.lists[i - 1][*last].point(), c.point())
             });
-            if sum + neighbour + most + left <= worth {
+            if sum + neighbour + bound + left <= worth {
                 continue;
             }
-            let rest = self.wanted.rest(way, i, c);
+            let rest = self.wanted.rest(mode, i, c);
             let (sum, load) = (sum + c.worth(0.0) + neighbour, load + c.tension);
-            if self.is_beaten(i, k, rest, sum, load) {
+            if self.is_dominated(i, k, rest, sum, load) {
                 continue;
             }
             self.path.push(k);
@@ -331,53 +338,53 @@ impl<'a> Branches<'a> {
     }
 }
 
-/// The place below: its strings, and what each and all below it can be worth, both ways.
+/// The position below: its strings, and what each and all below it can be worth, both modes.
 struct Below<'a> {
     step: Step,
     list: &'a [Contender],
-    most: &'a [Vec<(f64, usize)>; 2],
+    bounds: &'a [Vec<(f64, usize)>; 2],
 }
 
-/// For both ways: each string of a place with the most that it and all below it can be worth, best first. Strings that
+/// For both modes: each string of a position with the most that it and all below it can be worth, best first. Strings that
 /// with all above them could not reach `needed` are left out.
 fn completions(
     list: &[Contender],
     price: f64,
     below: Option<&Below>,
     wanted: &Wanted,
-    place: usize,
+    position: usize,
     needed: f64,
     work: &mut Work,
 ) -> [Vec<(f64, usize)>; 2] {
     let trees = [OnceCell::new(), OnceCell::new()];
-    let mut ways = [Vec::new(), Vec::new()];
+    let mut modes = [Vec::new(), Vec::new()];
     work.take(list.len() as u64);
     for (k, c) in list.iter().enumerate() {
         let own = c.worth(price);
         // What lies under this could not reach what is needed, whatever stands above.
         let least = needed - own;
-        for (way, completed) in ways.iter_mut().enumerate() {
-            let rest = wanted.rest(way, place, c);
-            let most = match below {
+        for (mode, completed) in modes.iter_mut().enumerate() {
+            let rest = wanted.rest(mode, position, c);
+            let bound = match below {
                 None if rest == FREE => 0.0,
                 None => continue,
                 Some(below) => {
-                    let most = below.best(c, rest, least, &trees[rest], work);
-                    if most <= least {
+                    let bound = below.best(c, rest, least, &trees[rest], work);
+                    if bound <= least {
                         continue;
                     }
-                    most
+                    bound
                 }
             };
-            if most >= least {
-                completed.push((own + most, k));
+            if bound >= least {
+                completed.push((own + bound, k));
             }
         }
     }
-    for completed in &mut ways {
+    for completed in &mut modes {
         completed.sort_by(|a, b| b.0.total_cmp(&a.0));
     }
-    ways
+    modes
 }
 
 impl Below<'_> {
@@ -391,12 +398,12 @@ impl Below<'_> {
         tree: &OnceCell<Partners>,
         work: &mut Work,
     ) -> f64 {
-        let most = &self.most[rest];
+        let bounds = &self.bounds[rest];
         if work.is_out() {
-            return most.first().map_or(least, |(worth, _)| worth.max(least));
+            return bounds.first().map_or(least, |(worth, _)| worth.max(least));
         }
         let mut best = least;
-        for (tried, (worth, k)) in most.iter().enumerate() {
+        for (tried, (worth, k)) in bounds.iter().enumerate() {
             // No term of a pair is positive, so what follows cannot do better.
             if *worth <= best {
                 work.take(tried as u64 / 4);
@@ -413,7 +420,7 @@ impl Below<'_> {
                 point: self.list[*k].point().plus(step),
                 worth: *worth,
             };
-            Partners::new(most.iter().map(partner).collect(), work)
+            Partners::new(bounds.iter().map(partner).collect(), work)
         });
         tree.best(upper.point(), best, work)
     }

@@ -1,8 +1,8 @@
-//! What is made for this place? A sample across every family, and what leaves the rest out.
+//! What is made for this position? A sample across every family, and what leaves the rest out.
 //!
 //! Not a list of strings: core kind, grade and gauge run over makeable sizes, tension over the band that is made,
 //! and the mass of the winding is solved for that tension, rounded to ribbon that is rolled. It draws the picture of
-//! what there is, stands for today's strings, and says why a place stays empty; the best string is found elsewhere,
+//! what there is, stands for today's strings, and says why a position stays empty; the best string is found elsewhere,
 //! in the whole space ([`super::search`]).
 
 use crate::construction::{Build, Construction, Core, Family, Form, Winding};
@@ -20,7 +20,7 @@ use super::problem::{Problem, StringProblem};
 use super::score::{self, Judge, JudgedCore};
 use super::space;
 
-/// A string that could stand at a place, with what the choice needs of it.
+/// A string that could stand at a position, with what the choice needs of it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Candidate {
     /// What it is made of.
@@ -64,7 +64,7 @@ pub struct Made {
     pub lean: Lean,
 }
 
-/// What a look at a place found.
+/// What a look at a position found.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Found {
     /// A sample of all that is made.
@@ -114,14 +114,14 @@ fn rolled(thickness: Metre) -> Metre {
     Metre::from_mm((thickness.mm() / makeable::RIBBON_STEP_MM).round() * makeable::RIBBON_STEP_MM)
 }
 
-/// A place with the bands of one family in it.
+/// A position with the bands of one family in it.
 struct At<'a> {
     problem: &'a Problem,
     string: &'a StringProblem,
     bands: Bands,
 }
 
-/// A sample of what is made for this place.
+/// A sample of what is made for this position.
 #[must_use]
 pub fn look(problem: &Problem, string: &StringProblem) -> Found {
     let mut found = Found::default();
@@ -130,11 +130,11 @@ pub fn look(problem: &Problem, string: &StringProblem) -> Found {
             found.exclude(Exclusion::OtherFamily);
             continue;
         }
-        let Some(bands) = precedent::bands(string.position, family, &string.place) else {
+        let Some(bands) = precedent::bands(string.position, family, &string.conditions) else {
             found.exclude(Exclusion::NobodyMakesIt);
             continue;
         };
-        let place = At { problem, string, bands };
+        let at = At { problem, string, bands };
         for (material, build) in space::arrangements(family, &space::SAMPLE) {
             let plain = family.is_plain();
             if let Some(why) = admission::of_core(problem, material, build, !plain) {
@@ -146,9 +146,9 @@ pub fn look(problem: &Problem, string: &StringProblem) -> Found {
                 let core = Core { material, build, diameter };
                 if plain {
                     let lean = LeanCore::new(&Construction::of(core, &[]), &string.setting);
-                    admit(&mut found, &place, &lean, core, &[]);
+                    admit(&mut found, &at, &lean, core, &[]);
                 } else {
-                    wind(&mut found, &place, core);
+                    wind(&mut found, &at, core);
                 }
             }
         }
@@ -157,14 +157,14 @@ pub fn look(problem: &Problem, string: &StringProblem) -> Found {
 }
 
 /// Winds one core to each tension with each stack of metals.
-fn wind(found: &mut Found, place: &At, core: Core) {
+fn wind(found: &mut Found, at: &At, core: Core) {
     if let Build::Strand { layout, .. } = core.build
         && !makeable::strand_wire_is_makeable(core.diameter, layout)
     {
         return found.exclude(Exclusion::NotMakeable(Limit::StrandWire));
     }
-    let bands = &place.bands;
-    let lean = LeanCore::new(&Construction::of(core, &[]), &place.string.setting);
+    let bands = &at.bands;
+    let lean = LeanCore::new(&Construction::of(core, &[]), &at.string.setting);
     for share in TENSIONS {
         let wanted = Newton::new(bands.tension.0 + share * (bands.tension.1 - bands.tension.0));
         let stretch = tension::stretch(wanted, lean.axial).get();
@@ -179,12 +179,12 @@ fn wind(found: &mut Found, place: &At, core: Core) {
             continue;
         }
         for outer in metals().filter(|m| m.outer) {
-            if let Some(why) = admission::of_metal(place.problem, outer) {
+            if let Some(why) = admission::of_metal(at.problem, outer) {
                 found.exclude(why);
                 continue;
             }
             if let Some(layer) = layer(outer, core.diameter, winding) {
-                admit(found, place, &lean, core, &[layer]);
+                admit(found, at, &lean, core, &[layer]);
             }
             for inner in metals().filter(|m| space::SAMPLE.inner_metals.contains(&m.key)) {
                 let Some(first) = under_layer(inner, core.diameter, winding * INNER_SHARE) else {
@@ -193,7 +193,7 @@ fn wind(found: &mut Found, place: &At, core: Core) {
                 let under = Metre::new(core.diameter.get() + 2.0 * first.thickness.get());
                 let taken = mass::winding(&first, density(inner), first.thickness, core.diameter);
                 if let Some(second) = layer(outer, under, winding - taken.get()) {
-                    admit(found, place, &lean, core, &[first, second]);
+                    admit(found, at, &lean, core, &[first, second]);
                 }
             }
         }
@@ -230,19 +230,19 @@ fn shaped(
     is_made.then_some(Winding { metal, form, thickness, bedding: NO_BEDDING, gap: NO_GAP })
 }
 
-fn admit(found: &mut Found, place: &At, core: &LeanCore, of: Core, windings: &[Winding]) {
+fn admit(found: &mut Found, at: &At, core: &LeanCore, of: Core, windings: &[Winding]) {
     let construction = Construction::of(of, windings);
     let lean = core.wound(windings);
     let family = construction.family();
     let outer = windings.last().map(|w| w.metal);
-    let grade = match admission::of_made(place.string, &place.bands, &construction, &lean) {
+    let grade = match admission::of_made(at.string, &at.bands, &construction, &lean) {
         Some(why) => Err(why),
-        None => admission::grade(place.string, family, &place.bands, outer),
+        None => admission::grade(at.string, family, &at.bands, outer),
     };
     match grade {
         Ok(grade) => {
             found.examined += 1;
-            found.made.push(Made { construction, family, grade, bands: place.bands, lean });
+            found.made.push(Made { construction, family, grade, bands: at.bands, lean });
         }
         Err(why) => found.exclude(why),
     }
@@ -269,7 +269,7 @@ pub fn judged_on(judge: &Judge, core: &JudgedCore, made: &Made) -> Candidate {
         stretch: made.lean.stretch,
         settling: made.lean.settling,
         drift: made.lean.drift,
-        brightness: judge.place(made.lean.brilliance),
+        brightness: judge.brightness_of(made.lean.brilliance),
         score: score::score(&desirabilities, &judge.problem.weights, penalty),
         desirabilities,
         penalty,

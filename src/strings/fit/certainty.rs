@@ -1,8 +1,8 @@
 //! How sure is the choice? In how many worlds it stays the best.
 //!
-//! A world is one draw of all constants together with one way in which the answers could be meant, the same for every
+//! A world is one draw of all constants together with one scenario of what the answers could have meant, the same for every
 //! string in it. In each the best set of the finalists is found anew, exactly; counted is which families and gauge
-//! classes are in it. Worlds that share a way belong together: the error of a share is taken from way to way.
+//! classes are in it. Worlds that share a scenario belong together: the error of a share is taken from scenario to scenario.
 
 use crate::construction::Family;
 
@@ -15,7 +15,7 @@ use super::score::DRAWS;
 use super::ways;
 use super::work::Work;
 
-/// In how many ways the answers are taken; each is met by [`DRAWS`] draws of the constants. Twice as many take twice
+/// How many scenarios there are; each is combined with [`DRAWS`] draws of the constants. Twice as many take twice
 /// as long and make the error of a share smaller by a third.
 pub const WAYS: u64 = 64;
 /// Steps of work that the worlds may take: some ten times the usual.
@@ -56,11 +56,11 @@ impl Sureness {
 pub struct Share {
     /// The share, 0 to 1.
     pub share: f64,
-    /// Its standard error, from way to way.
+    /// Its standard error, from scenario to scenario.
     pub error: f64,
 }
 
-/// What stands at a place, in what share of the worlds.
+/// What stands at a position, in what share of the worlds.
 #[derive(Clone, Debug, PartialEq)]
 pub struct OfString {
     /// Every family that is in a best set, the most frequent first.
@@ -84,38 +84,38 @@ pub struct Certainty {
     pub strings: Vec<OfString>,
 }
 
-/// What is drawn: how many ways, or nothing at all.
+/// What is drawn: how many scenarios, or nothing at all.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Drawing {
-    /// Constants and answers, in so many ways.
+    /// Constants and answers, in that many scenarios.
     Ways(u64),
     /// Nothing: the answers as taken, and the draws by which the set was chosen.
     Nothing,
 }
 
-/// The problem in every way in which the answers could be meant.
+/// The problem in every scenario.
 #[must_use]
 pub fn drawn(answers: &Answers, fitting: &Fitting, drawing: Drawing) -> Vec<Problem> {
     match drawing {
         Drawing::Ways(count) => {
-            (0..count).map(|way| ways::meant(answers, &fitting.problem, way)).collect()
+            (0..count).map(|index| ways::meant(answers, &fitting.problem, index)).collect()
         }
         Drawing::Nothing => vec![fitting.problem.clone()],
     }
 }
 
-/// How sure the choice of a fitting is. `ways` are the ways as [`drawn`] gives them; where the work runs out, the later
+/// How sure the choice of a fitting is, over the scenarios that [`drawn`] gives. Where the work runs out, the later
 /// ones are left out, and the errors of the shares say so.
 #[must_use]
 pub fn of(
     finalists: &Finalists,
     best: &Choice,
     second: Option<&Choice>,
-    ways: &[Problem],
+    scenarios: &[Problem],
     drawing: Drawing,
     work: &mut Work,
 ) -> Certainty {
-    let winners = winners(finalists, ways, drawing, work);
+    let winners = winners(finalists, scenarios, drawing, work);
     let share = |is: &dyn Fn(&[usize]) -> bool| share(&winners, is);
     let families =
         |choice: &Choice| -> Vec<Family> { choice.strings.iter().map(|c| c.family).collect() };
@@ -161,23 +161,24 @@ pub fn of(
     }
 }
 
-/// The best set in each draw of the constants, for each of the ways.
+/// The best set in each draw of the constants, for each scenario.
 fn winners(
     finalists: &Finalists,
-    ways: &[Problem],
+    scenarios: &[Problem],
     drawing: Drawing,
     work: &mut Work,
 ) -> Vec<Vec<Vec<usize>>> {
     let most_load = finalists.fitting.problem.most_load;
-    ways.iter()
+    scenarios
+        .iter()
         .enumerate()
-        .map(|(way, problem)| {
-            if way > 0 && work.is_out() {
+        .map(|(index, problem)| {
+            if index > 0 && work.is_out() {
                 return Vec::new();
             }
             // The draws by which the set was chosen are not asked again: it was chosen to be good in them.
             let first = match drawing {
-                Drawing::Ways(_) => (way + 1) * DRAWS,
+                Drawing::Ways(_) => (index + 1) * DRAWS,
                 Drawing::Nothing => 0,
             };
             let logs = finalists.logs(problem, first as u64, work);
@@ -190,19 +191,20 @@ fn winners(
         .collect()
 }
 
-/// The share of worlds whose best set is so, and its error from way to way.
+/// The share of worlds whose best set is so, and its error from scenario to scenario.
 fn share(winners: &[Vec<Vec<usize>>], is: &dyn Fn(&[usize]) -> bool) -> Share {
-    let of_way: Vec<f64> = winners
+    let of_scenario: Vec<f64> = winners
         .iter()
         .filter(|sets| !sets.is_empty())
         .map(|sets| sets.iter().filter(|set| is(set)).count() as f64 / sets.len() as f64)
         .collect();
-    let count = of_way.len() as f64;
-    if of_way.is_empty() {
+    let count = of_scenario.len() as f64;
+    if of_scenario.is_empty() {
         return Share { share: 0.0, error: 0.0 };
     }
-    let share = of_way.iter().sum::<f64>() / count;
-    let squares: f64 = of_way.iter().map(|x| (x - share) * (x - share)).sum();
-    let error = if of_way.len() > 1 { (squares / (count * (count - 1.0))).sqrt() } else { 0.0 };
+    let share = of_scenario.iter().sum::<f64>() / count;
+    let squares: f64 = of_scenario.iter().map(|x| (x - share) * (x - share)).sum();
+    let error =
+        if of_scenario.len() > 1 { (squares / (count * (count - 1.0))).sqrt() } else { 0.0 };
     Share { share, error }
 }

@@ -65,9 +65,9 @@ use crate::construction::Family;
 use answers::{Aim, Answers};
 use branches::Wanted;
 use candidates::{Candidate, Found};
-use choose::{Choice, Chosen, Outcome, Spot};
+use choose::{Choice, Chosen, Offer, Outcome};
 use complaint::Finding;
-use problem::{Problem, Standing};
+use problem::{Problem, StringStatus};
 use score::Judge;
 use search::{Best, Contender, Counts};
 use today::Today;
@@ -79,7 +79,7 @@ use work::Work;
 pub struct Fitting {
     /// What the answers were taken to mean.
     pub problem: Problem,
-    /// What is made for each place: a sample.
+    /// What is made for each position: a sample.
     pub found: Vec<Found>,
     /// The best few of each family, string by string, the best first.
     pub told: Vec<Vec<Candidate>>,
@@ -101,14 +101,14 @@ pub struct Fitting {
 #[must_use]
 pub fn fit(answers: &Answers) -> Fitting {
     let posed = Posed::new(answers);
-    let spots = posed.spots();
-    let searched = spots.iter().map(Spot::first_look).collect();
-    let chosen = posed.choose(&spots, searched);
-    drop(spots);
+    let offers = posed.spots();
+    let searched = offers.iter().map(Offer::first_look).collect();
+    let chosen = posed.choose(&offers, searched);
+    drop(offers);
     posed.settle(chosen)
 }
 
-/// A question and all that stands before its search, so that the search of its places can be shared out.
+/// A question and all that stands before its search, so that the search of its positions can be shared out.
 #[derive(Clone, Debug)]
 pub struct Posed {
     problem: Problem,
@@ -130,7 +130,7 @@ impl Posed {
             problem.strings.iter().map(|string| candidates::look(&problem, string)).collect();
         for (string, found) in problem.strings.iter_mut().zip(&found) {
             if let Some(usual) = usual::most_usual(found.made.iter()) {
-                string.usual_brightness = string.position.place(usual.lean.brilliance);
+                string.usual_brightness = string.position.brightness_of(usual.lean.brilliance);
             }
         }
         let today = today::all(&problem);
@@ -160,16 +160,16 @@ impl Posed {
         Self { problem, found, today, findings, about, fixed, work: work.taken() }
     }
 
-    /// What each place offers, the highest first.
+    /// What each position offers, the highest first.
     #[must_use]
-    pub fn spots(&self) -> Vec<Spot<'_>> {
-        choose::spots(&self.problem, &self.fixed)
+    pub fn spots(&self) -> Vec<Offer<'_>> {
+        choose::offers(&self.problem, &self.fixed)
     }
 
-    /// The choice among `spots`, after the first look into each.
+    /// The choice among `offers`, after the first look into each.
     #[must_use]
-    pub fn choose(&self, spots: &[Spot], searched: Vec<Best>) -> Chosen {
-        choose::among(&self.problem, &self.found, spots, searched)
+    pub fn choose(&self, offers: &[Offer], searched: Vec<Best>) -> Chosen {
+        choose::among(&self.problem, &self.found, offers, searched)
     }
 
     /// All that is told of the choice.
@@ -192,7 +192,7 @@ impl Posed {
 /// How many strings of a family that the search left out are judged, to name a rival.
 const JUDGED_OF_A_FAMILY: usize = 8;
 
-/// A rival of each family that is made for a place and of which none was told: far behind, but the one to name.
+/// A rival of each family that is made for a position and of which none was told: far behind, but the one to name.
 fn others(problem: &Problem, i: usize, found: &Found, told: &[Candidate]) -> Vec<Candidate> {
     let string = &problem.strings[i];
     let judge = Judge::new(problem, string);
@@ -222,8 +222,8 @@ fn nearest(problem: &Problem, best: &Choice, told: &[Vec<Candidate>]) -> Option<
         let worth = strings.iter().map(|c| c.score).sum::<f64>() + pairs.iter().sum::<f64>();
         Choice { strings, worth, proven: false, gap: f64::INFINITY, pairs }
     };
-    let places = told.iter().enumerate();
-    places
+    let positions = told.iter().enumerate();
+    positions
         .flat_map(|(i, told)| {
             let others = told.iter().filter(move |c| c.family != best.strings[i].family);
             others.map(move |c| exchanged(i, c))
@@ -232,39 +232,40 @@ fn nearest(problem: &Problem, best: &Choice, told: &[Vec<Candidate>]) -> Option<
         .max_by(|a, b| a.worth.total_cmp(&b.worth))
 }
 
-/// What becomes of each place: where the question is about one string, the others stay as far as they are known, and
+/// What becomes of each position: where the question is about one string, the others stay as far as they are known, and
 /// what is not known cannot be kept.
 fn settle_standings(problem: &mut Problem, today: &[Option<Today>], about: Option<usize>) {
     for (i, string) in problem.strings.iter_mut().enumerate() {
-        let stays = string.standing == Standing::Kept || about.is_some_and(|about| about != i);
+        let stays = string.standing == StringStatus::Kept || about.is_some_and(|about| about != i);
         if stays {
-            string.standing = if today[i].is_some() { Standing::Kept } else { Standing::NotJudged };
+            string.standing =
+                if today[i].is_some() { StringStatus::Kept } else { StringStatus::NotJudged };
         }
     }
 }
 
-/// The string that stays at a place, or stands for one of which nothing is known; none where one is to be found.
+/// The string that stays at a position, or stands for one of which nothing is known; none where one is to be found.
 fn fixed_at(problem: &Problem, today: &[Option<Today>], i: usize) -> Option<Candidate> {
     let string = &problem.strings[i];
     match string.standing {
-        Standing::Open => None,
-        Standing::Kept => today[i].as_ref().map(|today| today.string.clone()),
-        Standing::NotJudged => today::anything(problem, string),
+        StringStatus::Open => None,
+        StringStatus::Kept => today[i].as_ref().map(|today| today.string.clone()),
+        StringStatus::NotJudged => today::anything(problem, string),
     }
 }
 
-/// Steps of work that may be taken to see what is gained by changing one string, shared among all places.
+/// Steps of work that may be taken to see what is gained by changing one string, shared among all positions.
 const GAIN_STEPS: u64 = 5_000_000;
 
 /// The string that is worth changing most, the others staying as they are.
 fn most_gained(problem: &Problem, today: &[Option<Today>], work: &mut Work) -> Option<usize> {
-    let open = |i: &usize| problem.strings[*i].standing == Standing::Open;
+    let open = |i: &usize| problem.strings[*i].standing == StringStatus::Open;
     let with = |i: usize| {
         let mut problem = problem.clone();
         settle_standings(&mut problem, today, Some(i));
         let fixed: Vec<_> = (0..today.len()).map(|k| fixed_at(&problem, today, k)).collect();
-        let spots = choose::spots(&problem, &fixed);
-        let looks = spots.iter().map(|spot| spot.look(GAIN_STEPS / spots.len() as u64));
+        let offers = choose::offers(&problem, &fixed);
+        let looks = offers.iter().map(|offer| offer.look(GAIN_STEPS / offers.len() as u64));
         let looks: Vec<Best> = looks.collect();
         work.take(looks.iter().map(|look| look.work).sum());
         let lists: Vec<Vec<Contender>> = looks.into_iter().map(|look| look.contenders).collect();
@@ -293,7 +294,7 @@ pub const RELAXABLE: [&str; 7] = [
 /// The wishes that, given up alone, would leave something that fits; for when nothing does.
 #[must_use]
 pub fn relaxations(answers: &Answers) -> Vec<&'static str> {
-    // Something is made for every place, and the lightest of it together is light enough.
+    // Something is made for every position, and the lightest of it together is light enough.
     let fits = |a: &Answers| {
         let problem = problem::pose(a);
         let lightest = |string| {
@@ -322,7 +323,7 @@ pub fn relaxations(answers: &Answers) -> Vec<&'static str> {
 }
 
 impl Fitting {
-    /// The best string of another family at place `i`, the rest of the set staying as chosen.
+    /// The best string of another family at position `i`, the rest of the set staying as chosen.
     #[must_use]
     pub fn rival(&self, best: &Choice, i: usize) -> Option<&Candidate> {
         let strings = &self.problem.strings;
@@ -355,7 +356,7 @@ impl Fitting {
             .max_by(|a, b| worth(a).total_cmp(&worth(b)))
     }
 
-    /// What stands for today's string at place `i`, where anything is known of it.
+    /// What stands for today's string at position `i`, where anything is known of it.
     #[must_use]
     pub fn now(&self, i: usize) -> Option<&Candidate> {
         self.today.get(i)?.as_ref().map(|today| &today.string)

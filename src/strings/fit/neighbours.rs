@@ -2,15 +2,15 @@
 //! and brightness depart from the usual ones.
 //!
 //! The term is a squared distance in the plane of ln tension and brightness. Towards a string that stays it depends on
-//! one string alone, so it is added to what that string is worth by itself ([`Staying`]): the search of its place then
+//! one string alone, so it is added to what that string is worth by itself ([`Staying`]): the search of its position then
 //! looks for what goes with its neighbours, and the pair is out of the choice of the set.
 
 use super::candidates::Candidate;
-use super::problem::{Problem, Standing, StringProblem};
+use super::problem::{Problem, StringProblem, StringStatus};
 
 /// Ratio of neighbours' tensions, against the usual one, at which the pair term is one unit.
 const TENSION_STEP: f64 = 1.30;
-/// Difference of neighbours' places between dark and bright at which the pair term is one unit.
+/// Difference of neighbours' positions between dark and bright at which the pair term is one unit.
 const BRIGHTNESS_STEP: f64 = 0.5;
 /// What a unit of the pair term costs, in units of ln desirability.
 const PAIR_WEIGHT: f64 = 0.15;
@@ -43,7 +43,7 @@ pub fn usual_step(above: &StringProblem, below: &StringProblem) -> f64 {
 #[must_use]
 pub fn pair(upper: Beside, lower: Beside, above: &StringProblem, below: &StringProblem) -> f64 {
     // Of a string that is not judged it is not known what it is, nor what it is to its neighbours.
-    if [above, below].iter().any(|string| string.standing == Standing::NotJudged) {
+    if [above, below].iter().any(|string| string.standing == StringStatus::NotJudged) {
         return 0.0;
     }
     let usual = libm::log(usual_step(above, below));
@@ -103,7 +103,7 @@ impl Point {
 /// ln [`TENSION_STEP`], to the last digit: a constant needs no logarithm for every string.
 const LN_TENSION_STEP: f64 = 0.262_364_264_467_491_06;
 
-/// The usual step from a place to the next lower one, where both are to be found.
+/// The usual step from a position to the next lower one, where both are to be found.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Step {
     /// The pair counts; the usual step in the plane of [`Point`].
@@ -113,17 +113,17 @@ pub enum Step {
 }
 
 impl Step {
-    /// The steps between the places of a problem at which a string is to be found, from the highest pair down: what
+    /// The steps between the positions of a problem at which a string is to be found, from the highest pair down: what
     /// stays counts in the string beside it ([`Staying`]).
     #[must_use]
     pub fn all(problem: &Problem) -> Vec<Self> {
-        Self::between(problem, |string| string.standing == Standing::Open)
+        Self::between(problem, |string| string.standing == StringStatus::Open)
     }
 
-    /// The steps between all places that are judged, those of strings that stay included.
+    /// The steps between all positions that are judged, those of strings that stay included.
     #[must_use]
     pub fn with_kept(problem: &Problem) -> Vec<Self> {
-        Self::between(problem, |string| string.standing != Standing::NotJudged)
+        Self::between(problem, |string| string.standing != StringStatus::NotJudged)
     }
 
     fn between(problem: &Problem, counts: impl Fn(&StringProblem) -> bool) -> Vec<Self> {
@@ -151,7 +151,7 @@ fn usual_point(above: &StringProblem, below: &StringProblem) -> Point {
     Point::of(libm::log(usual_step(above, below)), above.usual_brightness - below.usual_brightness)
 }
 
-/// The strings that stay beside a place: where a string would have to lie to lose nothing by them.
+/// The strings that stay beside a position: where a string would have to lie to lose nothing by them.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Staying {
     above: Option<Point>,
@@ -159,15 +159,15 @@ pub struct Staying {
 }
 
 impl Staying {
-    /// Beside place `i`. Two neighbours that both stay are counted once, with the lower of them.
+    /// Beside position `i`. Two neighbours that both stay are counted once, with the lower of them.
     #[must_use]
     pub fn beside(problem: &Problem, fixed: &[Option<Candidate>], i: usize) -> Self {
         let kept = |k: usize| {
-            let judged = problem.strings.get(k)?.standing != Standing::NotJudged;
+            let judged = problem.strings.get(k)?.standing != StringStatus::NotJudged;
             fixed.get(k)?.as_ref().filter(|_| judged)
         };
         let strings = &problem.strings;
-        if strings.get(i).is_none_or(|string| string.standing == Standing::NotJudged) {
+        if strings.get(i).is_none_or(|string| string.standing == StringStatus::NotJudged) {
             return Self::default();
         }
         let at = |c: &Candidate| Point::of(libm::log(c.tension), c.brightness);
@@ -206,7 +206,7 @@ impl Staying {
         toward(self.above) + toward(self.below)
     }
 
-    /// Whether nothing stays beside the place.
+    /// Whether nothing stays beside the position.
     #[must_use]
     pub fn are_none(&self) -> bool {
         self.above.is_none() && self.below.is_none()

@@ -8,7 +8,7 @@ use crate::report::{Property, Report};
 use super::admission;
 use super::answers::Now;
 use super::candidates::Candidate;
-use super::problem::{Problem, Standing, StringProblem};
+use super::problem::{Problem, StringProblem, StringStatus};
 use super::today::{Today, class_of};
 
 words! {
@@ -104,7 +104,7 @@ pub fn plan(
     reports: &[Report],
     today: &[Option<Today>],
 ) -> Plan {
-    let is_new = |i: usize| problem.strings[i].standing == Standing::Open;
+    let is_new = |i: usize| problem.strings[i].standing == StringStatus::Open;
     let settling = reports.iter().map(|r| r.get(Property::SettlingDays)).enumerate();
     // What stays has settled.
     let settled_days: Vec<(f64, f64)> =
@@ -148,7 +148,7 @@ pub fn plan(
     for (i, ((candidate, report), string)) in
         strings.iter().zip(reports).zip(&problem.strings).enumerate()
     {
-        if string.standing != Standing::NotJudged {
+        if string.standing != StringStatus::NotJudged {
             each(candidate, report, string, i, &mut cautions, &mut checks);
         }
     }
@@ -174,7 +174,7 @@ fn settling_cautions(
     strings: &[Candidate],
     longest: (f64, f64),
 ) -> Vec<(Caution, Option<usize>)> {
-    let is_new = |i: &usize| problem.strings[*i].standing == Standing::Open;
+    let is_new = |i: &usize| problem.strings[*i].standing == StringStatus::Open;
     let mut found = Vec::new();
     if problem.settled_by.is_some() {
         for (i, candidate) in strings.iter().enumerate().filter(|(i, _)| is_new(i)) {
@@ -225,9 +225,9 @@ fn each(
     }
     let worked = report.get(Property::BreakingShare).value;
     // The working share of the bands is that at the main pitch, for a string that must hold at the highest.
-    let most = precedent::bands(string.position, candidate.family, &string.place)
+    let most = precedent::bands(string.position, candidate.family, &string.conditions)
         .map_or(f64::INFINITY, |bands| bands.breaking_share);
-    if string.standing == Standing::Kept && worked > most {
+    if string.standing == StringStatus::Kept && worked > most {
         cautions.push((Caution::KeptNearBreaking, Some(i)));
     }
     let usual = crate::pitch::Note::parse(string.position.note);

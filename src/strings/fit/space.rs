@@ -129,7 +129,7 @@ pub fn ribbons() -> u32 {
 /// What lies under the outermost ribbon: nothing, one layer, or two alike.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Under {
-    /// Its metal, as a place in [`material::METALS`].
+    /// Its metal, as an index into [`material::METALS`].
     pub metal: usize,
     /// Wire or ribbon.
     pub form: Form,
@@ -144,7 +144,7 @@ pub struct Under {
 pub struct Stack {
     /// What lies under the outermost layer.
     pub under: Option<Under>,
-    /// Metal of the outermost ribbon, as a place in [`material::METALS`].
+    /// Metal of the outermost ribbon, as an index into [`material::METALS`].
     pub outer: usize,
 }
 
@@ -178,9 +178,9 @@ impl Stack {
 /// Every stack: the outermost of any metal that goes there, over nothing, one layer or two alike.
 #[must_use]
 pub fn stacks() -> Vec<Stack> {
-    let place = |key: &str| material::METALS.iter().position(|m| m.key == key);
+    let index = |key: &str| material::METALS.iter().position(|m| m.key == key);
     let mut unders = vec![None];
-    for metal in SPACE.inner_metals.iter().filter_map(|key| place(key)) {
+    for metal in SPACE.inner_metals.iter().filter_map(|key| index(key)) {
         for layers in [1, 2] {
             for (form, sizes) in [(Form::Flat, INNER_RIBBON_MM), (Form::Round, INNER_WIRE_MM)] {
                 for mm in sizes {

@@ -90,14 +90,14 @@ fn of(problem: &Problem, string: &StringProblem) -> Option<Today> {
     })
 }
 
-/// The most usual string of a place, for one of which nothing is known.
+/// The most usual string of a position, for one of which nothing is known.
 #[must_use]
 pub fn anything(problem: &Problem, string: &StringProblem) -> Option<Candidate> {
     let family = usual_family(string, None)?;
     most_usual(problem, string, family, &answers::Today::default())
 }
 
-/// The most usual string of every family that is made for a place, in the order in which the trade met them.
+/// The most usual string of every family that is made for a position, in the order in which the trade met them.
 #[must_use]
 pub fn of_families(problem: &Problem, string: &StringProblem) -> Vec<Candidate> {
     let known = answers::Today::default();
@@ -115,19 +115,12 @@ const fn class_of_now(now: Now) -> Class {
     }
 }
 
-/// The family that is most usual at a place, of that class if one is made: a set of synthetics has a steel top string
+/// The family that is most usual at a position, of that class if one is made: a set of synthetics has a steel top string
 /// where no synthetic one is made.
 fn usual_family(string: &StringProblem, class: Option<Class>) -> Option<Family> {
     let grade = |family: Family| {
-        let place = &string.place;
-        precedent::grade(
-            string.position,
-            family,
-            place.kind,
-            place.size,
-            place.length,
-            place.set_up,
-        )
+        let at = &string.conditions;
+        precedent::grade(string.position, family, at.kind, at.size, at.length, at.set_up)
     };
     let made = || {
         string
@@ -144,7 +137,7 @@ fn usual_family(string: &StringProblem, class: Option<Class>) -> Option<Family> 
         .or_else(|| made().min_by_key(|family| grade(*family)))
 }
 
-/// The most usual string of a family at a place, whatever the person wants: it is there already.
+/// The most usual string of a family at a position, whatever the person wants: it is there already.
 fn most_usual(
     problem: &Problem,
     string: &StringProblem,
@@ -154,16 +147,16 @@ fn most_usual(
     let mut anybody = problem.clone();
     (anybody.animal_free, anybody.nickel_free, anybody.magnetic) = (false, false, false);
     anybody.settled_by = None;
-    let mut place = string.clone();
-    (place.family, place.flaws) = (Some(family), Vec::new());
-    (place.place.highest, place.place.gut_to_its_limit) = (1.0, true);
+    let mut relaxed = string.clone();
+    (relaxed.family, relaxed.flaws) = (Some(family), Vec::new());
+    (relaxed.conditions.highest, relaxed.conditions.gut_to_its_limit) = (1.0, true);
     // Today's string may have needed the fine tuner that a historical tailpiece lacks.
-    place.fine_tuner = true;
+    relaxed.fine_tuner = true;
     // Strings that are not made for a set-up are on it all the same, when it was another before.
-    let set_ups = [string.place.set_up, SetUp::Modern];
+    let set_ups = [string.conditions.set_up, SetUp::Modern];
     let made = set_ups.into_iter().find_map(|set_up| {
-        place.place.set_up = set_up;
-        let found = candidates::look(&anybody, &place).made;
+        relaxed.conditions.set_up = set_up;
+        let found = candidates::look(&anybody, &relaxed).made;
         (!found.is_empty()).then_some(found)
     })?;
     let gauge = |m: &Made| {
@@ -177,7 +170,7 @@ fn most_usual(
         })
     };
     let usual =
-        |fits: &dyn Fn(&Made) -> bool| usual::most_usual_of_space(&place, made.iter(), fits);
+        |fits: &dyn Fn(&Made) -> bool| usual::most_usual_of_space(&relaxed, made.iter(), fits);
     // What was said and is not made together is followed as far as it goes: the gauge before the metal.
     let usual =
         usual(&|m| gauge(m) && metal(m)).or_else(|| usual(&gauge)).or_else(|| usual(&|_| true))?;

@@ -13,7 +13,7 @@ use super::answers::{Answers, Budget, GaugeClass, Level, Music, Pegs, Room, Tune
 use super::choose::{Choice, Outcome};
 use super::desirability::Attribute;
 use super::finalists::Finalists;
-use super::problem::{self, Problem, Standing};
+use super::problem::{self, Problem, StringStatus};
 use super::score::Logs;
 use super::work::Work;
 use super::{fit, shopping, ways};
@@ -109,8 +109,8 @@ struct Other {
     far: f64,
 }
 
-/// A way along which one answer can be changed, step by step.
-struct Along {
+/// A direction in which one answer can be changed, step by step.
+struct Direction {
     input: String,
     from: Value,
     /// Whether a step further is more of the same, so that the value before a turning one holds.
@@ -127,22 +127,23 @@ pub fn of(answers: &Answers, finalists: &Finalists, best: &Choice, work: &mut Wo
     let posed = &finalists.fitting.problem;
     let logs = finalists.logs(posed, 0, work);
     let search = Search { finalists, posed, now: kinds(best), logs };
-    let all = every_way(answers, posed);
+    let all = every_direction(answers, posed);
     let mut inputs: Vec<&str> = Vec::new();
-    let mut guesses: Vec<(f64, &Along, usize)> = Vec::new();
-    for along in &all {
+    let mut guesses: Vec<(f64, &Direction, usize)> = Vec::new();
+    for direction in &all {
         if work.is_out() {
             break;
         }
-        inputs.push(along.input.as_str());
-        if let Some(at) = search.first(along, work) {
-            guesses.push((along.others[at].far, along, at));
+        inputs.push(direction.input.as_str());
+        if let Some(at) = search.first(direction, work) {
+            guesses.push((direction.others[at].far, direction, at));
         }
     }
     inputs.dedup();
     let tried = inputs.len();
     guesses.sort_by(|a, b| a.0.total_cmp(&b.0));
-    let mut met: Vec<&str> = guesses.iter().map(|(_, along, _)| along.input.as_str()).collect();
+    let mut met: Vec<&str> =
+        guesses.iter().map(|(_, direction, _)| direction.input.as_str()).collect();
     met.sort_unstable();
     met.dedup();
     let mut turned = met.len();
@@ -153,20 +154,23 @@ pub fn of(answers: &Answers, finalists: &Finalists, best: &Choice, work: &mut Wo
     let allowed = (EFFORT / effort).clamp(FITS.0, FITS.1);
     let mut left = allowed;
     let mut points: Vec<TurningPoint> = Vec::new();
-    for (_, along, at) in guesses {
+    for (_, direction, at) in guesses {
         if points.len() == TOLD {
             break;
         }
         // Of an answer that turns the choice both ways, the nearer is told.
-        if points.iter().any(|point| point.input == along.input) {
+        if points.iter().any(|point| point.input == direction.input) {
             continue;
         }
-        points.extend(search.confirmed(along, at, &mut left, work));
+        points.extend(search.confirmed(direction, at, &mut left, work));
     }
     points.sort_by(|a, b| a.far.total_cmp(&b.far));
     if turned == 0 {
         // Nothing is said to turn it only after whole fits at the far ends of the wishes have agreed.
-        let ends = all.iter().filter(|along| along.ordered).filter_map(|along| along.others.last());
+        let ends = all
+            .iter()
+            .filter(|direction| direction.ordered)
+            .filter_map(|direction| direction.others.last());
         // As many as may be spent.
         turned += ends
             .take(left as usize)
@@ -206,14 +210,14 @@ impl Search<'_, '_> {
         })
     }
 
-    /// The first value of a way that turns the choice, by the finalists.
-    fn first(&self, along: &Along, work: &mut Work) -> Option<usize> {
-        let mut turns = |at: usize| self.turns(&along.others[at], work);
-        if !along.ordered {
-            return (0..along.others.len()).find(|at| turns(*at));
+    /// The first value in a direction that turns the choice, by the finalists.
+    fn first(&self, direction: &Direction, work: &mut Work) -> Option<usize> {
+        let mut turns = |at: usize| self.turns(&direction.others[at], work);
+        if !direction.ordered {
+            return (0..direction.others.len()).find(|at| turns(*at));
         }
         // In strides that double, then between the last two by halves.
-        let last = along.others.len().checked_sub(1)?;
+        let last = direction.others.len().checked_sub(1)?;
         let (mut holds, mut at) = (None, 0);
         while !turns(at) {
             if at == last {
@@ -236,7 +240,7 @@ impl Search<'_, '_> {
         let fitting = fit(&other.answers);
         work.take(fitting.work);
         let Outcome::Set { best, .. } = &fitting.outcome else { return None };
-        let open = |i: &usize| self.posed.strings[*i].standing == Standing::Open;
+        let open = |i: &usize| self.posed.strings[*i].standing == StringStatus::Open;
         let turned: Vec<Turned> = self
             .now
             .iter()
@@ -255,19 +259,19 @@ impl Search<'_, '_> {
     /// The turning point near a guess, if whole fits confirm one within a few steps.
     fn confirmed(
         &self,
-        along: &Along,
+        direction: &Direction,
         guess: usize,
         left: &mut u64,
         work: &mut Work,
     ) -> Option<TurningPoint> {
         let point = |at: usize, strings: Vec<Turned>| {
-            let before = if along.ordered { at.checked_sub(1) } else { None };
+            let before = if direction.ordered { at.checked_sub(1) } else { None };
             TurningPoint {
-                input: along.input.clone(),
-                from: along.from,
-                holds_at: before.map_or(along.from, |before| along.others[before].value),
-                turns_at: along.others[at].value,
-                far: along.others[at].far,
+                input: direction.input.clone(),
+                from: direction.from,
+                holds_at: before.map_or(direction.from, |before| direction.others[before].value),
+                turns_at: direction.others[at].value,
+                far: direction.others[at].far,
                 strings,
             }
         };
@@ -277,23 +281,23 @@ impl Search<'_, '_> {
             if *left == 0 || work.is_out() {
                 return None;
             }
-            match (self.fitted(&along.others[at], left, work), turned.take()) {
+            match (self.fitted(&direction.others[at], left, work), turned.take()) {
                 // It holds here and turned one step on: that is the point.
                 (None, Some((next, strings))) => return Some(point(next, strings)),
-                (Some(strings), _) if at == 0 || !along.ordered => {
+                (Some(strings), _) if at == 0 || !direction.ordered => {
                     return Some(point(at, strings));
                 }
                 (Some(strings), _) => {
                     turned = Some((at, strings));
                     at -= 1;
                 }
-                (None, None) if along.ordered && at + 1 < along.others.len() => {
+                (None, None) if direction.ordered && at + 1 < direction.others.len() => {
                     at += 1;
                     // The value before has just been found to hold.
                     if *left == 0 || work.is_out() {
                         return None;
                     }
-                    if let Some(strings) = self.fitted(&along.others[at], left, work) {
+                    if let Some(strings) = self.fitted(&direction.others[at], left, work) {
                         return Some(point(at, strings));
                     }
                 }
@@ -311,8 +315,8 @@ fn is_as_before(problem: &Problem, posed: &Problem) -> bool {
         && problem.acid_sweat == posed.acid_sweat
 }
 
-/// Every way along which an answer or a weight can be changed.
-fn every_way(answers: &Answers, posed: &Problem) -> Vec<Along> {
+/// Every direction in which an answer or a weight can be changed.
+fn every_direction(answers: &Answers, posed: &Problem) -> Vec<Direction> {
     let mut all = Vec::new();
     wishes(answers, &mut all);
     words(answers, posed, &mut all);
@@ -320,7 +324,7 @@ fn every_way(answers: &Answers, posed: &Problem) -> Vec<Along> {
     days(answers, &mut all);
     pitches(answers, posed, &mut all);
     weights(answers, posed, &mut all);
-    all.retain(|along| !along.others.is_empty());
+    all.retain(|direction| !direction.others.is_empty());
     all
 }
 
@@ -335,8 +339,8 @@ struct Scale {
 }
 
 impl Scale {
-    /// Adds the ways up and down.
-    fn add(&self, all: &mut Vec<Along>, answers: &Answers, set: impl Fn(&mut Answers, f64)) {
+    /// Adds the directions up and down.
+    fn add(&self, all: &mut Vec<Direction>, answers: &Answers, set: impl Fn(&mut Answers, f64)) {
         for side in [1, -1] {
             let mut others = Vec::new();
             let mut last = self.from;
@@ -352,12 +356,12 @@ impl Scale {
                 others.push(Other { value: Value::Number(value), answers, far });
             }
             let from = Value::Number(self.from);
-            all.push(Along { input: self.input.clone(), from, ordered: true, others });
+            all.push(Direction { input: self.input.clone(), from, ordered: true, others });
         }
     }
 }
 
-fn wishes(answers: &Answers, all: &mut Vec<Along>) {
+fn wishes(answers: &Answers, all: &mut Vec<Direction>) {
     type Wish = (&'static str, fn(&mut super::answers::Wishes) -> &mut f64);
     let each: [Wish; 5] = [
         ("colour", |w| &mut w.colour),
@@ -379,7 +383,7 @@ fn wishes(answers: &Answers, all: &mut Vec<Along>) {
     }
 }
 
-fn pitches(answers: &Answers, posed: &Problem, all: &mut Vec<Along>) {
+fn pitches(answers: &Answers, posed: &Problem, all: &mut Vec<Direction>) {
     let scale = Scale {
         input: "a4_hz".to_owned(),
         from: posed.a4.get(),
@@ -391,7 +395,7 @@ fn pitches(answers: &Answers, posed: &Problem, all: &mut Vec<Along>) {
     scale.add(all, answers, |answers, value| answers.a4 = Some(Hertz::new(value)));
 }
 
-fn weights(answers: &Answers, posed: &Problem, all: &mut Vec<Along>) {
+fn weights(answers: &Answers, posed: &Problem, all: &mut Vec<Direction>) {
     for attribute in Attribute::ALL {
         let weight = posed.weights[*attribute as usize];
         if weight <= 0.0 {
@@ -427,7 +431,7 @@ macro_rules! words_of {
                 Other { value: Value::Word(word.key()), answers, far: 1.0 }
             })
             .collect();
-        $all.push(Along {
+        $all.push(Direction {
             input: stringify!($field).to_owned(),
             from: from.map_or(Value::Nothing, |word| Value::Word(word.key())),
             ordered: false,
@@ -436,7 +440,7 @@ macro_rules! words_of {
     }};
 }
 
-fn words(answers: &Answers, posed: &Problem, all: &mut Vec<Along>) {
+fn words(answers: &Answers, posed: &Problem, all: &mut Vec<Direction>) {
     let taken = |field: &str| {
         posed.assumed.iter().find(|assumed| assumed.field == field).map(|a| a.value.as_str())
     };
@@ -449,7 +453,7 @@ fn words(answers: &Answers, posed: &Problem, all: &mut Vec<Along>) {
     words_of!(all, answers, who_tunes, WhoTunes, None);
 }
 
-fn flags(answers: &Answers, all: &mut Vec<Along>) {
+fn flags(answers: &Answers, all: &mut Vec<Direction>) {
     type Flag = (&'static str, fn(&mut Answers) -> &mut bool);
     let each: [Flag; 2] =
         [("acid_sweat", |a| &mut a.acid_sweat), ("hand_pain", |a| &mut a.hand_pain)];
@@ -459,11 +463,11 @@ fn flags(answers: &Answers, all: &mut Vec<Along>) {
         *flag = !*flag;
         let (from, value) = (Value::Flag(!*flag), Value::Flag(*flag));
         let others = vec![Other { value, answers, far: 1.0 }];
-        all.push(Along { input: name.to_owned(), from, ordered: false, others });
+        all.push(Direction { input: name.to_owned(), from, ordered: false, others });
     }
 }
 
-fn days(answers: &Answers, all: &mut Vec<Along>) {
+fn days(answers: &Answers, all: &mut Vec<Direction>) {
     let now = answers.concert_days;
     let others = DAYS
         .iter()
@@ -474,5 +478,5 @@ fn days(answers: &Answers, all: &mut Vec<Along>) {
         })
         .collect();
     let from = now.map_or(Value::Nothing, Value::Number);
-    all.push(Along { input: "concert_days".to_owned(), from, ordered: false, others });
+    all.push(Direction { input: "concert_days".to_owned(), from, ordered: false, others });
 }

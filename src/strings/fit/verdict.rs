@@ -10,12 +10,12 @@ use super::answers::Aim;
 use super::choose::{Choice, Outcome};
 use super::complaint::{Cause, Finding, Remedy};
 use super::neighbours;
-use super::problem::{Problem, Standing};
+use super::problem::{Problem, StringStatus};
 use super::today::{self, Today};
 
 /// What to do.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Answer {
+pub enum Advice {
     /// Nothing to change.
     LeaveIt,
     /// A fresh string or set of the same kind.
@@ -28,7 +28,7 @@ pub enum Answer {
     LuthierFirst,
 }
 
-impl Answer {
+impl Advice {
     /// Every one.
     pub const ALL: &[Self] =
         &[Self::LeaveIt, Self::FreshSame, Self::OneString, Self::WholeSet, Self::LuthierFirst];
@@ -100,7 +100,7 @@ impl Fact {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Verdict {
     /// What to do.
-    pub answer: Answer,
+    pub answer: Advice,
     /// With which string, 0 the highest, if it is about one.
     pub string: Option<usize>,
     /// What led to it.
@@ -117,7 +117,7 @@ type Call = (Fact, Option<usize>);
 fn demands(problem: &Problem, today: &[Option<Today>]) -> Vec<Call> {
     let mut calls = Vec::new();
     for (i, string) in problem.strings.iter().enumerate() {
-        if string.standing != Standing::Open {
+        if string.standing != StringStatus::Open {
             continue;
         }
         let Some(now) = &today[i] else {
@@ -150,13 +150,13 @@ fn only(calls: &[Call]) -> Option<usize> {
 /// What the first causes call for, by their remedy.
 fn calls(findings: &[Finding], remedy: Remedy) -> Vec<Call> {
     let mut calls: Vec<Call> = Vec::new();
-    for finding in findings {
-        let Some(first) = finding.causes.first().filter(|c| c.cause.remedy() == remedy) else {
+    for diagnosis in findings {
+        let Some(first) = diagnosis.causes.first().filter(|c| c.cause.remedy() == remedy) else {
             continue;
         };
         // A step between neighbours is mended at the one that stands out.
         let odd = first.numbers.first().map(|number| number.string);
-        let string = if first.cause == Cause::OneStandsOut { odd } else { finding.string };
+        let string = if first.cause == Cause::OneStandsOut { odd } else { diagnosis.string };
         calls.push((Fact::Cause(first.cause), string));
     }
     calls
@@ -165,7 +165,7 @@ fn calls(findings: &[Finding], remedy: Remedy) -> Vec<Call> {
 /// Strings that have been on for their life.
 fn old(problem: &Problem, today: &[Option<Today>]) -> Vec<usize> {
     let worn = |i: &usize| {
-        let open = problem.strings[*i].standing == Standing::Open;
+        let open = problem.strings[*i].standing == StringStatus::Open;
         open && today[*i].as_ref().and_then(Today::worn).is_some_and(|worn| worn >= 1.0)
     };
     (0..today.len()).filter(worn).collect()
@@ -201,7 +201,7 @@ pub fn verdict(
 
     let luthier = calls(findings, Remedy::Luthier);
     if !luthier.is_empty() {
-        return told(Answer::LuthierFirst, only(&luthier), facts(&luthier));
+        return told(Advice::LuthierFirst, only(&luthier), facts(&luthier));
     }
     let mut other = calls(findings, Remedy::Other);
     other.extend(demands(problem, today));
@@ -213,7 +213,7 @@ pub fn verdict(
     let about = about.filter(|_| problem.aim == Aim::OneString);
     let Outcome::Set { best, .. } = outcome else {
         // What is there is all that is left, fresh or as it is.
-        let answer = if fresh.is_empty() { Answer::LeaveIt } else { Answer::FreshSame };
+        let answer = if fresh.is_empty() { Advice::LeaveIt } else { Advice::FreshSame };
         let mut because = facts(&fresh);
         because.push(Fact::NothingFits);
         return told(answer, only(&fresh), because);
@@ -221,27 +221,27 @@ pub fn verdict(
     if !other.is_empty() {
         let mut because = facts(&other);
         if let Some(i) = about.or_else(|| only(&other)) {
-            return told(Answer::OneString, Some(i), because);
+            return told(Advice::OneString, Some(i), because);
         }
         if problem.aim == Aim::IsItTime && is_better(problem, today, best) == Some(false) {
             because.push(Fact::NoBetter);
-            return told(Answer::LeaveIt, None, because);
+            return told(Advice::LeaveIt, None, because);
         }
-        return told(Answer::WholeSet, None, because);
+        return told(Advice::WholeSet, None, because);
     }
     if !fresh.is_empty() {
-        return told(Answer::FreshSame, only(&fresh).or(about), facts(&fresh));
+        return told(Advice::FreshSame, only(&fresh).or(about), facts(&fresh));
     }
     if !findings.is_empty() {
-        return told(Answer::LeaveIt, None, facts(&calls(findings, Remedy::Patience)));
+        return told(Advice::LeaveIt, None, facts(&calls(findings, Remedy::Patience)));
     }
     if problem.aim == Aim::WholeSet {
-        return told(Answer::WholeSet, None, vec![Fact::SetAskedFor]);
+        return told(Advice::WholeSet, None, vec![Fact::SetAskedFor]);
     }
     match (about, old.as_slice()) {
-        (Some(i), _) if old.contains(&i) => told(Answer::FreshSame, Some(i), vec![Fact::Old]),
-        (None, [i]) => told(Answer::FreshSame, Some(*i), vec![Fact::Old]),
-        (None, [_, ..]) => told(Answer::FreshSame, None, vec![Fact::Old]),
-        _ => told(Answer::LeaveIt, None, vec![Fact::NothingBothers, Fact::NotOld]),
+        (Some(i), _) if old.contains(&i) => told(Advice::FreshSame, Some(i), vec![Fact::Old]),
+        (None, [i]) => told(Advice::FreshSame, Some(*i), vec![Fact::Old]),
+        (None, [_, ..]) => told(Advice::FreshSame, None, vec![Fact::Old]),
+        _ => told(Advice::LeaveIt, None, vec![Fact::NothingBothers, Fact::NotOld]),
     }
 }

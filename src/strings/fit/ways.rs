@@ -1,7 +1,7 @@
-//! In which ways could the answers be meant? Each drawn from its spread, the same for every string.
+//! What could the answers have meant? Scenarios: each answer drawn from its spread, the same for every string.
 //!
-//! A wish on a scale, a room in a word, a weight in a table are said more roughly than they are used. Whoever does
-//! not answer a question has an answer all the same. Every spread is a judgement of how people answer.
+//! A wish on a scale, a room in a word, a weight from a table are less precise than we treat them, and whoever skips a
+//! question still has an answer to it. Every spread is a judgement of how people answer.
 
 use crate::constant::{Constant, DEVIATIONS};
 use crate::instrument;
@@ -59,12 +59,12 @@ pub const MUSICS: &[(Music, u8)] = &[(Music::Early, 5), (Music::Folk, 10), (Musi
 /// The same of who tunes between lessons.
 pub const WHO_TUNES: &[(WhoTunes, u8)] = &[(WhoTunes::Nobody, 10)];
 
-/// One way in which everything could be meant: numbers that belong to it.
+/// One scenario: random numbers that belong to it.
 #[derive(Clone, Copy, Debug)]
-struct Way(u64);
+struct Scenario(u64);
 
-impl Way {
-    /// A number between 0 and 1 that belongs to this way and this name.
+impl Scenario {
+    /// A number between 0 and 1 that belongs to this scenario and this name.
     fn uniform(self, name: &str) -> f64 {
         random::uniform(random::mix(random::mix(random::hash(self.0, name.bytes()))))
     }
@@ -90,14 +90,14 @@ impl Way {
     }
 }
 
-/// The problem as one of the ways in which the answers could be meant; `posed` is the problem as they were taken.
+/// The problem in one of the scenarios; `posed` is the problem as they were taken.
 ///
 /// Only answers that do not change what is made are drawn: instrument, size, set-up and limits stay.
 #[must_use]
-pub fn meant(answers: &Answers, posed: &Problem, way: u64) -> Problem {
-    let way = Way(way);
+pub fn meant(answers: &Answers, posed: &Problem, index: u64) -> Problem {
+    let scenario = Scenario(index);
     let mut drawn = answers.clone();
-    let wish = |name: &str, put: f64| (put + way.of(name, &WISH)).clamp(-2.0, 2.0);
+    let wish = |name: &str, put: f64| (put + scenario.of(name, &WISH)).clamp(-2.0, 2.0);
     let Wishes { colour, brightness, power, feel, response } = answers.wishes;
     drawn.wishes = Wishes {
         colour: wish("colour", colour),
@@ -106,46 +106,46 @@ pub fn meant(answers: &Answers, posed: &Problem, way: u64) -> Problem {
         feel: wish("feel", feel),
         response: wish("response", response),
     };
-    // What was not said and is taken for granted is the same pitch in every way, but for its spread.
-    let a4 = posed.a4.get() + if answers.a4.is_none() { way.of("a4", &PITCH) } else { 0.0 };
+    // What was not said and is taken for granted is the same pitch in every scenario, but for its spread.
+    let a4 = posed.a4.get() + if answers.a4.is_none() { scenario.of("a4", &PITCH) } else { 0.0 };
     drawn.a4 = Some(Hertz::new(a4));
     if answers.sounding_length.is_none() {
         let (length, doubt) = (posed.size.length().get(), posed.size.length_doubt().get());
         let spread = Constant::new(0.0, -doubt, doubt, "m", "size", Judged, source::PRACTICE);
-        let length = length + way.of("sounding_length_m", &spread);
+        let length = length + scenario.of("sounding_length_m", &spread);
         drawn.sounding_length = Some(Metre::new(length));
     }
-    drawn.room = answers.room.or_else(|| way.word("room", ROOMS));
+    drawn.room = answers.room.or_else(|| scenario.word("room", ROOMS));
     let on_pegs = posed.kind.key != instrument::DOUBLE_BASS.key;
-    drawn.pegs = answers.pegs.or_else(|| way.word("pegs", PEGS).filter(|_| on_pegs));
+    drawn.pegs = answers.pegs.or_else(|| scenario.word("pegs", PEGS).filter(|_| on_pegs));
     let modern = posed.set_up != SetUp::Historical && on_pegs;
-    drawn.tuners = answers.tuners.or_else(|| way.word("tuners", TUNERS).filter(|_| modern));
-    drawn.level = answers.level.or_else(|| way.word("level", LEVELS));
-    drawn.budget = answers.budget.or_else(|| way.word("budget", BUDGETS));
-    drawn.music = answers.music.or_else(|| way.word("music", MUSICS));
-    drawn.who_tunes = answers.who_tunes.or_else(|| way.word("who_tunes", WHO_TUNES));
+    drawn.tuners = answers.tuners.or_else(|| scenario.word("tuners", TUNERS).filter(|_| modern));
+    drawn.level = answers.level.or_else(|| scenario.word("level", LEVELS));
+    drawn.budget = answers.budget.or_else(|| scenario.word("budget", BUDGETS));
+    drawn.music = answers.music.or_else(|| scenario.word("music", MUSICS));
+    drawn.who_tunes = answers.who_tunes.or_else(|| scenario.word("who_tunes", WHO_TUNES));
     drawn.weights.clear();
     let mut problem = as_found(problem::pose(&drawn), posed);
     for (attribute, weight) in super::desirability::Attribute::ALL.iter().zip(&mut problem.weights)
     {
         let by_hand = answers.weights.iter().find(|(a, _)| a == attribute);
         *weight = match by_hand {
-            Some((_, set)) => set * way.of(attribute.key(), &WEIGHT_BY_HAND),
-            None => *weight * way.of(attribute.key(), &WEIGHT),
+            Some((_, set)) => set * scenario.of(attribute.key(), &WEIGHT_BY_HAND),
+            None => *weight * scenario.of(attribute.key(), &WEIGHT),
         };
     }
     for string in &mut problem.strings {
         let setting = &mut string.setting;
         let held = |share: f64| Ratio::new(share.clamp(0.05, 0.95));
-        setting.humidity = held(setting.humidity.get() + way.of("humidity", &HUMIDITY));
-        let swing = way.of("swing", &SWING);
+        setting.humidity = held(setting.humidity.get() + scenario.of("humidity", &HUMIDITY));
+        let swing = scenario.of("swing", &SWING);
         setting.humidity_swing = held(setting.humidity_swing.get() * swing);
         setting.temperature_swing *= swing;
     }
     problem
 }
 
-/// A problem posed from other answers, with what the fitting found out about its places.
+/// A problem posed from other answers, with what the fitting found out about its positions.
 #[must_use]
 pub fn as_found(mut problem: Problem, posed: &Problem) -> Problem {
     for (string, found) in problem.strings.iter_mut().zip(&posed.strings) {

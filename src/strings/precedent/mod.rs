@@ -34,7 +34,7 @@ pub enum SetUp {
     Light,
 }
 
-/// A string's place in a tuning, with what holds for it whatever the family.
+/// A string's position in a tuning, with what holds for it whatever the family.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Position {
     /// The key by which tunings name it.
@@ -54,7 +54,7 @@ pub struct Position {
 impl Position {
     /// Where between dark (0) and bright (1) a string lies whose brilliance ends at that frequency, hertz.
     #[must_use]
-    pub fn place(&self, brilliance: f64) -> f64 {
+    pub fn brightness_of(&self, brilliance: f64) -> f64 {
         let (dark, bright) = self.brilliance;
         libm::log(brilliance.max(1.0) / dark) / libm::log(bright / dark)
     }
@@ -226,15 +226,22 @@ pub fn metal_grade(position: &Position, family: Family, metal: &Metal) -> Grade 
 /// with the inverse root of length, which is what that tension asks for. Fractions are widened by 20 %.
 /// `None` where nobody makes it.
 #[must_use]
-pub fn bands(position: &Position, family: Family, place: &Place) -> Option<Bands> {
+pub fn bands(position: &Position, family: Family, conditions: &Conditions) -> Option<Bands> {
     let row = position.rows.iter().find(|row| row.family == family)?;
-    let grade = grade(position, family, place.kind, place.size, place.length, place.set_up);
+    let grade = grade(
+        position,
+        family,
+        conditions.kind,
+        conditions.size,
+        conditions.length,
+        conditions.set_up,
+    );
     if grade == Nobody {
         return None;
     }
-    let scale = length_factor(place.kind, place.length);
-    let widen = if place.size.fraction { FRACTION_WIDENING } else { 0.0 };
-    let factor = scale * pitch_factor(position, place.pitch);
+    let scale = length_factor(conditions.kind, conditions.length);
+    let widen = if conditions.size.fraction { FRACTION_WIDENING } else { 0.0 };
+    let factor = scale * pitch_factor(position, conditions.pitch);
     let thin = 1.0 / scale.sqrt();
     Some(Bands {
         grade,
@@ -246,14 +253,14 @@ pub fn bands(position: &Position, family: Family, place: &Place) -> Option<Bands
         stretch: stretch_band(family),
         winding_share: winding_band(family),
         // Stress goes with the square of pitch, and what must hold is held at the highest.
-        breaking_share: working_share(family, place.gut_to_its_limit)
-            / (place.highest * place.highest),
+        breaking_share: working_share(family, conditions.gut_to_its_limit)
+            / (conditions.highest * conditions.highest),
     })
 }
 
 /// Where a string stands: what the bands depend on.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Place {
+pub struct Conditions {
     /// The instrument.
     pub kind: &'static Kind,
     /// Its size.
@@ -272,9 +279,10 @@ pub struct Place {
 
 /// Tension of everyday strings at a position, carried like [`bands`]; lower on a historical set-up.
 #[must_use]
-pub fn usual_tension(position: &Position, place: &Place) -> (f64, f64) {
-    let factor = length_factor(place.kind, place.length) * pitch_factor(position, place.pitch);
-    let (low, high) = match place.set_up {
+pub fn usual_tension(position: &Position, conditions: &Conditions) -> (f64, f64) {
+    let factor = length_factor(conditions.kind, conditions.length)
+        * pitch_factor(position, conditions.pitch);
+    let (low, high) = match conditions.set_up {
         SetUp::Historical => HISTORICAL_TENSION,
         SetUp::Modern | SetUp::Light => (1.0, 1.0),
     };

@@ -3,7 +3,7 @@
 use super::at_pitch::{AtPitch, at_pitch, core_torsion, seating};
 use super::partials::partial;
 use super::{COUNT, Property, Values};
-use crate::answer_to_bow::{self, Answer, Footing};
+use crate::answer_to_bow::{self, BowResponse, BridgeLoad};
 use crate::body::Body;
 use crate::constant::{self, SETTLED_WITHIN, Which};
 use crate::construction::{Build, Construction};
@@ -162,12 +162,12 @@ fn put_answer(
 ) {
     let peak = setting.peak_resistance.get() * draw.general(&constant::BRIDGE_RESISTANCE);
     let body = Body::on(setting.body, s.resistance.get(), peak);
-    let footing = Footing::of(&body, setting.body, setting.pitch.get());
+    let bridge_load = BridgeLoad::of(&body, setting.body, setting.pitch.get());
     let z = s.impedance.get();
     let twist = out.get(Property::TorsionImpedance);
     let ln_twist = libm::log(twist / (1.0 + twist));
     let ln_stiff = libm::log(s.inharmonicity.get().max(1e-12));
-    let answer = Answer::new(&footing, (libm::log(z), z), ln_twist, ln_stiff);
+    let answer = BowResponse::new(&bridge_load, (libm::log(z), z), ln_twist, ln_stiff);
     out.put(Property::Speaks, libm::exp(answer.response()));
     out.put(Property::BowRoom, answer.room());
     out.put(Property::Sharpness, libm::exp(answer.sharpness()));

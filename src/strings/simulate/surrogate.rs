@@ -9,7 +9,7 @@ use super::map::{closed_limits, window_about};
 use super::sounding::Sounding;
 use super::strung::Strung;
 use super::{level, note, player, sharpness, sound, spectrum};
-use crate::answer_to_bow::{self, Answer, Footing, PLACE, PLUCKED_AT, SPEED};
+use crate::answer_to_bow::{self, BowResponse, BridgeLoad, PLACE, PLUCKED_AT, SPEED};
 use crate::body::skeleton;
 use crate::instrument::Kind;
 
@@ -81,11 +81,11 @@ fn brightness(string: &Sounding, strung: &Strung, kind: &Kind) -> f64 {
 #[must_use]
 pub fn quick(string: &Sounding, body: &Body, kind: &Kind) -> Verdict {
     let ln = libm::log;
-    let footing = Footing::of(body, skeleton(kind.key), string.pitch);
+    let bridge_load = BridgeLoad::of(body, skeleton(kind.key), string.pitch);
     let ratio = string.torsion_impedance / string.impedance;
     let share = if ratio.is_finite() { ratio / (1.0 + ratio) } else { 1.0 };
     let z = (ln(string.impedance), string.impedance);
-    let answer = Answer::new(&footing, z, ln(share), ln(string.inharmonicity.max(1e-8)));
+    let answer = BowResponse::new(&bridge_load, z, ln(share), ln(string.inharmonicity.max(1e-8)));
     let (least, greatest) = answer.forces();
     Verdict {
         response: libm::exp(answer.response()),

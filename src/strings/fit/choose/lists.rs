@@ -1,14 +1,14 @@
-//! The strings of every place that could be in the best set, and what those that are not listed could be worth.
+//! The strings of every position that could be in the best set, and what those that are not listed could be worth.
 
 use crate::construction::Family;
 
-use super::offer::{FIRST_GAP, Spot};
+use super::offer::{FIRST_GAP, Offer};
 use crate::fit::branches::Optimum;
 use crate::fit::problem::Problem;
 use crate::fit::search::{Best, Contender, Counts, FAMILIES, Floor, SPAN};
 use crate::fit::work::Work;
 
-/// A look into every place at one price of a newton.
+/// A look into every position at one price of a newton.
 pub(super) struct Lists {
     pub(super) price: f64,
     pub(super) of: Vec<Vec<Contender>>,
@@ -29,12 +29,12 @@ impl Lists {
     }
 
     pub(super) fn search(
-        spots: &[Spot],
+        offers: &[Offer],
         price: f64,
         floor: impl Fn(usize) -> Floor,
         work: &mut Work,
     ) -> Self {
-        let all = spots.iter().enumerate().map(|(i, spot)| spot.best(price, floor(i), work));
+        let all = offers.iter().enumerate().map(|(i, offer)| offer.best(price, floor(i), work));
         Self::of(price, all.collect())
     }
 
@@ -66,17 +66,17 @@ impl Lists {
         self.of.iter().filter_map(best).collect()
     }
 
-    /// The best string of each family, place by place.
+    /// The best string of each family, position by position.
     pub(super) fn best_of_families(&self) -> Vec<Vec<Contender>> {
         let worth = |c: &Contender| c.worth(self.price);
-        let of_place = |list: &Vec<Contender>| {
+        let of_position = |list: &Vec<Contender>| {
             let best = |family: &Family| {
                 let of_family = list.iter().filter(|c| c.family == *family);
                 of_family.max_by(|a, b| worth(a).total_cmp(&worth(b))).copied()
             };
             Family::ALL.iter().filter_map(best).collect()
         };
-        self.of.iter().map(of_place).collect()
+        self.of.iter().map(of_position).collect()
     }
 
     /// Total tension of the best strings.
@@ -90,7 +90,7 @@ impl Lists {
         (set.load() <= problem.most_load).then_some(set)
     }
 
-    /// Upper bounds of what the strings of each place can be worth, those that are missing included.
+    /// Upper bounds of what the strings of each position can be worth, those that are missing included.
     pub(super) fn ceilings(&self) -> Vec<f64> {
         let top = |list: &Vec<Contender>| {
             list.iter().map(|c| c.worth(self.price)).fold(f64::NEG_INFINITY, f64::max)
@@ -100,10 +100,10 @@ impl Lists {
 
     /// Upper bound of the worth of a set in which some string is not in the lists: it was left out as worth less than
     /// what was kept, or is missing.
-    pub(super) fn bound(&self, spots: &[Spot], kept: &[[f64; FAMILIES]], paid: f64) -> f64 {
+    pub(super) fn bound(&self, offers: &[Offer], kept: &[[f64; FAMILIES]], paid: f64) -> f64 {
         let ceilings = self.ceilings();
         let all: f64 = ceilings.iter().sum();
-        let open = (0..spots.len()).filter(|i| spots[*i].fixed.is_none());
+        let open = (0..offers.len()).filter(|i| offers[*i].fixed.is_none());
         let with = |i: usize| {
             let unlisted = kept[i].iter().fold(self.missing[i], |a, b| a.max(*b));
             all - ceilings[i] + unlisted + paid
@@ -112,7 +112,7 @@ impl Lists {
     }
 }
 
-/// The best of each family at each place, tension paid for.
+/// The best of each family at each position, tension paid for.
 pub(super) struct Tops {
     pub(super) of_family: Vec<[f64; FAMILIES]>,
 }
@@ -132,7 +132,7 @@ impl Tops {
         Self { of_family: lists.of.iter().map(of_list).collect() }
     }
 
-    /// What a string must be worth, at each place and of each family, to be in a set worth more than `first`, or in one
+    /// What a string must be worth, at each position and of each family, to be in a set worth more than `first`, or in one
     /// worth more than `second` that is not all of `families`.
     pub(super) fn floors(
         &self,

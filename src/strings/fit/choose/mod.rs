@@ -2,13 +2,13 @@
 //!
 //! The worth of a set is the sum of its strings' scores and of a term for every pair of neighbours, never positive,
 //! under a limit of total tension. Each string's search leaves out what no better set could hold: a string that
-//! scores less than the best of its place by more than the sum of the best scores exceeds the worth of a set already
+//! scores less than the best of its position by more than the sum of the best scores exceeds the worth of a set already
 //! found. If the gap that was searched turns out too narrow for that, it is widened and searched again.
 //! Where the load limit decides, tension has a price (a Lagrange multiplier), in the search and in the bound.
 //! Over what is left, a branch and bound finds the best set ([`branches`]).
 //!
 //! All of it counts its work. Where that runs out, the best set met is returned with an upper bound: of every string
-//! that was not followed, what it could be worth with the best of all other places.
+//! that was not followed, what it could be worth with the best of all other positions.
 
 mod lists;
 mod offer;
@@ -24,7 +24,7 @@ use super::search::{Best, Contender, Counts, FAMILIES, Floor, ROUNDING};
 use super::work::Work;
 use lists::{Lists, Tops, kept_at_first};
 use offer::LOOK_STEPS;
-pub use offer::{FIRST_GAP, Spot, spots};
+pub use offer::{FIRST_GAP, Offer, offers};
 
 /// A set: one candidate a string.
 #[derive(Clone, Debug, PartialEq)]
@@ -77,12 +77,12 @@ pub enum Obstacle {
 /// How far behind the best set the second one is looked for with a proof, in units of the sum of scores; where the
 /// load decides, it is told of as it is found.
 const REACH: f64 = 0.05;
-/// How many strings of a place the second set is chosen from where the load decides.
+/// How many strings of a position the second set is chosen from where the load decides.
 const NEAR: usize = 200;
 /// How many strings of each family are told of.
 const TOLD_OF_A_FAMILY: usize = 8;
-/// Steps of work that the choice among the places may take after that: mostly little, but where the load decides, a
-/// price has to be found for it, and every core of every place is bounded anew.
+/// Steps of work that the choice among the positions may take after that: mostly little, but where the load decides, a
+/// price has to be found for it, and every core of every position is bounded anew.
 const CHOICE_STEPS: u64 = 60_000_000;
 /// Rounds in which a set is bettered string by string where the work has run out; the second changes hardly anything.
 const ROUNDS: usize = 3;
@@ -105,7 +105,7 @@ pub fn choose(problem: &Problem, found: &[Found], fixed: &[Option<Candidate>]) -
     within(problem, found, fixed, LOOK_STEPS, CHOICE_STEPS)
 }
 
-/// Chooses the set with so many steps of work for the first look into each place, and for the choice after them.
+/// Chooses the set with so many steps of work for the first look into each position, and for the choice after them.
 #[must_use]
 pub fn within(
     problem: &Problem,
@@ -114,40 +114,40 @@ pub fn within(
     look: u64,
     choice: u64,
 ) -> Chosen {
-    let spots = spots(problem, fixed);
-    let searched = spots.iter().map(|spot| spot.look(look)).collect();
-    among_within(problem, found, &spots, searched, choice)
+    let offers = offers(problem, fixed);
+    let searched = offers.iter().map(|offer| offer.look(look)).collect();
+    among_within(problem, found, &offers, searched, choice)
 }
 
-/// Chooses the set among `spots`, after the first look into each.
+/// Chooses the set among `offers`, after the first look into each.
 #[must_use]
-pub fn among(problem: &Problem, found: &[Found], spots: &[Spot], searched: Vec<Best>) -> Chosen {
-    among_within(problem, found, spots, searched, CHOICE_STEPS)
+pub fn among(problem: &Problem, found: &[Found], offers: &[Offer], searched: Vec<Best>) -> Chosen {
+    among_within(problem, found, offers, searched, CHOICE_STEPS)
 }
 
 fn among_within(
     problem: &Problem,
     found: &[Found],
-    spots: &[Spot],
+    offers: &[Offer],
     searched: Vec<Best>,
     steps: u64,
 ) -> Chosen {
     let looked: u64 = searched.iter().map(|best| best.work).sum();
     let mut work = Work::of(steps);
     let mut lists = Lists::of(0.0, searched);
-    let outcome = chosen(problem, found, spots, &mut lists, &mut work);
-    let told = told(spots, &lists.of);
+    let outcome = chosen(problem, found, offers, &mut lists, &mut work);
+    let told = told(offers, &lists.of);
     Chosen { told, counts: lists.counts, outcome, work: looked + work.taken() }
 }
 
 fn chosen(
     problem: &Problem,
     found: &[Found],
-    spots: &[Spot],
+    offers: &[Offer],
     lists: &mut Lists,
     work: &mut Work,
 ) -> Outcome {
-    let obstacles = empty_places(&lists.of, found);
+    let obstacles = empty_positions(&lists.of, found);
     if !obstacles.is_empty() {
         return Outcome::Nothing(obstacles);
     }
@@ -157,23 +157,23 @@ fn chosen(
     // A light set to fall back on, should the work run out before a better one is met.
     let mut met = None;
     if lists.load() > most_load {
-        let light = Lists::search(spots, DEAREST_NEWTON, |_| Floor::Under(0.0), work);
+        let light = Lists::search(offers, DEAREST_NEWTON, |_| Floor::Under(0.0), work);
         let lightest = light.load();
         if lightest > most_load {
             return Outcome::Nothing(vec![Obstacle::Load { lightest, most: most_load }]);
         }
-        let found = work.most(|work| affordable(problem, spots, lists, &light, work));
+        let found = work.most(|work| affordable(problem, offers, lists, &light, work));
         let first = |_| Floor::Under(FIRST_GAP);
-        *lists = work.most(|work| Lists::search(spots, found.price, first, work));
+        *lists = work.most(|work| Lists::search(offers, found.price, first, work));
         lists.complete(found.known);
         met = found.met;
     }
-    let Some((first, second)) = best_two(problem, spots, lists, met, work) else {
+    let Some((first, second)) = best_two(problem, offers, lists, met, work) else {
         // At this price the best strings keep to the load together, so there is a set.
         return Outcome::Nothing(Vec::new());
     };
     let choice = |of: Optimum| -> Option<Choice> {
-        let strings = of.strings.iter().zip(spots).map(|(c, spot)| spot.candidate(c.recipe));
+        let strings = of.strings.iter().zip(offers).map(|(c, offer)| offer.candidate(c.recipe));
         let strings = strings.collect::<Option<Vec<Candidate>>>()?;
         let pairs = neighbours::pairs(problem, &strings);
         let gap = of.bound.min(most) - of.worth;
@@ -192,7 +192,7 @@ fn chosen(
 struct Affordable {
     /// The price at which the best strings, each for itself, are light enough together.
     price: f64,
-    /// The best strings of every family at any price that was tried, place by place.
+    /// The best strings of every family at any price that was tried, position by position.
     known: Vec<Vec<Contender>>,
     /// The best set of them that is light enough.
     met: Option<Optimum>,
@@ -202,7 +202,7 @@ struct Affordable {
 /// that was found to be so.
 fn affordable(
     problem: &Problem,
-    spots: &[Spot],
+    offers: &[Offer],
     heavy: &Lists,
     light: &Lists,
     work: &mut Work,
@@ -215,10 +215,10 @@ fn affordable(
             return false;
         }
         // What is worth less than a string that is known already need not be looked at.
-        let look = |(spot, known): (&Spot, &Vec<Contender>)| {
-            spot.better(known, price, Floor::Under(0.0), work)
+        let look = |(offer, known): (&Offer, &Vec<Contender>)| {
+            offer.better(known, price, Floor::Under(0.0), work)
         };
-        let mut near = Lists::of(price, spots.iter().zip(&found.known).map(look).collect());
+        let mut near = Lists::of(price, offers.iter().zip(&found.known).map(look).collect());
         for (known, best) in found.known.iter_mut().zip(near.best_of_families()) {
             known.extend(best);
         }
@@ -244,7 +244,7 @@ fn affordable(
 /// are proven, or the work has run out.
 fn best_two(
     problem: &Problem,
-    spots: &[Spot],
+    offers: &[Offer],
     lists: &mut Lists,
     met: Option<Optimum>,
     work: &mut Work,
@@ -283,7 +283,7 @@ fn best_two(
             (0..FAMILIES).all(|f| needed[f] >= kept[f] - ROUNDING || needed[f] > best[f])
         });
         if enough || !first.proven || work.is_out() {
-            let bound = first.bound.max(lists.bound(spots, &kept, paid));
+            let bound = first.bound.max(lists.bound(offers, &kept, paid));
             // Sums in another order differ by their rounding.
             let proven = bound - worth < 4.0 * ROUNDING;
             let bound = if proven { worth } else { bound };
@@ -294,7 +294,7 @@ fn best_two(
                 *kept = kept.min(*needed);
             }
         }
-        let wider = Lists::search(spots, price, |i| Floor::At(kept[i]), work);
+        let wider = Lists::search(offers, price, |i| Floor::At(kept[i]), work);
         lists.widen(wider);
     }
 }
@@ -335,8 +335,8 @@ fn bettered(problem: &Problem, lists: &Lists, mut set: Optimum) -> Optimum {
     Optimum::of(problem, set.strings)
 }
 
-/// The places at which nothing is left, and what left most of it out.
-fn empty_places(lists: &[Vec<Contender>], found: &[Found]) -> Vec<Obstacle> {
+/// The positions at which nothing is left, and what left most of it out.
+fn empty_positions(lists: &[Vec<Contender>], found: &[Found]) -> Vec<Obstacle> {
     lists
         .iter()
         .zip(found)
@@ -351,8 +351,8 @@ fn empty_places(lists: &[Vec<Contender>], found: &[Found]) -> Vec<Obstacle> {
 }
 
 /// The best few of each family, with all their numbers.
-fn told(spots: &[Spot], lists: &[Vec<Contender>]) -> Vec<Vec<Candidate>> {
-    let of_place = |(spot, list): (&Spot, &Vec<Contender>)| {
+fn told(offers: &[Offer], lists: &[Vec<Contender>]) -> Vec<Vec<Candidate>> {
+    let of_position = |(offer, list): (&Offer, &Vec<Contender>)| {
         let mut of_family = [0_usize; FAMILIES];
         list.iter()
             .filter(|c| {
@@ -360,8 +360,8 @@ fn told(spots: &[Spot], lists: &[Vec<Contender>]) -> Vec<Vec<Candidate>> {
                 *count += 1;
                 *count <= TOLD_OF_A_FAMILY
             })
-            .filter_map(|c| spot.candidate(c.recipe))
+            .filter_map(|c| offer.candidate(c.recipe))
             .collect()
     };
-    spots.iter().zip(lists).map(of_place).collect()
+    offers.iter().zip(lists).map(of_position).collect()
 }

@@ -10,10 +10,10 @@ use crate::fit::work::Work;
 
 /// How far under the best of its family a string is kept before a set is known.
 pub const FIRST_GAP: f64 = 0.016;
-/// Steps of work that the first look into a place may take: some ten times the usual.
+/// Steps of work that the first look into a position may take: some ten times the usual.
 pub(super) const LOOK_STEPS: u64 = 3_000_000;
-/// What a place offers: everything that can be made for it, or the one string that stays.
-pub struct Spot<'a> {
+/// What a position offers: everything that can be made for it, or the one string that stays.
+pub struct Offer<'a> {
     problem: &'a Problem,
     string: &'a StringProblem,
     pub(super) fixed: Option<&'a Candidate>,
@@ -23,7 +23,7 @@ pub struct Spot<'a> {
     space: OnceCell<Box<Space<'a>>>,
 }
 
-impl<'a> Spot<'a> {
+impl<'a> Offer<'a> {
     /// The first search of it, before a set is known.
     #[must_use]
     pub fn first_look(&self) -> Best {
@@ -65,15 +65,15 @@ impl<'a> Spot<'a> {
     }
 }
 
-/// What each place offers, where some strings stay.
+/// What each position offers, where some strings stay.
 #[must_use]
-pub fn spots<'a>(problem: &'a Problem, fixed: &'a [Option<Candidate>]) -> Vec<Spot<'a>> {
-    let spot = |(i, (string, there)): (usize, (&'a StringProblem, &'a Option<Candidate>))| Spot {
+pub fn offers<'a>(problem: &'a Problem, fixed: &'a [Option<Candidate>]) -> Vec<Offer<'a>> {
+    let offer = |(i, (string, there)): (usize, (&'a StringProblem, &'a Option<Candidate>))| Offer {
         problem,
         string,
         fixed: there.as_ref(),
         staying: Staying::beside(problem, fixed, i),
         space: OnceCell::new(),
     };
-    problem.strings.iter().zip(fixed).enumerate().map(spot).collect()
+    problem.strings.iter().zip(fixed).enumerate().map(offer).collect()
 }

@@ -198,7 +198,7 @@ pub(super) enum Speaks {
 
 use Speaks::{Above, Answer, Below, Fact, Nobody, Step, Unsettled, Worn};
 
-/// Upper and lower third of the usual tension of a place.
+/// Upper and lower third of the usual tension of a position.
 fn heavy(_: &Problem, string: &StringProblem) -> f64 {
     let (low, high) = string.usual_tension;
     low + (high - low) * 2.0 / 3.0
@@ -209,7 +209,7 @@ fn light(_: &Problem, string: &StringProblem) -> f64 {
     low + (high - low) / 3.0
 }
 
-/// Where brilliance ends at that share of the way from the dark to the bright end of a place.
+/// Where brilliance ends at that share of the way from the dark to the bright end of a position.
 fn shade(string: &StringProblem, share: f64) -> f64 {
     let (dark, bright) = string.position.brilliance;
     dark * libm::pow(bright / dark, share)

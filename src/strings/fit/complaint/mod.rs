@@ -91,7 +91,7 @@ pub fn findings(problem: &Problem, today: &[Option<Today>]) -> Vec<Finding> {
     let of_strings = each.flat_map(|(i, s)| s.bothers.iter().map(move |bother| (*bother, Some(i))));
     whole
         .chain(of_strings)
-        .map(|(bother, string)| finding(problem, today, bother, string))
+        .map(|(bother, string)| diagnosis(problem, today, bother, string))
         .collect()
 }
 
@@ -99,8 +99,8 @@ pub fn findings(problem: &Problem, today: &[Option<Today>]) -> Vec<Finding> {
 /// would be better.
 #[must_use]
 pub fn flaws(findings: &[Finding], today: &[Option<Today>]) -> Vec<(usize, Flaw)> {
-    let of = |finding: &Finding| {
-        let (i, first) = (finding.string?, finding.causes.first()?);
+    let of = |diagnosis: &Finding| {
+        let (i, first) = (diagnosis.string?, diagnosis.causes.first()?);
         let now = today.get(i)?.as_ref()?;
         let number = |property: Property| now.report.get(property).value;
         let flaw = match first.cause {
@@ -120,18 +120,18 @@ pub fn flaws(findings: &[Finding], today: &[Option<Today>]) -> Vec<(usize, Flaw)
     findings.iter().filter_map(of).collect()
 }
 
-fn finding(
+fn diagnosis(
     problem: &Problem,
     today: &[Option<Today>],
     bother: Bother,
     string: Option<usize>,
 ) -> Finding {
-    let places: Vec<usize> = match string {
+    let strings: Vec<usize> = match string {
         Some(i) => vec![i],
         None => (0..today.len()).collect(),
     };
     let weigh = |(cause, judgement, speaks): &(Cause, f64, Speaks)| {
-        let (says, numbers) = ask(problem, today, &places, *speaks);
+        let (says, numbers) = ask(problem, today, &strings, *speaks);
         let plausible = judgement * says.factor();
         let likely = match plausible {
             p if p >= LIKELY.0 => Likely::Likely,
@@ -150,16 +150,16 @@ fn finding(
 fn ask(
     problem: &Problem,
     today: &[Option<Today>],
-    places: &[usize],
+    strings: &[usize],
     speaks: Speaks,
 ) -> (Says, Vec<Number>) {
     match speaks {
         Nobody => return (Says::Nothing, Vec::new()),
         Answer(says) => return (says(problem), Vec::new()),
-        Step => return step(problem, today, places),
+        Step => return step(problem, today, strings),
         Worn(..) | Unsettled | Above(..) | Below(..) | Fact(_) => {}
     }
-    let known = places.iter().filter_map(|i| Some((*i, today.get(*i)?.as_ref()?)));
+    let known = strings.iter().filter_map(|i| Some((*i, today.get(*i)?.as_ref()?)));
     let mut loudest: Option<(Says, f64, Vec<Number>)> = None;
     for (i, now) in known {
         let (says, by, number) = ask_one(problem, i, now, speaks);
@@ -175,7 +175,7 @@ fn ask(
         None => match (speaks, problem.age_months) {
             (Worn(old, young), Some(age)) => {
                 let life = super::today::life(problem, crate::material::Class::Polymer);
-                let (says, _, number) = worn(places[0], age, life, (old, young));
+                let (says, _, number) = worn(strings[0], age, life, (old, young));
                 (says, number.into_iter().collect())
             }
             _ => (Says::Nothing, Vec::new()),
@@ -253,10 +253,10 @@ fn worn(i: usize, age: f64, life: f64, (old, young): (f64, f64)) -> (Says, f64, 
 const STEP: f64 = 1.25;
 
 /// The neighbours whose tensions differ most from the usual step, and whether that is much.
-fn step(problem: &Problem, today: &[Option<Today>], places: &[usize]) -> (Says, Vec<Number>) {
+fn step(problem: &Problem, today: &[Option<Today>], strings: &[usize]) -> (Says, Vec<Number>) {
     let mut most: Option<Number> = None;
     for i in 0..today.len().saturating_sub(1) {
-        if !places.iter().any(|place| *place == i || *place == i + 1) {
+        if !strings.iter().any(|string| *string == i || *string == i + 1) {
             continue;
         }
         let (Some(upper), Some(lower)) = (&today[i], &today[i + 1]) else { continue };
@@ -264,13 +264,13 @@ fn step(problem: &Problem, today: &[Option<Today>], places: &[usize]) -> (Says, 
         let ratio = upper.string.tension / lower.string.tension / usual;
         let size = ratio.max(1.0 / ratio);
         if most.is_none_or(|most| size > most.estimate.value) {
-            // The one that lies further from the middle of its own place is the one that stands out.
+            // The one that lies further from the middle of its own position is the one that stands out.
             let off = |k: usize, tension: f64| {
                 let (low, high) = problem.strings[k].usual_tension;
                 (2.0 * tension / (low + high) - 1.0).abs()
             };
             let upper_is_odd = off(i, upper.string.tension) > off(i + 1, lower.string.tension);
-            let string = match places {
+            let string = match strings {
                 [only] => *only,
                 _ if upper_is_odd => i,
                 _ => i + 1,

@@ -1,8 +1,8 @@
-//! Which strings could still win if answers or constants were a little other? A short list for each place.
+//! Which strings could still win if answers or constants were slightly different? A short list for each position.
 //!
 //! The choice is made from the whole space; what follows from it, how sure it is and what would turn it, is asked of
-//! a few strings a place: the chosen one, the best told of each family, and from the sample of what is made the best
-//! of each family in many of the ways in which the answers could be meant. Over these lists the best set is exact:
+//! a few strings a position: the chosen one, the best told of each family, and from the sample of what is made the best
+//! of each family in many scenarios. Over these lists the best set is exact:
 //! the same scores, the same terms for neighbours, the same limit of load.
 
 mod sampled;
@@ -17,7 +17,7 @@ use super::branches::{self, Wanted};
 use super::candidates::Candidate;
 use super::choose::Choice;
 use super::neighbours::Step;
-use super::problem::{Problem, Standing, StringProblem};
+use super::problem::{Problem, StringProblem, StringStatus};
 use super::score::{self, Arrangement, DRAWS, Judge, JudgedCore, Logs};
 use super::search::{Contender, FAMILIES};
 use super::shopping;
@@ -36,7 +36,7 @@ struct Cores {
     of: Vec<(Metre, Vec<usize>)>,
 }
 
-/// A place's short list.
+/// A position's short list.
 #[derive(Clone, Debug)]
 pub struct Shortlist {
     /// The strings; where the set has one here, it stands first.
@@ -51,7 +51,7 @@ pub struct Shortlist {
 pub struct Finalists<'a> {
     /// The fitting they belong to.
     pub fitting: &'a Fitting,
-    /// One list for each place, the highest string first.
+    /// One list for each position, the highest string first.
     pub lists: Vec<Shortlist>,
     contenders: Vec<Vec<Contender>>,
     steps: Vec<Step>,
@@ -108,15 +108,19 @@ impl Shortlist {
 }
 
 impl<'a> Finalists<'a> {
-    /// The short lists of a fitting that found `chosen`, and of what else wins in one of `ways`: each the problem as
-    /// it could be meant.
+    /// The short lists of a fitting that found `chosen`, and of what else wins in one of the `scenarios`.
     #[must_use]
-    pub fn of(fitting: &'a Fitting, chosen: &Choice, ways: &[Problem], work: &mut Work) -> Self {
+    pub fn of(
+        fitting: &'a Fitting,
+        chosen: &Choice,
+        scenarios: &[Problem],
+        work: &mut Work,
+    ) -> Self {
         let problem = &fitting.problem;
         let lists: Vec<Shortlist> = (0..problem.strings.len())
             .map(|i| {
                 let first = chosen.strings[i].clone();
-                if problem.strings[i].standing != Standing::Open {
+                if problem.strings[i].standing != StringStatus::Open {
                     return Shortlist::new(vec![first]);
                 }
                 let mut strings = vec![first];
@@ -133,7 +137,7 @@ impl<'a> Finalists<'a> {
                         add(c.clone());
                     }
                 }
-                sampled::sampled(fitting, i, ways).into_iter().for_each(add);
+                sampled::sampled(fitting, i, scenarios).into_iter().for_each(add);
                 Shortlist::new(strings)
             })
             .collect();
@@ -175,12 +179,12 @@ impl<'a> Finalists<'a> {
     #[must_use]
     pub fn logs(&self, problem: &Problem, first: u64, work: &mut Work) -> Vec<Vec<Logs>> {
         work.take(self.lists.iter().map(|list| list.strings.len() as u64 * JUDGING_STEPS).sum());
-        let place = |(list, string): (&Shortlist, &StringProblem)| {
+        let judged = |(list, string): (&Shortlist, &StringProblem)| {
             // Of a single string there is nothing to choose.
             let judge = (list.strings.len() > 1).then(|| Judge::over(problem, string, first));
             judge.map(|judge| list.judged(&judge)).unwrap_or_default()
         };
-        self.lists.iter().zip(&problem.strings).map(place).collect()
+        self.lists.iter().zip(&problem.strings).map(judged).collect()
     }
 
     /// The scores by which a set is chosen: expected over the draws.

@@ -1,4 +1,4 @@
-//! What else could win: the best of the sample of what is made, in many of the ways in which the answers could be meant.
+//! What else could win: the best of the sample of what is made, in many scenarios.
 
 use crate::construction::{Construction, Core, Family, Winding};
 use crate::fit::Fitting;
@@ -21,7 +21,7 @@ const CLASSES: usize = GaugeClass::ALL.len();
 const CORES: usize = 3;
 /// Steps of ribbon to either side which are tried.
 const RIBBONS: i32 = 8;
-/// In how many ways the sample is asked for its best; more add hardly any string.
+/// In how many scenarios the sample is asked for its best; more add hardly any string.
 const ASKED: usize = 20;
 
 /// What the choice of a sampled string needs: logarithms of desirabilities, tension and shade.
@@ -36,8 +36,8 @@ struct Sampled {
 }
 
 /// The strings of the sample that are the best of their family, or of their family and gauge class, in one of the
-/// ways in which the answers could be meant.
-pub(super) fn sampled(fitting: &Fitting, i: usize, ways: &[Problem]) -> Vec<Candidate> {
+/// scenarios.
+pub(super) fn sampled(fitting: &Fitting, i: usize, scenarios: &[Problem]) -> Vec<Candidate> {
     let (problem, string) = (&fitting.problem, &fitting.problem.strings[i]);
     let judge = Judge::new(problem, string);
     let near = beside(fitting, i);
@@ -68,7 +68,7 @@ pub(super) fn sampled(fitting: &Fitting, i: usize, ways: &[Problem]) -> Vec<Cand
                     logs: worths.map(libm::log),
                     penalty,
                     tension: m.lean.tension,
-                    shade: judge.place(m.lean.brilliance),
+                    shade: judge.brightness_of(m.lean.brilliance),
                 });
                 at += 1;
             }
@@ -90,8 +90,8 @@ pub(super) fn sampled(fitting: &Fitting, i: usize, ways: &[Problem]) -> Vec<Cand
         }
     };
     pick(problem, string, true);
-    for way in ways.iter().take(ASKED) {
-        pick(way, &way.strings[i], false);
+    for scenario in scenarios.iter().take(ASKED) {
+        pick(scenario, &scenario.strings[i], false);
     }
     let chosen = made.iter().zip(&picked).filter(|(_, picked)| **picked);
     chosen.map(|(m, _)| candidates::judged(&judge, m)).collect()

@@ -2,12 +2,12 @@
 
 mod weights;
 
-use crate::answer_to_bow::{self, Answer};
+use crate::answer_to_bow::{self, BowResponse};
 use crate::body;
 use crate::construction::Family;
 use crate::instrument::{self, Kind, Size, Temperament, Tuning};
 use crate::pitch::Note;
-use crate::precedent::{self, Place, Position, SetUp};
+use crate::precedent::{self, Conditions, Position, SetUp};
 use crate::quantity::{Celsius, Day, Degree, Hertz, KilogramPerSecond, Metre, Ratio};
 use crate::setting::Setting;
 
@@ -28,7 +28,7 @@ pub struct Assumed {
     pub value: String,
 }
 
-/// End points of the desirabilities that belong to one string's place.
+/// End points of the desirabilities that belong to one string's position.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Ends {
     /// Tension worth nothing, below.
@@ -49,19 +49,19 @@ pub struct Ends {
 /// One string to be found.
 #[derive(Clone, Debug, PartialEq)]
 pub struct StringProblem {
-    /// Its place in the tuning.
+    /// Its position in the tuning.
     pub position: &'static Position,
     /// Its note.
     pub note: Note,
     /// Where it works.
     pub setting: Setting,
     /// What its bands depend on.
-    pub place: Place,
+    pub conditions: Conditions,
     /// The only family allowed, if one is.
     pub family: Option<Family>,
     /// Usual tension here.
     pub usual_tension: (f64, f64),
-    /// Where between dark (0) and bright (1) the most usual string of this place lies.
+    /// Where between dark (0) and bright (1) the most usual string of this position lies.
     pub usual_brightness: f64,
     /// End points of its desirabilities.
     pub ends: Ends,
@@ -76,12 +76,12 @@ pub struct StringProblem {
     /// What was wrong with today's string, where another is to be better.
     pub flaws: Vec<Flaw>,
     /// Whether it stays, is to be found, or only stands between others.
-    pub standing: Standing,
+    pub standing: StringStatus,
 }
 
-/// What becomes of the string at a place.
+/// What becomes of the string at a position.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Standing {
+pub enum StringStatus {
     /// One is to be found.
     Open,
     /// The one that is there stays.
@@ -90,7 +90,7 @@ pub enum Standing {
     NotJudged,
 }
 
-impl Standing {
+impl StringStatus {
     /// The key by which replies name it.
     #[must_use]
     pub const fn key(self) -> &'static str {
@@ -316,14 +316,15 @@ impl Common {
         let setting = self.setting(pitch, self.tuning.extension && is_lowest);
         let Self { kind, size, length, set_up, highest, .. } = *self;
         let gut_to_its_limit = answers.gut_to_its_limit;
-        let place = Place { kind, size, length, set_up, pitch, gut_to_its_limit, highest };
+        let conditions =
+            Conditions { kind, size, length, set_up, pitch, gut_to_its_limit, highest };
         let wishes = weights::wishes(answers, Some(i));
-        let usual_tension = precedent::usual_tension(position, &place);
+        let usual_tension = precedent::usual_tension(position, &conditions);
         Some(StringProblem {
             position,
             note,
             setting,
-            place,
+            conditions,
             family: own.family,
             usual_tension,
             usual_brightness: 0.5,
@@ -337,7 +338,7 @@ impl Common {
             now: own.today,
             bothers: own.bothers,
             flaws: Vec::new(),
-            standing: if own.keep { Standing::Kept } else { Standing::Open },
+            standing: if own.keep { StringStatus::Kept } else { StringStatus::Open },
         })
     }
 }
@@ -429,10 +430,10 @@ fn ends(usual: (f64, f64), setting: &Setting, feel: f64, power: f64, hand_pain: 
     let low = usual.0 - desirability::TARGET_REACH * width;
     let high = usual.1 + desirability::TARGET_REACH * width;
     let lf2 = 2.0 * setting.sounding_length.get() * setting.pitch.get();
-    let footing = answer_to_bow::footing(setting);
+    let bridge_load = answer_to_bow::bridge_load(setting);
     let speaks = |tension: f64, twist: f64| {
         let z = tension / lf2;
-        libm::exp(Answer::new(&footing, (libm::log(z), z), twist, 0.0).response())
+        libm::exp(BowResponse::new(&bridge_load, (libm::log(z), z), twist, 0.0).response())
     };
     let feel = if hand_pain { feel.min(-1.0) } else { feel };
     Ends {

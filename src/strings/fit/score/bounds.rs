@@ -2,7 +2,7 @@
 
 use core::f64::consts::PI;
 
-use crate::answer_to_bow::Answer;
+use crate::answer_to_bow::BowResponse;
 use crate::fit::desirability::Attribute;
 
 use super::{
@@ -72,10 +72,10 @@ impl JudgedCore<'_> {
             let tubes = self.torsion_of_tube[h] * stiffest[h] * all(winding * 2.0 / PI);
             let surface = ((self.torsion[h] * all(square) + tubes) * inertia).sqrt();
             let left = (surface / (z.1 + surface)).ln();
-            let answer = |z| Answer::new(&judge.footing[h], z, left, all(0.0));
+            let answer = |z| BowResponse::new(&judge.bridge_load[h], z, left, all(0.0));
             let (a, b) = (answer(z), answer(z_taut));
             worth[0][h] = worth_of(&judge.response, a.response());
-            worth[1][h] = worth_of_room(Answer::most_room(&a, &b));
+            worth[1][h] = worth_of_room(BowResponse::most_room(&a, &b));
         }
         self.weighed_by_bow(&worth)
     }

@@ -1,6 +1,6 @@
 //! What is a string on a core worth? The parts of its score, exactly, in every draw.
 
-use crate::answer_to_bow::Answer;
+use crate::answer_to_bow::BowResponse;
 use crate::construction::Construction;
 use crate::fit::desirability::{self as d, Attribute, COUNT, Desirabilities};
 use crate::material::{self, FAST_SLOPE_STRESS, Metal};
@@ -132,7 +132,7 @@ impl JudgedCore<'_> {
             let surface = (stiffness * inertia).sqrt() * square;
             let left = surface / (z + surface);
             let stiff = self.stiff_of_one[h] * fast[h] / all(tension);
-            let answer = Answer::new(&judge.footing[h], (ln_z, z), left.ln(), stiff.ln());
+            let answer = BowResponse::new(&judge.bridge_load[h], (ln_z, z), left.ln(), stiff.ln());
             worth[0][h] = worth_of(&judge.response, answer.response());
             worth[1][h] = worth_of_room(answer.room());
         }
@@ -174,9 +174,9 @@ impl JudgedCore<'_> {
             }
             let lossy = self.lossy[h] * fast + self.winding_loss[h] * tube;
             let n2 = self.limit[h] * all(taut) / lossy;
-            let place = (all(ln_pitch - dark) + all(0.5) * n2.ln()) * all(over);
-            let place = if at_most { place.min(target) } else { place };
-            floored(all(1.0) - (place - target).abs())
+            let shade = (all(ln_pitch - dark) + all(0.5) * n2.ln()) * all(over);
+            let shade = if at_most { shade.min(target) } else { shade };
+            floored(all(1.0) - (shade - target).abs())
         })
     }
 

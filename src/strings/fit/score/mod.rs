@@ -1,7 +1,7 @@
 //! What is a string worth to this person? Expected over constants drawn jointly.
 //!
 //! The score is the weighted sum of the expected logarithms of its desirabilities, less a penalty for every draw in
-//! which it lies outside the bands of what is made. One draw serves all strings of a place: if polyamide is softer
+//! which it lies outside the bands of what is made. One draw serves all strings of a position: if polyamide is softer
 //! than thought, every polyamide core is. Mass and length are as designed ([`Draw::weighed`]).
 //!
 //! A string's tension is met first. What follows from core and tension ([`JudgedCore::pull`]), from the metals
@@ -11,7 +11,7 @@
 mod bounds;
 mod exact;
 
-use crate::answer_to_bow::{self, Footing};
+use crate::answer_to_bow::{self, BridgeLoad};
 use crate::constant::{self, Which};
 use crate::construction::{Build, Core, Family};
 use crate::draw::Draw;
@@ -93,12 +93,12 @@ fn mean(values: &Drawn) -> f64 {
     values.iter().map(|half| half.to_array().iter().sum::<f64>()).sum::<f64>() / DRAWS as f64
 }
 
-/// All that the strings of one place are judged by.
+/// All that the strings of one position are judged by.
 #[derive(Clone, Debug)]
 pub struct Judge<'a> {
     /// The whole question.
     pub problem: &'a Problem,
-    /// The place.
+    /// The position.
     pub string: &'a StringProblem,
     weights: [f64; COUNT],
     elasticity: OneSided,
@@ -111,8 +111,8 @@ pub struct Judge<'a> {
     /// Wave impedance over tension, and mass at pitch over it.
     impedance: f64,
     mass: f64,
-    /// What the place gives under the bow in each draw.
-    footing: [Footing<Four>; HALVES],
+    /// What the position gives under the bow in each draw.
+    bridge_load: [BridgeLoad<Four>; HALVES],
     /// The largest modulus over density of any winding metal in each draw.
     stiffest: Drawn,
     /// ln of the dark end, and one over the way to the bright end.
@@ -173,7 +173,7 @@ impl Logs {
     }
 }
 
-/// A core's arrangement at a place, in every draw.
+/// A core's arrangement at a position, in every draw.
 #[derive(Clone, Debug)]
 pub struct Arrangement {
     /// The family of what is made of it.
@@ -247,7 +247,7 @@ pub struct Row {
 }
 
 impl<'a> Judge<'a> {
-    /// A judge for one place.
+    /// A judge for one position.
     #[must_use]
     pub fn new(problem: &'a Problem, string: &'a StringProblem) -> Self {
         Self::over(problem, string, 0)
@@ -269,7 +269,7 @@ impl<'a> Judge<'a> {
             let draw = Draw::weighed(first + k as u64);
             draw.general(&constant::BRIDGE_RESISTANCE)
         });
-        let footing = answer_to_bow::footing(&string.setting);
+        let bridge_load = answer_to_bow::bridge_load(&string.setting);
         Self {
             problem,
             string,
@@ -284,14 +284,14 @@ impl<'a> Judge<'a> {
             shade: (dark, 1.0 / (bright - dark)),
             impedance: string.ends.impedance_per_tension,
             mass: string.ends.impedance_per_tension * string.ends.impedance_per_tension,
-            footing: resists.map(|times| footing.resisting(times.ln(), times)),
+            bridge_load: resists.map(|times| bridge_load.resisting(times.ln(), times)),
             stiffest: stiffest(&moduli, 0..METALS),
             moduli,
             first,
         }
     }
 
-    /// The largest modulus over density of these winding metals in each draw, by their places.
+    /// The largest modulus over density of these winding metals in each draw, by their positions.
     #[must_use]
     pub fn stiffest(&self, metals: impl Iterator<Item = usize>) -> Drawn {
         stiffest(&self.moduli, metals)
@@ -406,7 +406,7 @@ impl<'a> Judge<'a> {
 
     /// Where between dark (0) and bright (1) a string lies whose brilliance ends at that frequency.
     #[must_use]
-    pub fn place(&self, brilliance: f64) -> f64 {
+    pub fn brightness_of(&self, brilliance: f64) -> f64 {
         (libm::log(brilliance.max(1.0)) - self.shade.0) * self.shade.1
     }
 }

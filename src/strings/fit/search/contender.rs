@@ -14,7 +14,7 @@ pub const SPAN: f64 = 0.10;
 /// Bounds and scores sum in different orders; this is far above their rounding and far below any difference that counts.
 pub const ROUNDING: f64 = 1e-9;
 
-/// How many strings of a place are kept at most. An ordinary place keeps some hundreds; more come together only where
+/// How many strings of a position are kept at most. An ordinary position keeps some hundreds; more come together only where
 /// the weights make nearly everything alike.
 const MOST_KEPT: usize = 1 << 14;
 /// How many constructions there are, and how far each was followed.
@@ -33,9 +33,9 @@ pub struct Counts {
 /// How to make a string of a space: which core, which covering, which ribbon.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Recipe {
-    /// Place of the core among those of the space.
+    /// Index of the core among those of the space.
     pub core: u32,
-    /// Place of the covering among those of the family.
+    /// Index of the covering among those of the family.
     pub covering: u32,
     /// Step of the outermost ribbon's thickness.
     pub ribbon: u32,
@@ -117,7 +117,7 @@ impl Floor {
     }
 }
 
-/// What the search of one place found.
+/// What the search of one position found.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Best {
     /// Every string above the floor, the best first.
@@ -132,7 +132,7 @@ pub struct Best {
 }
 
 impl Best {
-    /// Of a place whose string stays.
+    /// Of a position whose string stays.
     #[must_use]
     pub fn only(there: Contender) -> Self {
         let (counts, missing, work) = (Counts::default(), f64::NEG_INFINITY, 0);

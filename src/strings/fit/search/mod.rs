@@ -25,7 +25,7 @@ use winding::{Winder, construction};
 const CORE_STEPS: u64 = 300;
 const LOOKING_UP_STEPS: u64 = 5;
 
-/// All that is made for one place, bounded and ready to be searched.
+/// All that is made for one position, bounded and ready to be searched.
 pub struct Space<'a> {
     judge: Judge<'a>,
     makings: Vec<Making>,
@@ -38,7 +38,7 @@ pub struct Space<'a> {
 }
 
 impl<'a> Space<'a> {
-    /// The space of a place, and the strings that stay beside it.
+    /// The space of a position, and the strings that stay beside it.
     #[must_use]
     pub fn new(problem: &'a Problem, string: &'a StringProblem, staying: Staying) -> Self {
         let judge = Judge::new(problem, string);

@@ -17,7 +17,7 @@ pub(super) struct Covering {
     pub(super) worth: f64,
 }
 
-/// A family at the place.
+/// A family at the position.
 pub(super) struct Making {
     pub(super) family: Family,
     pub(super) coverings: Vec<Covering>,
@@ -42,7 +42,7 @@ pub(super) fn makings(
         if string.family.is_some_and(|only| only != family) {
             continue;
         }
-        let Some(bands) = precedent::bands(string.position, family, &string.place) else {
+        let Some(bands) = precedent::bands(string.position, family, &string.conditions) else {
             continue;
         };
         let mut coverings: Vec<Covering> = if family.is_plain() {
@@ -86,8 +86,9 @@ fn covering(
 
 /// How many makeable constructions there are, of whatever family, from the thinnest to the thickest string made here.
 pub(super) fn size(string: &StringProblem) -> u64 {
-    let made =
-        || Family::ALL.iter().filter_map(|f| precedent::bands(string.position, *f, &string.place));
+    let made = || {
+        Family::ALL.iter().filter_map(|f| precedent::bands(string.position, *f, &string.conditions))
+    };
     let thin = made().map(|b| b.gauge.0).fold(f64::INFINITY, f64::min);
     let thick = made().map(|b| b.gauge.1).fold(0.0, f64::max);
     let stacks = space::stacks().len() as u64 * u64::from(space::ribbons());

@@ -57,7 +57,7 @@ pub(super) struct Winder<'a> {
     pub(super) work: &'a mut Work,
 }
 
-/// Tubes of up to three layers for a modulus of one, each with its metal's place.
+/// Tubes of up to three layers for a modulus of one, each with its metal's position.
 type Tubes = [(usize, f64); 3];
 
 impl Winder<'_> {
@@ -85,7 +85,7 @@ impl Winder<'_> {
             + self.core.rings(gauge, 0.0, &[]);
         self.work.take(JUDGING_STEPS);
         let recipe = Recipe { core: self.index, covering: 0, ribbon: PLAIN };
-        self.keep(score, tension, self.judge.place(sound.brilliance), recipe);
+        self.keep(score, tension, self.judge.brightness_of(sound.brilliance), recipe);
     }
 
     fn keep(&mut self, score: f64, tension: f64, brightness: f64, recipe: Recipe) {
@@ -160,7 +160,7 @@ impl Winder<'_> {
                 }
                 self.counts.inside += 1;
                 let staying = || {
-                    let brightness = self.judge.place(brilliances[lane]);
+                    let brightness = self.judge.brightness_of(brilliances[lane]);
                     self.staying.term(libm::log(tension), brightness)
                 };
                 let staying = if self.staying.are_none() { 0.0 } else { staying() };
@@ -193,7 +193,7 @@ impl Winder<'_> {
                 let score = score + self.core.rings(gauge, mass, tubes);
                 let ribbon = from + lane as u32;
                 let recipe = Recipe { core: self.index, covering: index, ribbon };
-                self.keep(score, tension, self.judge.place(brilliances[lane]), recipe);
+                self.keep(score, tension, self.judge.brightness_of(brilliances[lane]), recipe);
             }
             from += LANES as u32;
         }

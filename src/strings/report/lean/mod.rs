@@ -22,7 +22,7 @@ use crate::quantity::{Cent, Day, Metre, Newton, Pascal, Ratio};
 use crate::setting::Setting;
 pub use sweep::{sweep, swept};
 
-/// What a draw says of all that belongs to no core, at one place.
+/// What a draw says of all that belongs to no core, at one position.
 #[derive(Clone, Copy, Debug, PartialEq)]
 struct Around {
     setting: Setting,
@@ -62,7 +62,7 @@ pub struct LeanKind {
     movement: f64,
 }
 
-/// A core at a place, ready to be wound.
+/// A core at a position, ready to be wound.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct LeanCore {
     around: Around,
@@ -195,7 +195,7 @@ pub struct Lean {
 const MET_AT: f64 = 1e-3;
 
 impl LeanKind {
-    /// An arrangement of a material at a place, in a draw that leaves mass and length as designed.
+    /// An arrangement of a material at a position, in a draw that leaves mass and length as designed.
     #[must_use]
     pub fn new(
         material: &'static CoreMaterial,
@@ -371,7 +371,7 @@ impl<N: Lanes> Wound<N> {
 }
 
 impl LeanCore {
-    /// The core of a construction, its windings left aside, at a place, all constants central.
+    /// The core of a construction, its windings left aside, at a position, all constants central.
     #[must_use]
     pub fn new(construction: &Construction, setting: &Setting) -> Self {
         let core = &construction.core;
