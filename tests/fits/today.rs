@@ -5,7 +5,7 @@ use protocol::request::{AlsoTuned, Answers, FitRequest, Request, StringAnswer, T
 use strings::construction::Construction;
 use strings::fit::admission::Exclusion;
 use strings::fit::answers::Bother;
-use strings::fit::{self, admission, complaint};
+use strings::fit::{self, admission, complaint, space};
 use strings::instrument;
 use strings::precedent::SetUp;
 use strings::quantity::{Day, Hertz};
