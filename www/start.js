@@ -32,7 +32,7 @@ async function start() {
     const glue = await import(GLUE);
     file = MODULE;
     await glue.default({ module_or_path: MODULE });
-    window.wasmBindings = glue;
+    window.ropewalk = glue;
     started = true;
   } catch (error) {
     console.error(error);

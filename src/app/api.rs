@@ -1,4 +1,4 @@
-//! The door for other programs: `window.wasmBindings.ask(request)` takes an object and returns a promise of an object.
+//! The door for other programs: `window.ropewalk.ask(request)` takes an object and returns a promise of an object.
 //!
 //! Requests and replies are those of the `protocol` package; a request that cannot be answered is answered with
 //! `{reply: "refused", faults: [...]}`. The promise is rejected only when there is no reply at all:

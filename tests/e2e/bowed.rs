@@ -166,7 +166,7 @@ const BY_TWO: &str = "const { string, map } = args[0];
 const PIECES: &str = "const { request, times } = args[0]; const took = []; let lasting = 0;
     for (let i = 0; i < times; i++) {
         const start = performance.now();
-        const reply = await window.wasmBindings.ask(request);
+        const reply = await window.ropewalk.ask(request);
         took.push(performance.now() - start);
         lasting = 1e3 * reply.samples.length / reply.rate_hz;
     }

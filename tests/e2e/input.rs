@@ -54,7 +54,7 @@ const PLACES: [(&str, &str); 7] = [
 async fn ask(page: &Page, change: &str) -> Result<Value, String> {
     let script = format!(
         "const request = {{ ask: 'fit', answers: {{ instrument: 'violin', strings: [{{}}, {{}}], weights: {{ feel: 1 }} }} }};
-        {change}; return await window.wasmBindings.ask(request)"
+        {change}; return await window.ropewalk.ask(request)"
     );
     page.script_async(&script, Vec::new()).await
 }
@@ -148,7 +148,7 @@ fn a_request_that_is_too_deep_or_too_large_is_refused_and_the_page_lives() {
             ("[1]", "[1]"),
             ("NaN", "NaN"),
         ] {
-            let script = format!("return await window.wasmBindings.ask({request})");
+            let script = format!("return await window.ropewalk.ask({request})");
             let reply = page.script_async(&script, Vec::new()).await.unwrap();
             assert_eq!(reply["faults"][0]["field"], "request", "{request}: {reply}");
             assert!(reply["faults"][0]["value"].as_str().unwrap().contains(value), "{reply}");
@@ -159,7 +159,7 @@ fn a_request_that_is_too_deep_or_too_large_is_refused_and_the_page_lives() {
 
 /// The size of the memory of the page's module, which no metric of the browser's counts. Asked to start once more, the
 /// module hands out what it exports.
-const MODULE_BYTES: &str = "return (await window.wasmBindings.default()).memory.buffer.byteLength";
+const MODULE_BYTES: &str = "return (await window.ropewalk.default()).memory.buffer.byteLength";
 
 /// Nodes, listeners, and bytes of the scripts' and of the module's memory, after everything that nobody holds is gone.
 async fn held(page: &Page) -> [f64; 4] {

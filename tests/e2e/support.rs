@@ -121,7 +121,7 @@ impl Page {
     pub(crate) async fn reload(&self) {
         self.script("window.before = true; setTimeout(() => location.reload(), 0)").await;
         let start = Instant::now();
-        let anew = "return window.before === undefined && !!window.wasmBindings && !!document.querySelector('h1')";
+        let anew = "return window.before === undefined && !!window.ropewalk && !!document.querySelector('h1')";
         // Between two pages a script finds neither and fails: it is asked again.
         while !self.client.execute(anew, Vec::new()).await.is_ok_and(|is| is == Value::Bool(true)) {
             assert!(start.elapsed() < PATIENCE, "waited in vain until the page has started anew");
@@ -132,7 +132,7 @@ impl Page {
     async fn started(&self) {
         self.until(
             "the page has started",
-            "return !!window.wasmBindings && !!document.querySelector('h1')",
+            "return !!window.ropewalk && !!document.querySelector('h1')",
         )
         .await;
     }
@@ -194,7 +194,7 @@ impl Page {
 
     /// Asks through the door for other programs.
     pub(crate) async fn ask(&self, request: Value) -> Result<Value, String> {
-        self.script_async("return await window.wasmBindings.ask(args[0])", vec![request]).await
+        self.script_async("return await window.ropewalk.ask(args[0])", vec![request]).await
     }
 
     /// The records in the page's database, each with `key`, `version`, `written` and `text`.

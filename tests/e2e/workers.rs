@@ -26,7 +26,7 @@ impl Page {
             for (let i = 0; i < args[0]; i += 1) {
                 await new Promise((then) => setTimeout(then, 500));
                 const begun = performance.now();
-                const reply = await window.wasmBindings.ask({ ask: 'fit', answers: { instrument: 'cello', age_months: i } });
+                const reply = await window.ropewalk.ask({ ask: 'fit', answers: { instrument: 'cello', age_months: i } });
                 if (reply.reply !== 'fit') throw new Error(JSON.stringify(reply));
                 took.push(performance.now() - begun);
             }
