@@ -213,7 +213,7 @@ fn Notices(props: &NoticesProps) -> Html {
                     if notice.undoes && store.undo.is_some() {
                         <button class="button quiet" type="button" onclick={act(|| Action::Undo)}>{ say!("undo") }</button>
                     }
-                    <button class="button quiet" type="button" onclick={act(|| Action::Heard)}>{ say!("close") }</button>
+                    <button class="button quiet" type="button" onclick={act(|| Action::CloseNotice)}>{ say!("close") }</button>
                 </div>
             }
         </div>

@@ -5,6 +5,7 @@
 //! beyond is named and left out, and stays in the file.
 
 use core::fmt;
+use std::collections::BTreeMap;
 
 use schemars::JsonSchema;
 use serde::Serialize;
@@ -15,17 +16,19 @@ use crate::convert::MOST_TUNINGS;
 use crate::read::{self, Unread};
 use crate::request::Answers;
 use crate::tree::{self, Limits, Path, Unreadable, excerpt};
+use crate::upgrade;
 
 /// What every file of ours says of itself.
 pub const FORMAT: &str = "ropewalk-fitting";
 /// The version this build writes.
-pub const VERSION: u32 = 1;
+pub const VERSION: u32 = 2;
 
 /// Objects and lists inside each other; a complaint about a string of a kept fitting is the seventh.
 const DEPTH: usize = 32;
 /// The most entries of a list or an object, by its name.
-const MOST: [(&str, usize); 7] = [
+const MOST: [(&str, usize); 8] = [
     ("fittings", 10_000),
+    ("typed", 200),
     ("drafts", 200),
     ("weights", 50),
     ("bothers", 50),
@@ -53,9 +56,9 @@ pub struct Document {
     /// The answers.
     #[serde(default)]
     pub answers: Answers,
-    /// Text of fields that could not be read yet, by field name: nothing typed is lost.
+    /// What was typed, by field name, whether it can be read or not.
     #[serde(default)]
-    pub drafts: std::collections::BTreeMap<String, String>,
+    pub typed: BTreeMap<String, Typed>,
     /// Fittings kept, the newest first.
     #[serde(default)]
     pub fittings: Vec<Fitting>,
@@ -77,9 +80,9 @@ pub struct Fitting {
     /// The strings of the set, highest first, to be told in any language; none where nobody has asked for them yet.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub strings: Option<Vec<KeptString>>,
-    /// Texts as they were typed, by field name, where answers were put by before a set was kept.
-    #[serde(default, skip_serializing_if = "std::collections::BTreeMap::is_empty")]
-    pub drafts: std::collections::BTreeMap<String, String>,
+    /// What was typed, by field name, where answers were put by before a set was kept.
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    pub typed: BTreeMap<String, Typed>,
     /// It is an invented example, of this name, and nobody's own.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub invented: Option<String>,
@@ -91,6 +94,19 @@ impl Fitting {
     pub fn is_of(&self, label: &str, answers: &Answers) -> bool {
         self.label == label && self.answers == *answers
     }
+}
+
+/// A text as it was typed, and its unit.
+///
+/// Under `concert_days` it is the date of the next performance, such as `2031-05-09`, in the unit `date`; a count of days
+/// stands there only while it cannot be read.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, JsonSchema)]
+pub struct Typed {
+    /// The text.
+    pub text: String,
+    /// The unit; empty where it is the usual one or there is none.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub unit: String,
 }
 
 /// A string of a set that was kept, in the words of a reply.
@@ -115,7 +131,7 @@ impl Default for Document {
             version: VERSION,
             label: String::new(),
             answers: Answers::default(),
-            drafts: std::collections::BTreeMap::new(),
+            typed: BTreeMap::new(),
             fittings: Vec::new(),
         }
     }
@@ -130,8 +146,6 @@ pub enum Note {
     NotOurs,
     /// It is of a later version.
     Later(u64),
-    /// A draft of this field was not text.
-    Draft(String),
     /// The kept fitting at this place could not be read, for this reason.
     Fitting(usize, String),
     /// An answer held what cannot be read.
@@ -169,7 +183,6 @@ impl fmt::Display for Note {
                 f,
                 "this file is of version {version}; this copy of the app reads up to {VERSION}"
             ),
-            Self::Draft(field) => write!(f, "drafts.{field} was not text and was left out"),
             Self::Fitting(i, why) => {
                 write!(f, "fittings[{i}] could not be read and was left out ({why})")
             }
@@ -188,12 +201,14 @@ impl fmt::Display for Note {
     }
 }
 
-/// Reads a saved file as it stands, and mends nothing.
+/// Reads a saved file of any version as it stands, and mends nothing.
 ///
 /// # Errors
 /// When anything of it cannot be read.
 pub fn read(text: &str) -> Result<Document, Unread> {
-    read::text(text)
+    let mut value = read::parsed(text)?;
+    upgrade::document(&mut value);
+    read::tree(&value)
 }
 
 /// Reads one kept set, as [`save_fitting`] wrote it.
@@ -201,7 +216,9 @@ pub fn read(text: &str) -> Result<Document, Unread> {
 /// # Errors
 /// When anything of it cannot be read.
 pub fn read_fitting(text: &str) -> Result<Fitting, Unread> {
-    read::text(text)
+    let mut value = read::parsed(text)?;
+    upgrade::fitting(&mut value);
+    read::tree(&value)
 }
 
 /// Writes one kept set.
@@ -238,7 +255,9 @@ pub fn restore(text: &str) -> (Document, Vec<Note>) {
     if version == 0 {
         notes.push(unread("version", value.get("version").unwrap_or(&Value::Null)));
     }
-    let document = mend(&value, &mut notes);
+    let typed = if value.get("drafts").is_some() { "drafts" } else { "typed" };
+    upgrade::document(&mut value);
+    let document = mend(&value, typed, &mut notes);
     if notes.len() > MOST_NOTES {
         let more = notes.split_off(MOST_NOTES - 1).len();
         notes.push(Note::More(more));
@@ -251,8 +270,8 @@ fn unread(field: &str, held: &Value) -> Note {
     Note::Answer { field: field.to_owned(), held: excerpt(&held.to_string()) }
 }
 
-/// Reads a document part by part, leaving out those that cannot be read.
-fn mend(value: &Value, notes: &mut Vec<Note>) -> Document {
+/// Reads a document part by part, leaving out those that cannot be read. `typed` is what the file calls what was typed.
+fn mend(value: &Value, typed: &str, notes: &mut Vec<Note>) -> Document {
     let mut document = Document::default();
     match value.get("label") {
         None => {}
@@ -262,17 +281,17 @@ fn mend(value: &Value, notes: &mut Vec<Note>) -> Document {
     if let Some(answers) = value.get("answers") {
         document.answers = mend_answers(answers, notes);
     }
-    match value.get("drafts") {
+    match value.get("typed") {
         None => {}
-        Some(Value::Object(drafts)) => {
-            for (field, draft) in drafts {
-                match draft.as_str() {
-                    Some(draft) => drop(document.drafts.insert(field.clone(), draft.to_owned())),
-                    None => notes.push(Note::Draft(field.clone())),
+        Some(Value::Object(entries)) => {
+            for (field, entry) in entries {
+                match read::tree(entry) {
+                    Ok(entry) => drop(document.typed.insert(field.clone(), entry)),
+                    Err(_) => notes.push(unread(&format!("{typed}.{field}"), entry)),
                 }
             }
         }
-        Some(held) => notes.push(unread("drafts", held)),
+        Some(held) => notes.push(unread(typed, held)),
     }
     match value.get("fittings") {
         None => {}

@@ -17,6 +17,7 @@ pub mod request;
 mod schema;
 mod tables;
 mod tree;
+mod upgrade;
 
 pub use handle::{answer, answer_bytes, answer_telling, handle};
 pub use parse::{REQUEST_BYTES, REQUEST_VALUES};

@@ -13,7 +13,7 @@ use std::rc::Rc;
 
 use serde_json::Value;
 
-use crate::document::{Document, Fitting, KeptString};
+use crate::document::{Document, Fitting, KeptString, Typed};
 #[allow(
     clippy::wildcard_imports,
     reason = "the types of a reply, every one of which is listed"
@@ -35,11 +35,6 @@ impl fmt::Display for Unread {
 
 impl Error for Unread {}
 
-/// Reads a text.
-pub(crate) fn text<T: Read>(text: &str) -> Result<T, Unread> {
-    tree(&parsed(text)?)
-}
-
 /// Reads a tree.
 pub(crate) fn tree<T: Read>(value: &Value) -> Result<T, Unread> {
     let mut reader = Reader::of(value);
@@ -47,7 +42,8 @@ pub(crate) fn tree<T: Read>(value: &Value) -> Result<T, Unread> {
     reader.end().map(|()| read)
 }
 
-fn parsed(text: &str) -> Result<Value, Unread> {
+/// Parses a text of JSON.
+pub(crate) fn parsed(text: &str) -> Result<Value, Unread> {
     serde_json::from_str(text).map_err(|e| Unread(e.to_string()))
 }
 
@@ -464,8 +460,9 @@ read_members! {
 
 // What a person answered, as it is kept.
 read_members! {
-    Document { format, version; label, answers, drafts, fittings }
-    Fitting { at, answers; label, summary, strings, drafts, invented }
+    Document { format, version; label, answers, typed, fittings }
+    Fitting { at, answers; label, summary, strings, typed, invented }
+    Typed { text; unit }
     KeptString { note, standing, family, gauge_class, tension_n }
     closed Answers {
         aim, instrument, size, sounding_length_m, tuning, a4_hz, also_tuned, temperament, strings,

@@ -116,9 +116,9 @@ async fn what_is_no_record_of_ours_is_read_as_it_is_and_stays() {
     database.commit(&[put("a", None, Some("a"))]).await.unwrap();
     outside(
         "damaged",
-        1,
+        2,
         "store.put({ key: 'set/b', odd: true });
-         store.put({ key: 'set/c', version: 2, written: 7, text: 'c', more: 1 });
+         store.put({ key: 'set/c', version: 3, written: 7, text: 'c', more: 1 });
          store.put({ key: 'set/d', version: 'x', text: 'd' });",
     )
     .await;
@@ -146,7 +146,7 @@ async fn a_later_versions_store_is_read_and_not_changed() {
     });
     database.commit(&[put("a", None, Some("a"))]).await.unwrap();
     // A newer build in another tab takes it over while this one is open: it is not kept waiting, and this one is told.
-    outside("later", 2, "store.put({ key: 'set/b', version: 2, written: 7, text: 'b' });").await;
+    outside("later", 3, "store.put({ key: 'set/b', version: 3, written: 7, text: 'b' });").await;
     assert_eq!((told.get(), database.is_later()), (1, true));
     assert_eq!(database.commit(&[put("c", None, Some("c"))]).await, Err(StoreError::Later));
     let fresh = Database::of("later");

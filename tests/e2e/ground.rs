@@ -69,7 +69,8 @@ fn fractions(value: Value) -> Value {
 #[test]
 fn what_is_no_json_is_refused_before_it_is_sent() {
     drive(async |page| {
-        let circle = "const request = {}; request.self = request; return await window.ropewalk.ask(request)";
+        let circle =
+            "const request = {}; request.self = request; return await window.ropewalk.ask(request)";
         let fault = page.script_async(circle, Vec::new()).await.unwrap_err();
         assert!(fault.starts_with("not-json:"), "{fault}");
         // The page has survived it.

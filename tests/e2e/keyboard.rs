@@ -158,15 +158,21 @@ async fn a_fitting(page: &Page) {
     page.tab_to("it.matches('button') && it.textContent === 'Find strings'").await;
     page.tap(&[ENTER]).await;
     page.until("the set is drawn", "return !!document.querySelector('.sheet')").await;
-    let answers = page.document().await["answers"].clone();
+    let document = page.document().await;
+    let answers = &document["answers"];
     let said = json!({
         "instrument": "viola", "size": "15 in", "now": "synthetic", "age_months": 8.0,
-        "bothers": ["too-bright"], "concert_days": 30.0,
+        "bothers": ["too-bright"],
     });
     for (name, value) in said.as_object().unwrap() {
         assert_eq!(answers[name], *value, "{name}");
     }
     assert_eq!(answers["wishes"]["colour"], 1.0);
+    // The days are kept as the date that they mean.
+    let in_30_days = "const day = new Date(); day.setDate(day.getDate() + 30);
+        return [day.getFullYear(), day.getMonth() + 1, day.getDate()].map((part) => String(part).padStart(2, '0')).join('-')";
+    let date = json!({ "text": page.script(in_30_days).await, "unit": "date" });
+    assert_eq!(document["typed"]["concert_days"], date);
 
     // Along the balance the set follows, and the focus stays.
     page.tab_to("it.matches('.depths input')").await;

@@ -186,7 +186,7 @@ fn invented_fittings_come_with_a_press_and_go_with_another() {
         assert!(document["fittings"].as_array().unwrap().iter().all(|f| f["invented"].is_null()));
         page.press("Open Violin 4/4").await;
         page.at("Not yet").await;
-        assert_eq!(page.document().await["drafts"]["age_months"], "a year");
+        assert_eq!(page.document().await["typed"]["age_months"]["text"], "a year");
     });
 }
 

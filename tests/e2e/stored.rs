@@ -250,7 +250,7 @@ fn garbage_and_records_of_a_later_version_are_left_alone() {
         let key = format!("answers/{}", tab.as_str().unwrap());
         for record in [
             json!({ "key": key, "version": 1, "written": 1, "text": "half a fitt" }),
-            json!({ "key": key, "version": 2, "written": 1, "text": "{}", "more": true }),
+            json!({ "key": key, "version": 3, "written": 1, "text": "{}", "more": true }),
             json!({ "key": key, "odd": 7 }),
         ] {
             page.plant(record.clone()).await;
@@ -283,12 +283,12 @@ fn a_newer_build_takes_the_store_over_and_the_older_one_says_so() {
         page.tab().await;
         // As a newer build would: the database gets its version, and a record that only it understands.
         let newer = "const db = await new Promise((done, fail) => {
-                const request = indexedDB.open('ropewalk', 2);
+                const request = indexedDB.open('ropewalk', 3);
                 request.onsuccess = () => done(request.result); request.onerror = () => fail(request.error);
                 request.onblocked = () => fail(new Error('it is kept waiting'));
             });
             const change = db.transaction('records', 'readwrite');
-            change.objectStore('records').put({ key: 'set/new', version: 2, written: 1, text: 'new' });
+            change.objectStore('records').put({ key: 'set/new', version: 3, written: 1, text: 'new' });
             await new Promise((done) => { change.oncomplete = done; });
             const all = db.transaction('records').objectStore('records').getAll();
             window.all = await new Promise((done) => { all.onsuccess = () => done(JSON.stringify(all.result)); });

@@ -23,7 +23,7 @@ pub(crate) const PATIENCE: Duration = Duration::from_secs(20);
 /// Opens the page's database as the page would; a script goes on with `db`.
 const DATABASE: &str = "
     const db = await new Promise((done, fail) => {
-        const request = indexedDB.open('ropewalk', 1);
+        const request = indexedDB.open('ropewalk', 2);
         request.onupgradeneeded = () => request.result.createObjectStore('records', { keyPath: 'key' });
         request.onsuccess = () => done(request.result);
         request.onerror = () => fail(request.error);
@@ -225,7 +225,7 @@ impl Page {
             serde_json::from_str(record["text"].as_str().unwrap()).unwrap()
         };
         let answers = records.iter().find(|record| record["key"] == own).map(text);
-        let empty = json!({ "format": "ropewalk-fitting", "version": 1, "label": "", "answers": {}, "drafts": {} });
+        let empty = json!({ "format": "ropewalk-fitting", "version": 2, "label": "", "answers": {}, "typed": {} });
         let mut document = answers.unwrap_or(empty);
         let is_set = |record: &&Value| record["key"].as_str().unwrap().starts_with("set/");
         let mut sets: Vec<Value> = records.iter().filter(is_set).map(text).collect();

@@ -341,7 +341,10 @@ fn a_saved_file_that_is_broken_keeps_what_can_be_read() {
     assert_eq!(document.label, "Desk 3 viola, 15 in");
     assert_eq!(document.answers.instrument.as_deref(), Some("viola"));
     assert_eq!(document.answers.a4_hz, Some(442.0));
-    assert_eq!(document.drafts.get("sounding_length_m").map(String::as_str), Some("0.3"));
+    assert_eq!(
+        document.typed.get("sounding_length_m").map(|typed| typed.text.as_str()),
+        Some("0.3")
+    );
     assert_eq!(document.fittings.len(), 1);
     assert_eq!(notes.len(), 4, "{notes:?}");
     for foreign in [

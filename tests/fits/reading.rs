@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use protocol::document::{self, Document, Fitting, KeptString};
+use protocol::document::{self, Document, Fitting, KeptString, Typed};
 use protocol::reply::Reply;
 use protocol::request::{AlsoTuned, Answers, StringAnswer, Today, Wishes};
 use serde_json::{Value, json};
@@ -234,10 +234,11 @@ fn answered() -> Answers {
 
 #[test]
 fn a_saved_file_reads_back_whole_and_takes_no_member_it_does_not_know() {
+    let typed = |text: &str, unit: &str| Typed { text: text.to_owned(), unit: unit.to_owned() };
     let document = Document {
         label: "Desk \"3\\\", {or} [4]: 𝄞, \\".to_owned(),
         answers: answered(),
-        drafts: [("a4_hz".to_owned(), "44x".to_owned())].into(),
+        typed: [("a4_hz".to_owned(), typed("44x", ""))].into(),
         fittings: vec![Fitting {
             at: "2026-11-25T10:00:00Z".to_owned(),
             label: "before".to_owned(),
@@ -250,7 +251,7 @@ fn a_saved_file_reads_back_whole_and_takes_no_member_it_does_not_know() {
                 gauge_class: "medium".to_owned(),
                 tension_n: (76.0, 84.5),
             }]),
-            drafts: [("weight_kg".to_owned(), "0,4".to_owned())].into(),
+            typed: [("sounding_length_m".to_owned(), typed("12 7/8", "in"))].into(),
             invented: Some("teacher".to_owned()),
         }],
         ..Document::default()

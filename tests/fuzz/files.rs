@@ -73,7 +73,7 @@ fn a_file_with_far_too_much_is_cut_and_says_where() {
 
     let drafts: serde_json::Map<_, _> = (0..300).map(|i| (format!("{i:03}"), json!("x"))).collect();
     let (document, notes) = file(json!({ "drafts": drafts }));
-    assert_eq!((document.drafts.len(), notes.len()), (200, 1));
+    assert_eq!((document.typed.len(), notes.len()), (200, 1));
 
     let deep = format!("{{\"answers\":{}1{}}}", "[".repeat(4000), "]".repeat(4000));
     assert!(matches!(opened(&deep).1[..], [Note::NotJson(_)]));

@@ -29,6 +29,6 @@ pub fn Along(props: &AlongProps) -> Html {
     };
     html! {
         <Scale id={props.id.clone()} wish={Wish::Colour} value={number.of(&store.document.answers).unwrap_or_default()}
-            text={store.text(number)} fault={store.shown(&number.key()).map(AttrValue::from)} on_type={typed} on_leave={left} />
+            text={store.text(number)} fault={store.error_of(&number.key()).map(AttrValue::from)} on_type={typed} on_leave={left} />
     }
 }

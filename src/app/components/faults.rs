@@ -4,14 +4,14 @@ use yew::prelude::*;
 
 use crate::platform::view;
 use crate::route::Route;
-use crate::state::{Slip, screen_of};
+use crate::state::{FieldError, screen_of};
 use crate::words::say;
 
 /// What the summary is made of.
 #[derive(Clone, Debug, PartialEq, Properties)]
 pub struct Props {
     /// The faults.
-    pub slips: Vec<Slip>,
+    pub errors: Vec<FieldError>,
     /// Their fields are on this page.
     #[prop_or_default]
     pub here: bool,
@@ -32,28 +32,28 @@ pub fn room_of(field: &str) -> Route {
 /// The faults, with ways to their fields; nothing if there are none.
 #[component]
 pub fn Faults(props: &Props) -> Html {
-    let Props { slips, here } = props;
-    if slips.is_empty() {
+    let Props { errors, here } = props;
+    if errors.is_empty() {
         return Html::default();
     }
-    let item = |slip: &Slip| {
+    let item = |error: &FieldError| {
         let link = if *here {
-            let field = slip.field.clone();
+            let field = error.field.clone();
             let go = Callback::from(move |event: MouseEvent| {
                 event.prevent_default();
                 view::focus_id(&field);
             });
-            html! { <a href="#" onclick={go}>{ &slip.message }</a> }
+            html! { <a href="#" onclick={go}>{ &error.message }</a> }
         } else {
-            html! { <a href={room_of(&slip.field).to_string()}>{ &slip.message }</a> }
+            html! { <a href={room_of(&error.field).to_string()}>{ &error.message }</a> }
         };
-        html! { <li key={slip.field.clone()}>{ link }</li> }
+        html! { <li key={error.field.clone()}>{ link }</li> }
     };
-    let title = say!("faults-title", count = slips.len());
+    let title = say!("faults-title", count = errors.len());
     html! {
         <section class="faults" id={SUMMARY} tabindex="-1" aria-labelledby="faults-title">
             <h2 id="faults-title">{ title }</h2>
-            <ul>{ for slips.iter().map(item) }</ul>
+            <ul>{ for errors.iter().map(item) }</ul>
         </section>
     }
 }

@@ -10,7 +10,7 @@ use crate::components::fold::Fold;
 use crate::fields::{self, Flag, Number, Wish, Word};
 use crate::hooks::{Store, use_store};
 use crate::platform::{field, pointer};
-use crate::state::{Action, OfString, Slip};
+use crate::state::{Action, FieldError, StringAction};
 use crate::words::questions::{self, BOTHERS, FAMILIES, GAUGE_CLASSES, Question, Text};
 use crate::words::{naming, say};
 
@@ -39,7 +39,7 @@ pub fn Ask(props: &Props) -> Html {
             let ticks = bother_ticks(&store.document.answers.bothers);
             let on_tick =
                 act(&store, |(key, yes): (&'static str, bool)| Action::Bother(key.to_owned(), yes));
-            let fault = store.shown("bothers").map(AttrValue::from);
+            let fault = store.error_of("bothers").map(AttrValue::from);
             html! { <Ticks id="bothers" ask={text.ask} why={text.why} {ticks} {fault} {on_tick} /> }
         }
         Question::Wishes => html! {
@@ -85,7 +85,7 @@ fn word_field(store: &Store, word: Word, hints: bool) -> Html {
             choices={questions::choices(word, answers)}
             {hints}
             value={word.of(answers).map(|key| AttrValue::from(key.to_owned()))}
-            fault={store.shown(word.key()).map(AttrValue::from)}
+            fault={store.error_of(word.key()).map(AttrValue::from)}
             on_choose={act(store, move |key| Action::Choose(word, key))}
         />
     }
@@ -118,7 +118,7 @@ fn NumberOf(props: &NumberOfProps) -> Html {
             text={store.text(number)}
             units={number.units().to_vec()}
             unit={store.unit(number)}
-            fault={store.shown(&key).map(AttrValue::from)}
+            fault={store.error_of(&key).map(AttrValue::from)}
             on_type={act(store, move |text| Action::Type(number, text))}
             on_unit={act(store, move |unit| Action::Unit(number, unit))}
             on_leave={leave(store, left)}
@@ -156,7 +156,7 @@ fn wish_field(store: &Store, wish: Wish) -> Html {
             {wish}
             value={number.of(&store.document.answers).unwrap_or(0.0)}
             text={store.text(number)}
-            fault={store.shown(&key).map(AttrValue::from)}
+            fault={store.error_of(&key).map(AttrValue::from)}
             on_type={act(store, move |text| Action::Type(number, text))}
             on_leave={leave(store, left)}
         />
@@ -214,7 +214,7 @@ fn select(
     (i, id, ask, none): (usize, String, &'static str, &'static str),
     options: &[(&'static str, &'static str)],
     value: Option<&String>,
-    said: fn(Option<String>) -> OfString,
+    said: fn(Option<String>) -> StringAction,
 ) -> Html {
     let choose = act(store, move |event: Event| {
         Action::OfString(i, said(field::text(&event).filter(|key| !key.is_empty())))
@@ -235,30 +235,30 @@ fn select(
 fn strings_field(store: &Store) -> Html {
     let text = Question::Strings.text();
     let answers = &store.document.answers;
-    let slips = store.slips();
+    let errors = store.errors();
     html! {
         <fieldset class="field" id="strings" aria-describedby="strings-why">
             <legend>{ text.ask }</legend>
             <p class="why" id="strings-why">{ text.why }</p>
             <p class="hint">{ say!("string-note-hint") }</p>
             <div class="each-string">
-                { for fields::tuned(answers).into_iter().enumerate().map(|(i, tuned)| one_string(store, &slips, i, tuned)) }
+                { for fields::tuned(answers).into_iter().enumerate().map(|(i, tuned)| one_string(store, &errors, i, tuned)) }
             </div>
         </fieldset>
     }
 }
 
-fn one_string(store: &Store, slips: &[Slip], i: usize, tuned: &'static str) -> Html {
+fn one_string(store: &Store, errors: &[FieldError], i: usize, tuned: &'static str) -> Html {
     let answer = store.document.answers.strings.get(i).cloned().unwrap_or_default();
     let key = |name: &str| format!("strings.{i}.{name}");
     let (note, family, now) = (key("note"), key("family"), key("today.family"));
     let left = note.clone();
-    let fault = store.shown(&note).or_else(|| store.shown(&family));
-    let unknown = store.shown(&now);
+    let fault = store.error_of(&note).or_else(|| store.error_of(&family));
+    let unknown = store.error_of(&now);
     let known = answer.today != Today::default()
         || answer.keep
         || !answer.bothers.is_empty()
-        || any_in(slips, &key("today."));
+        || any_in(errors, &key("today."));
     let metals: Vec<_> = material::METALS
         .iter()
         .filter(|m| m.outer)
@@ -285,28 +285,28 @@ fn one_string(store: &Store, slips: &[Slip], i: usize, tuned: &'static str) -> H
                 on_type={act(store, move |text| Action::Note(i, text))}
                 on_leave={leave(store, left)}
             />
-            { select(store, (i, family, say!("string-kind"), say!("string-any-kind")), &families, answer.family.as_ref(), OfString::Family) }
+            { select(store, (i, family, say!("string-kind"), say!("string-any-kind")), &families, answer.family.as_ref(), StringAction::Family) }
             <Fold summary={now_on_it} open={known}>
-                { select(store, (i, now, say!("string-kind-now"), unknown_word), &families, answer.today.family.as_ref(), OfString::TodayFamily) }
+                { select(store, (i, now, say!("string-kind-now"), unknown_word), &families, answer.today.family.as_ref(), StringAction::TodayFamily) }
                 if let Some(unknown) = unknown {
                     <p class="fault">{ unknown }</p>
                 }
-                { select(store, (i, key("today.gauge_class"), say!("string-gauge-now"), unknown_word), &gauges, answer.today.gauge_class.as_ref(), OfString::TodayGauge) }
-                { select(store, (i, key("today.outer_metal"), say!("string-metal-now"), unknown_word), &metals, answer.today.outer_metal.as_ref(), OfString::TodayMetal) }
+                { select(store, (i, key("today.gauge_class"), say!("string-gauge-now"), unknown_word), &gauges, answer.today.gauge_class.as_ref(), StringAction::TodayGauge) }
+                { select(store, (i, key("today.outer_metal"), say!("string-metal-now"), unknown_word), &metals, answer.today.outer_metal.as_ref(), StringAction::TodayMetal) }
                 <NumberOf store={store.clone()} number={Number::AgeOf(i)} ask={Question::Number(Number::AgeOf(i)).text().ask} />
                 <Ticks
                     id={key("keep")}
                     ask={say!("string-stays-ask")}
                     ticks={keep}
-                    on_tick={act(store, move |(_, yes)| Action::OfString(i, OfString::Keep(yes)))}
+                    on_tick={act(store, move |(_, yes)| Action::OfString(i, StringAction::Keep(yes)))}
                 />
                 <Ticks
                     id={key("bothers")}
                     ask={say!("string-bothers")}
                     ticks={bother_ticks(&answer.bothers)}
-                    fault={store.shown(&key("bothers")).map(AttrValue::from)}
+                    fault={store.error_of(&key("bothers")).map(AttrValue::from)}
                     on_tick={act(store, move |(bother, yes): (&'static str, bool)| {
-                        Action::OfString(i, OfString::Bother(bother.to_owned(), yes))
+                        Action::OfString(i, StringAction::Bother(bother.to_owned(), yes))
                     })}
                 />
             </Fold>
@@ -315,8 +315,8 @@ fn one_string(store: &Store, slips: &[Slip], i: usize, tuned: &'static str) -> H
 }
 
 /// Whether a fault lies in a field whose name begins so.
-fn any_in(slips: &[Slip], begins: &str) -> bool {
-    slips.iter().any(|slip| slip.field.starts_with(begins))
+fn any_in(errors: &[FieldError], begins: &str) -> bool {
+    errors.iter().any(|error| error.field.starts_with(begins))
 }
 
 fn weights_field(store: &Store) -> Html {
@@ -333,7 +333,7 @@ fn weights_field(store: &Store) -> Html {
             />
         }
     };
-    let any = !store.document.answers.weights.is_empty() || any_in(&store.slips(), "weights.");
+    let any = !store.document.answers.weights.is_empty() || any_in(&store.errors(), "weights.");
     html! {
         <fieldset class="field" id="weights" aria-describedby="weights-why">
             <legend>{ text.ask }</legend>

@@ -40,7 +40,7 @@ pub fn use_kept(store: &Store) {
                     return;
                 }
             };
-            dispatcher.dispatch(Action::Known { fitting: Box::new(fitting), strings });
+            dispatcher.dispatch(Action::StringsKnown { fitting: Box::new(fitting), strings });
         });
     });
 }

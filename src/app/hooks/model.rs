@@ -137,12 +137,13 @@ pub fn use_finder(store: &Store, calm_ms: Option<u32>) -> Finder {
         let (store, model) = (store.clone(), model.clone());
         Callback::from(move |()| {
             let ask = next_ask();
-            let answers = store.document.answers.clone();
+            // A page left open past midnight counts the days to the performance from the new day.
+            let today = clock::today();
+            let answers = store.answers_on(today);
             let request = Request::Fit(Box::new(FitRequest { answers: answers.clone() }));
             // Before anything is drawn: the worker searches meanwhile.
             let reply = model.ask(&request);
-            // A page that was left open over night counts the days to the performance anew.
-            store.dispatch(Action::Today(clock::today()));
+            store.dispatch(Action::Today(today));
             store.dispatch(Action::Ask(ask));
             let dispatcher = store.dispatcher();
             spawn_local(async move {
@@ -171,7 +172,7 @@ pub fn use_finder(store: &Store, calm_ms: Option<u32>) -> Finder {
     };
     {
         let find = find.clone();
-        let wanted = store.wants_set().then(|| store.document.answers.clone());
+        let wanted = store.wants_set().then(|| store.answers());
         use_effect_with(wanted, move |wanted| {
             let clock = match (wanted, calm_ms) {
                 (None, _) => None,

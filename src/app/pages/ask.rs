@@ -48,11 +48,11 @@ pub fn AskPage(props: &Props) -> Html {
     let leave = |to: Route| {
         let (store, stopped, finder) = (store.clone(), stopped.clone(), finder.clone());
         move || {
-            let slips = store.slips_in(page.questions);
-            if slips.is_empty() {
+            let errors = store.errors_in(page.questions);
+            if errors.is_empty() {
                 finder.go(&store, &to);
             } else {
-                let fields = slips.into_iter().map(|slip| slip.field).collect();
+                let fields = errors.into_iter().map(|error| error.field).collect();
                 store.dispatch(Action::Show(fields));
                 stopped.set(*stopped + 1);
             }
@@ -72,7 +72,7 @@ pub fn AskPage(props: &Props) -> Html {
             leave();
         })
     };
-    let slips = if *stopped > 0 { store.slips_in(page.questions) } else { Vec::new() };
+    let errors = if *stopped > 0 { store.errors_in(page.questions) } else { Vec::new() };
     html! {
         <div class="ask-page">
             <p class="way">
@@ -81,7 +81,7 @@ pub fn AskPage(props: &Props) -> Html {
                     <span class="count">{ say!("screen-of", screen = screen, all = SCREENS) }</span>
                 }
             </p>
-            <Faults {slips} here=true />
+            <Faults {errors} here=true />
             <h1>{ page.title() }</h1>
             <form novalidate=true onsubmit={submit}>
                 { for page.questions.iter().map(|question| html! { <Ask key={question.key()} question={*question} /> }) }

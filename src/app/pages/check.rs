@@ -8,9 +8,9 @@ use crate::fields::Flag;
 use crate::hooks::{CALM_MS, use_finder, use_store};
 use crate::platform::view;
 use crate::route::{Route, SCREENS};
-use crate::state::{self, Action};
+use crate::state::{Action, State, screen_of};
 use crate::words::questions::{self, EVERYTHING, Question, usual};
-use crate::words::say;
+use crate::words::{said, say};
 
 /// The list of answers.
 #[component]
@@ -23,10 +23,10 @@ pub fn CheckPage() -> Html {
             view::focus_id(SUMMARY);
         }
     });
-    let slips = store.slips();
+    let errors = store.errors();
     let find = {
         let (store, finder) = (store.clone(), finder.clone());
-        let (blocked, stopped) = (!slips.is_empty(), stopped.clone());
+        let (blocked, stopped) = (!errors.is_empty(), stopped.clone());
         Callback::from(move |event: MouseEvent| {
             if blocked {
                 event.prevent_default();
@@ -55,15 +55,15 @@ pub fn CheckPage() -> Html {
             </div>
         }
     };
-    let (mut said, mut unsaid) = (Vec::new(), Vec::new());
+    let (mut answered, mut open) = (Vec::new(), Vec::new());
     for question in EVERYTHING.iter().flat_map(|part| part.questions).copied() {
-        match state::said(&store, question) {
-            Some(answer) => said.push(row(question, answer, say!("change"))),
+        match said::said(&store, question) {
+            Some(answer) => answered.push(row(question, answer, say!("change"))),
             // Not asked before the instrument is known.
             None if questions::waits(question, &store.document.answers) => {}
             None => {
                 let taken = usual(question, &store.document.answers).unwrap_or_default();
-                unsaid.push(row(question, taken, say!("answer")));
+                open.push(row(question, taken, say!("answer")));
             }
         }
     }
@@ -71,23 +71,23 @@ pub fn CheckPage() -> Html {
     html! {
         <div class="check">
             <p class="way"><a class="back" href={back.to_string()}>{ say!("back") }</a></p>
-            <Faults {slips} />
+            <Faults {errors} />
             <h1>{ say!("check-title") }</h1>
-            if said.is_empty() {
+            if answered.is_empty() {
                 <p>{ say!("check-nothing") }</p>
             } else {
-                <dl class="rows">{ for said }</dl>
+                <dl class="rows">{ for answered }</dl>
             }
             <TextField id="label" ask={say!("label-ask")} hint={say!("label-hint")} text={store.document.label.clone()} on_type={label} />
             <p class="actions">
                 <button class="button" type="button" onclick={find}>{ say!("find") }</button>
                 <a href={Route::Everything { field: None }.to_string()}>{ say!("everything-title") }</a>
             </p>
-            if !unsaid.is_empty() {
+            if !open.is_empty() {
                 <section aria-labelledby="unsaid">
                     <h2 id="unsaid">{ say!("check-unsaid") }</h2>
                     <p>{ say!("check-sharpen") }</p>
-                    <dl class="rows faint">{ for unsaid }</dl>
+                    <dl class="rows faint">{ for open }</dl>
                 </section>
             }
         </div>
@@ -95,8 +95,8 @@ pub fn CheckPage() -> Html {
 }
 
 /// The room where a question is answered: on the path if it is there as a whole.
-fn room(question: Question, store: &state::State) -> Route {
-    let on_path = |flag: &Flag| state::screen_of(flag.key()).is_some();
+fn room(question: Question, store: &State) -> Route {
+    let on_path = |flag: &Flag| screen_of(flag.key()).is_some();
     match question {
         Question::Flags(flags)
             if flags.iter().all(|flag| on_path(flag) || !flag.of(&store.document.answers)) =>

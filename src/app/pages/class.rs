@@ -40,7 +40,7 @@ const LOUDNESS: f64 = -23.0;
 pub fn ClassPage(props: &ClassPageProps) -> Html {
     let lesson = &props.lesson;
     let store = use_store();
-    let answers = about(&store.document.answers, lesson.instrument);
+    let answers = about(&store.answers(), lesson.instrument);
     let request = PlaceRequest { answers, string: lesson.string };
     let asked = use_asked(Some(Request::Place(Box::new(request))));
     let place = match asked.reply.as_deref() {

@@ -26,11 +26,11 @@ pub fn EverythingPage() -> Html {
     let leave = |to: Route| {
         let (store, stopped, finder) = (store.clone(), stopped.clone(), finder.clone());
         move || {
-            let slips = store.slips();
-            if slips.is_empty() {
+            let errors = store.errors();
+            if errors.is_empty() {
                 finder.go(&store, &to);
             } else {
-                let fields = slips.into_iter().map(|slip| slip.field).collect();
+                let fields = errors.into_iter().map(|error| error.field).collect();
                 store.dispatch(Action::Show(fields));
                 stopped.set(*stopped + 1);
             }
@@ -47,11 +47,11 @@ pub fn EverythingPage() -> Html {
         let dispatcher = store.dispatcher();
         Callback::from(move |text| dispatcher.dispatch(Action::Label(text)))
     };
-    let slips = if *stopped > 0 { store.slips() } else { Vec::new() };
+    let errors = if *stopped > 0 { store.errors() } else { Vec::new() };
     html! {
         <div class="everything">
             <p class="way"><a class="back" href={Route::Home.to_string()}>{ say!("back") }</a></p>
-            <Faults {slips} here=true />
+            <Faults {errors} here=true />
             <h1>{ say!("everything-title") }</h1>
             <p class="lead">{ say!("everything-lead") }</p>
             <form novalidate=true onsubmit={submit}>

@@ -21,7 +21,7 @@ const PATIENCE: u32 = 25;
 pub fn FindingPage() -> Html {
     let store = use_store();
     let finder = use_finder(&store, None);
-    let slips = store.slips();
+    let errors = store.errors();
     let sureness = use_certainty(store.found.as_ref());
     let again = {
         let find = finder.find.clone();
@@ -45,7 +45,7 @@ pub fn FindingPage() -> Html {
     }
     // The heading changes without a word for those who do not see it, so the set is told beside it.
     let told = match &store.found {
-        Some(found) if store.is_found() && slips.is_empty() => {
+        Some(found) if store.is_found() && errors.is_empty() => {
             let lead = found.fit.set.as_deref().map(words::set::lead).unwrap_or_default();
             format!("{} {lead}", verdict::answer(&found.fit))
         }
@@ -94,14 +94,14 @@ pub fn FindingPage() -> Html {
         }
         _ => Html::default(),
     };
-    let shown = store.found.as_ref().filter(|_| slips.is_empty());
+    let shown = store.found.as_ref().filter(|_| errors.is_empty());
     let Some(found) = shown.filter(|_| store.is_found() || !*came_for_new) else {
-        let title = if slips.is_empty() { say!("finding-title") } else { say!("finding-not-yet") };
+        let title = if errors.is_empty() { say!("finding-title") } else { say!("finding-not-yet") };
         return framed(html! {
             <>
                 <p class="way"><a class="back" href={Route::Check.to_string()}>{ say!("back") }</a></p>
                 <h1>{ title }</h1>
-                <Faults {slips} />
+                <Faults {errors} />
                 { status }
             </>
         });

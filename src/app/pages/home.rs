@@ -13,7 +13,8 @@ use crate::platform::serviceworker::{self, LocalCopy, Newer, Offline};
 use crate::platform::{address, clock, files, view};
 use crate::records::{Kind, Record, Standing, identity};
 use crate::route::Route;
-use crate::state::{Action, Notice, fitting_name, name_of};
+use crate::state::{Action, Notice};
+use crate::words::said::{fitting_name, name_of};
 use crate::words::{say, summary};
 
 /// The front door.
@@ -44,7 +45,7 @@ pub fn HomePage() -> Html {
     };
     let afresh = {
         let dispatcher = store.dispatcher();
-        Callback::from(move |_: MouseEvent| dispatcher.dispatch(Action::Afresh))
+        Callback::from(move |_: MouseEvent| dispatcher.dispatch(Action::StartOver))
     };
     let undo = {
         let dispatcher = store.dispatcher();
@@ -157,8 +158,8 @@ fn Kept() -> Html {
     };
     let all = store.document.fittings.iter();
     let (invented, own): (Vec<_>, Vec<_>) = all.partition(|fitting| fitting.invented.is_some());
-    let invent = then("#invented", Box::new(|| Action::Invent { at: clock::now_iso() }));
-    let uninvent = then("#kept", Box::new(|| Action::Uninvent));
+    let invent = then("#invented", Box::new(|| Action::AddInvented { at: clock::now_iso() }));
+    let uninvent = then("#kept", Box::new(|| Action::RemoveInvented));
     let none_invented = invented.is_empty();
     html! {
         <>
@@ -196,7 +197,7 @@ fn Others() -> Html {
         let name = name_of(&begun.document.label, &begun.document.answers);
         let (dispatcher, id) = (store.dispatcher(), begun.id.clone());
         let open = Callback::from(move |_: MouseEvent| {
-            dispatcher.dispatch(Action::Claim(id.clone()));
+            dispatcher.dispatch(Action::TakeOver(id.clone()));
             address::go(&Route::Check.to_string());
         });
         html! {

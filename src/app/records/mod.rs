@@ -21,7 +21,9 @@ pub use takeover::{Loaded, OldText, load};
 pub use undo::Undo;
 
 /// The version in which this build writes records. A record of a later version is never changed.
-pub const VERSION: u32 = 1;
+///
+/// 2: fittings keep what was typed as `typed`, where those of version 1 have `drafts`.
+pub const VERSION: u32 = 2;
 
 /// What a record holds.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]

@@ -325,11 +325,11 @@ impl State {
     /// The answers in hand, without the kept sets.
     #[must_use]
     pub fn own_answers(&self) -> Document {
-        let Document { label, answers, drafts, .. } = &self.document;
+        let Document { label, answers, typed, .. } = &self.document;
         Document {
             label: label.clone(),
             answers: answers.clone(),
-            drafts: drafts.clone(),
+            typed: typed.clone(),
             ..Document::default()
         }
     }
@@ -409,7 +409,7 @@ pub fn identity(set: &Fitting) -> u128 {
         at: set.at.clone(),
         label: set.label.clone(),
         answers: set.answers.clone(),
-        drafts: set.drafts.clone(),
+        typed: set.typed.clone(),
         invented: set.invented.clone(),
         ..Fitting::default()
     };

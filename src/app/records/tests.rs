@@ -305,7 +305,7 @@ fn answers_of_a_closed_tab_can_be_taken_over() {
     second.does(room("damp"));
     second.hear();
     let id = second.state.shared.others[0].id.clone();
-    second.does(Action::Claim(id));
+    second.does(Action::TakeOver(id));
     assert_eq!(second.room(), Some("dry"));
     assert!(second.state.shared.others.is_empty());
     // What was in hand is put by, and the other tab has lost nothing.
@@ -321,7 +321,7 @@ fn starting_afresh_in_one_tab_empties_no_other() {
     let mut first = Tab::fresh(&store, "a");
     first.does(room("dry"));
     let mut second = Tab::fresh(&store, "b");
-    second.does(Action::Afresh);
+    second.does(Action::StartOver);
     first.hear();
     second.hear();
     assert_eq!((first.room(), second.room()), (Some("dry"), None));
@@ -472,7 +472,7 @@ fn workflow<'a>(store: &'a Memory, texts: &mut Vec<OldText>) -> (Vec<String>, Ta
     let last = tab.state.document.fittings.iter().find(|set| set.label == "x").map(identity);
     tab.does(Action::Remove(last.unwrap_or_default()));
     tab.does(Action::Undo);
-    tab.does(Action::Afresh);
+    tab.does(Action::StartOver);
     tab.does(Action::Undo);
     tab.does(room("dry"));
     (acknowledged, tab)

@@ -25,7 +25,6 @@ pub fn note(note: &Note) -> String {
         Note::Later(version) => {
             say!("note-later", version = version.to_string(), known = VERSION.to_string())
         }
-        Note::Draft(field) => say!("note-draft", name = name(field)),
         Note::Fitting(i, _) => say!("note-fitting", number = (i + 1).to_string()),
         Note::Answer { field, held } => say!("note-answer", name = name(field), held = held),
         Note::Repeated(field) => say!("note-repeated", name = name(field)),
@@ -57,7 +56,8 @@ fn name(field: &str) -> String {
     if field == "fittings" {
         return say!("note-fittings").to_owned();
     }
-    let field = fields::on_page(field);
+    let typed = field.strip_prefix("typed.").or_else(|| field.strip_prefix("drafts."));
+    let field = fields::on_page(typed.unwrap_or(field));
     name_of_field(&field).map_or(field, str::to_owned)
 }
 

@@ -13,6 +13,7 @@ pub mod plan;
 pub mod property;
 pub mod questions;
 pub mod reasons;
+pub mod said;
 pub mod set;
 pub mod speech;
 pub mod summary;

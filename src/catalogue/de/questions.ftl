@@ -356,11 +356,6 @@ said-now = jetzt { $what }
 said-stays = sie bleibt
 said-concert =
     { $days ->
-        [one] In { $number } Tag
-       *[other] In { $number } Tagen
-    }
-said-concert-date =
-    { $days ->
         [one] In { $number } Tag, am { $date }
        *[other] In { $number } Tagen, am { $date }
     }

@@ -25,7 +25,6 @@ answer-other = die Antwort gehört zu einer anderen Frage
 note-not-json = ihr Text ist nicht der einer gespeicherten Anpassung
 note-not-ours = es ist keine Anpassung, die diese Seite gespeichert hat
 note-later = sie ist von Version { $version }, und diese Seite liest bis { $known }
-note-draft = { $name }: Was dort getippt war, ist kein Text und wurde ausgelassen
 note-fitting = die aufbewahrte Anpassung { $number } war nicht zu lesen und wurde ausgelassen
 note-answer = { $name }: { $held } ist nicht zu lesen und wurde ausgelassen
 note-fittings = aufbewahrte Sätze

@@ -356,11 +356,6 @@ said-now = now { $what }
 said-stays = it stays
 said-concert =
     { $days ->
-        [one] In { $number } day
-       *[other] In { $number } days
-    }
-said-concert-date =
-    { $days ->
         [one] In { $number } day, { $date }
        *[other] In { $number } days, { $date }
     }

@@ -25,7 +25,6 @@ answer-other = the answer belongs to another question
 note-not-json = its text is not that of a saved fitting
 note-not-ours = it is not a fitting that this page saved
 note-later = it is of version { $version }, and this page reads up to { $known }
-note-draft = { $name }: what was typed there is no text and was left out
 note-fitting = kept fitting { $number } could not be read and was left out
 note-answer = { $name }: { $held } cannot be read and was left out
 note-fittings = kept sets

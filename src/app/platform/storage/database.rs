@@ -183,8 +183,11 @@ impl Backend for Database {
 async fn open(name: &str) -> Result<Connection, StoreError> {
     let request = Connection::open(name)
         .with_version(VERSION)
-        .with_on_upgrade_needed(|_, database| {
-            database.create_object_store(RECORDS).with_key_path(KeyPath::One("key")).build()?;
+        .with_on_upgrade_needed(|event, database| {
+            // Records of an earlier version stay as they are: what they say is upgraded when it is read.
+            if event.old_version() < 1.0 {
+                database.create_object_store(RECORDS).with_key_path(KeyPath::One("key")).build()?;
+            }
             Ok(())
         })
         .build()
