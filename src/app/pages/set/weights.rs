@@ -1,0 +1,88 @@
+//! What counted, and why.
+
+use std::rc::Rc;
+
+use protocol::reply::{Problem, Set, Weight};
+use yew::prelude::*;
+
+use crate::components::swings::Swings;
+use crate::components::table::Scroll;
+use crate::order;
+use crate::units;
+use crate::words::naming::{capital, list};
+use crate::words::{reasons, say, set as words};
+
+/// What counted and why.
+pub(super) fn counted(problem: &Rc<Problem>, set: &Set, names: &[String]) -> Html {
+    let weights: Vec<&Weight> = problem.weights.iter().collect();
+    let weights = order::sorted(&weights, |a, b| b.weight.total_cmp(&a.weight));
+    let most: Vec<&str> =
+        weights.iter().take(3).map(|w| reasons::attribute(&w.attribute)).collect();
+    html! {
+        <section class="counted" aria-labelledby="counted">
+            <h2 id="counted">{ say!("weights-title", most = list(&most)) }</h2>
+            <p>
+                { words::searched(&set.searched, names) }
+                if !set.close_call {
+                    { " " }{ words::lead(set) }
+                }
+                if let (Some(lead), true) = (set.lead, set.close_call) {
+                    { " " }{ words::close(lead) }
+                }
+                if let Some(unproven) = words::unproven(set) {
+                    { " " }{ unproven }
+                }
+            </p>
+            <details>
+                <summary>{ say!("swings-title") }</summary>
+                <Swings problem={problem.clone()} />
+            </details>
+            <details>
+                <summary>{ say!("weights-every") }</summary>
+                <p>{ say!("weights-how") }</p>
+                { table(&weights) }
+            </details>
+        </section>
+    }
+}
+
+/// Every weight, the largest first.
+fn table(weights: &[&Weight]) -> Html {
+    html! {
+        <Scroll label={say!("part-weights")}>
+            <table>
+                <thead>
+                    <tr>
+                        <th scope="col">{ say!("column-wish") }</th>
+                        <th scope="col">{ say!("weights-base") }</th>
+                        <th scope="col">{ say!("weights-moved") }</th>
+                        <th scope="col">{ say!("weights-here") }</th>
+                    </tr>
+                </thead>
+                <tbody>
+                    { for weights.iter().map(|w| html! {
+                        <tr>
+                            <th scope="row">
+                                { capital(reasons::attribute(&w.attribute)) }
+                                <span class="means">{ reasons::attribute_means(&w.attribute) }</span>
+                            </th>
+                            <td class="figure">{ units::fixed(w.base, 1) }</td>
+                            <td>{ because(w) }</td>
+                            <td class="figure">{ units::fixed(w.weight, 2) }</td>
+                        </tr>
+                    }) }
+                </tbody>
+            </table>
+        </Scroll>
+    }
+}
+
+/// Which answers moved a weight.
+fn because(weight: &Weight) -> String {
+    let steps = weight.steps.iter().map(|step| {
+        let factor = units::significant(step.factor, 2);
+        say!("weights-step", factor = factor, because = reasons::because(&step.because))
+    });
+    let steps: Vec<String> = steps.collect();
+    if steps.is_empty() { say!("weights-none").to_owned() } else { list(&steps) }
+}
