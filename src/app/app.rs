@@ -7,16 +7,16 @@ use yew::prelude::*;
 
 use crate::components::habits::HabitsChoice;
 use crate::habits::{self, Habits};
-use crate::hooks::{Place, Store, use_route, use_store, use_store_of_page, warm_model};
+use crate::hooks::{Location, Store, use_route, use_store, use_store_of_page, warm_model};
 use crate::lesson::Lesson;
 use crate::pages::ask::AskPage;
 use crate::pages::check::CheckPage;
 use crate::pages::class::ClassPage;
 use crate::pages::compare::ComparePage;
 use crate::pages::everything::EverythingPage;
-use crate::pages::finding::FindingPage;
 use crate::pages::glossary::GlossaryPage;
 use crate::pages::home::HomePage;
+use crate::pages::progress::ProgressPage;
 use crate::pages::sources::SourcesPage;
 use crate::pages::specimen::SpecimenPage;
 use crate::platform::{self, view, worker};
@@ -32,7 +32,7 @@ const SEEN_MS: u32 = 50;
 #[component]
 pub fn App() -> Html {
     let store = use_store_of_page();
-    let place = use_route();
+    let location = use_route();
     use_effect_with((), |()| {
         // What the other rooms say, and the model: both are heavy, and the first screen does without them.
         view::once_seen(SEEN_MS, || {
@@ -42,11 +42,11 @@ pub fn App() -> Html {
             platform::keep();
         });
     });
-    let title = title(&place.route);
+    let title = title(&location.route);
     use_effect_with(title, |title| view::title(title));
     {
         let dispatcher = store.dispatcher();
-        use_effect_with(place.route.clone(), move |_| dispatcher.dispatch(Action::Moved));
+        use_effect_with(location.route.clone(), move |_| dispatcher.dispatch(Action::Moved));
     }
     // The language or a unit was changed in the list of that name, so many times.
     let changed = use_state(|| (0_u32, ""));
@@ -74,7 +74,7 @@ pub fn App() -> Html {
     html! {
         <ContextProvider<Store> context={store}>
             // The key draws every text anew in another language.
-            <Frame key={changed.0} {place} {on_habits} />
+            <Frame key={changed.0} {location} {on_habits} />
         </ContextProvider<Store>>
     }
 }
@@ -82,14 +82,14 @@ pub fn App() -> Html {
 /// What stands round a room.
 #[derive(Clone, PartialEq, Properties)]
 struct FrameProps {
-    place: Place,
+    location: Location,
     on_habits: Callback<(Habits, &'static str)>,
 }
 
 /// The room, with what stands round it.
 #[component]
 fn Frame(props: &FrameProps) -> Html {
-    let place = props.place.clone();
+    let location = props.location.clone();
     let skip = Callback::from(|event: MouseEvent| {
         // The address belongs to the rooms, so the link moves the focus itself.
         event.prevent_default();
@@ -105,13 +105,13 @@ fn Frame(props: &FrameProps) -> Html {
                 <a class="skip" href="#" onclick={skip}>{ say!("skip") }</a>
                 <a class="name" href={Route::Home.to_string()}>{ say!("name") }</a>
                 <nav aria-label={say!("rooms")}>
-                    { nav(Route::Home, say!("room-fit"), place.route.is_fit()) }
-                    { nav(Route::Compare { string: 0 }, say!("room-compare"), matches!(place.route, Route::Compare { .. } | Route::Class(_))) }
+                    { nav(Route::Home, say!("room-fit"), location.route.is_fit()) }
+                    { nav(Route::Compare { string: 0 }, say!("room-compare"), matches!(location.route, Route::Compare { .. } | Route::Class(_))) }
                 </nav>
             </header>
             <main>
-                <Notices lost={place.lost.clone()} mute={place.mute} foreign={place.foreign} />
-                <Room {place} />
+                <Notices lost={location.lost.clone()} mute={location.mute} foreign={location.foreign} />
+                <Room {location} />
             </main>
             <footer class="foot">
                 <p><a href={Route::Sources { entry: None }.to_string()}>{ say!("foot-sources") }</a></p>
@@ -150,20 +150,20 @@ fn title(route: &Route) -> String {
 /// Where the page is.
 #[derive(Clone, PartialEq, Properties)]
 struct RoomProps {
-    place: Place,
+    location: Location,
 }
 
 /// The room that the address names.
 #[component]
 fn Room(props: &RoomProps) -> Html {
     let store = use_store();
-    match props.place.route.clone() {
+    match props.location.route.clone() {
         Route::Home => html! { <HomePage /> },
         // The key makes each screen a page of its own, with no fault shown from the one before.
         Route::Ask { screen, checking } => html! { <AskPage key={screen} {screen} {checking} /> },
         Route::Everything { .. } => html! { <EverythingPage /> },
         Route::Check => html! { <CheckPage /> },
-        Route::Set => html! { <FindingPage /> },
+        Route::Set => html! { <ProgressPage /> },
         Route::Glossary => html! { <GlossaryPage /> },
         Route::Specimen => html! { <SpecimenPage /> },
         Route::Compare { string } => {

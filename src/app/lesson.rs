@@ -22,7 +22,7 @@ pub enum Step {
     /// What a pull does.
     Stretch,
     /// Elasticity against steadiness.
-    Answer,
+    Response,
     /// How bright it is and how long it rings.
     Ring,
     /// What the air of the room does.
@@ -34,7 +34,7 @@ pub enum Step {
 impl Step {
     /// Every one, in the order in which a lesson goes.
     pub const ALL: [Self; 6] =
-        [Self::Inside, Self::Stretch, Self::Answer, Self::Ring, Self::Air, Self::Settle];
+        [Self::Inside, Self::Stretch, Self::Response, Self::Ring, Self::Air, Self::Settle];
 }
 
 /// A lesson and how far it has come.

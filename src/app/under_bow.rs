@@ -4,7 +4,7 @@ use protocol::reply::{FittedString, Report, Set};
 use protocol::request::{Construction, Player, Setting};
 
 use crate::components::bow_map::Mapped;
-use crate::components::listening::{Bench, Played};
+use crate::components::listening::{ListeningGroup, Played};
 use crate::words::say;
 
 /// A string of a report, as it is played.
@@ -27,7 +27,7 @@ pub fn mapped(string: &FittedString, name: &str) -> Vec<Mapped> {
 
 /// What of a set can be heard against what: the whole set, and each new string against others at its place.
 #[must_use]
-pub fn benches(set: &Set, names: &[String]) -> Vec<Bench> {
+pub fn groups(set: &Set, names: &[String]) -> Vec<ListeningGroup> {
     let of = |name: &str, reports: Vec<&Report>| Played {
         name: name.to_owned().into(),
         strings: reports.into_iter().map(player).collect(),
@@ -59,9 +59,9 @@ pub fn benches(set: &Set, names: &[String]) -> Vec<Bench> {
         if let Some(other) = second.get(i) {
             played.push(of(&say!("bench-seconds", name = name), vec![other]));
         }
-        Bench { name: say!("bench-alone", name = name).into(), played: unlike(played) }
+        ListeningGroup { name: say!("bench-alone", name = name).into(), played: unlike(played) }
     });
-    let mut all = vec![Bench { name: say!("bench-whole").into(), played: unlike(whole) }];
+    let mut all = vec![ListeningGroup { name: say!("bench-whole").into(), played: unlike(whole) }];
     all.extend(single);
     all
 }
@@ -90,9 +90,9 @@ pub fn two_mapped(sides: [&Construction; 2], setting: &Setting) -> Vec<Mapped> {
 
 /// Two strings at one place, to be heard.
 #[must_use]
-pub fn two_heard(sides: [&Construction; 2], setting: &Setting) -> Vec<Bench> {
+pub fn two_heard(sides: [&Construction; 2], setting: &Setting) -> Vec<ListeningGroup> {
     let played = two_mapped(sides, setting)
         .into_iter()
         .map(|mapped| Played { name: mapped.name, strings: vec![mapped.string] });
-    vec![Bench { name: say!("bench-two").into(), played: played.collect() }]
+    vec![ListeningGroup { name: say!("bench-two").into(), played: played.collect() }]
 }

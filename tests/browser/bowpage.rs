@@ -4,7 +4,7 @@ use std::rc::Rc;
 use std::time::Duration;
 
 use app::components::bow_map::BowMapFigure;
-use app::components::listening::{Bench, Listening, Played};
+use app::components::listening::{Listening, ListeningGroup, Played};
 use app::hooks::factors;
 use app::platform::audio::{Deck, Samples};
 use app::{wave, words::bowed};
@@ -147,12 +147,12 @@ fn two_sounds_start_together_and_stop_when_dropped() {
 #[component]
 fn Ear() -> Html {
     let played = |name: &str| Played { name: name.to_owned().into(), strings: vec![string()] };
-    let bench = |name: &str, count: usize| Bench {
+    let group = |name: &str, count: usize| ListeningGroup {
         name: name.to_owned().into(),
         played: ["this one", "the other"][..count].iter().map(|name| played(name)).collect(),
     };
-    let benches = Rc::new(vec![bench("both", 2), bench("one", 1)]);
-    html! { <Listening id="ear" instrument="violin" benches={benches} /> }
+    let groups = Rc::new(vec![group("both", 2), group("one", 1)]);
+    html! { <Listening id="ear" instrument="violin" groups={groups} /> }
 }
 
 #[wasm_bindgen_test]

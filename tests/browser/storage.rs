@@ -5,7 +5,7 @@ use std::rc::Rc;
 use std::time::Duration;
 
 use app::platform::storage::{Database, Heard, texts, watch};
-use app::records::{Backend, Change, Kind, Record, Standing, StoreError, load};
+use app::records::{Backend, Change, Kind, Record, RecordFormat, StoreError, load};
 use js_sys::{Function, Promise};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
@@ -123,16 +123,17 @@ async fn what_is_no_record_of_ours_is_read_as_it_is_and_stays() {
     )
     .await;
     let found = sets(&database).await;
-    let standings: Vec<_> = found.iter().map(|record| record.standing).collect();
-    let expected = [Standing::Known, Standing::Damaged, Standing::Later, Standing::Damaged];
-    assert_eq!(standings, expected);
+    let formats: Vec<_> = found.iter().map(|record| record.format).collect();
+    let expected =
+        [RecordFormat::Known, RecordFormat::Damaged, RecordFormat::Newer, RecordFormat::Damaged];
+    assert_eq!(formats, expected);
     assert_eq!(found[1].text, "{\"key\":\"set/b\",\"odd\":true}");
     for (record, text) in found[1..3].iter().map(|record| (record, record.text.as_str())) {
         let id = record.id.as_str();
         assert_eq!(database.commit(&[put(id, None, Some("x"))]).await, Err(StoreError::Changed));
         let asked = database.commit(&[put(id, Some(text), None)]).await;
         // A person may remove what is damaged. A later version's stays in any case.
-        assert_eq!(asked.is_ok(), record.standing == Standing::Damaged);
+        assert_eq!(asked.is_ok(), record.format == RecordFormat::Damaged);
     }
 }
 

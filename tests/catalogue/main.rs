@@ -107,12 +107,12 @@ fn what_is_asked_for_is_there_and_what_is_there_is_asked_for() {
 }
 
 /// What is drawn or told before the messages of the other rooms have come.
-const EARLY_SOURCES: [&str; 18] = [
+const EARLY_SOURCES: [&str; 19] = [
     "app.rs",
     "day.rs",
     "fields.rs",
-    "state.rs",
-    "components/faults.rs",
+    "state",
+    "components/error_summary.rs",
     "components/field",
     "components/habits.rs",
     "components/question.rs",
@@ -126,6 +126,7 @@ const EARLY_SOURCES: [&str; 18] = [
     "pages/everything.rs",
     "pages/home.rs",
     "platform",
+    "words/said.rs",
 ];
 
 #[test]

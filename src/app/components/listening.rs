@@ -22,7 +22,7 @@ pub struct Played {
 
 /// Things that are heard against each other: the whole set, or one string of either kind.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Bench {
+pub struct ListeningGroup {
     /// What it is called: "the whole set".
     pub name: AttrValue,
     /// What can be played, the first being the one that was chosen.
@@ -37,7 +37,7 @@ pub struct ListeningProps {
     /// The instrument, by its key.
     pub instrument: AttrValue,
     /// What can be heard against each other.
-    pub benches: Rc<Vec<Bench>>,
+    pub groups: Rc<Vec<ListeningGroup>>,
 }
 
 /// Loudness to which sounds are brought, LUFS: that of broadcasts.
@@ -47,7 +47,7 @@ const LOUDNESS: f64 = -23.0;
 #[derive(Clone, Copy, PartialEq)]
 struct Chosen {
     piece: usize,
-    bench: usize,
+    group: usize,
     /// Which two are heard against each other; the same if there is but one.
     two: [usize; 2],
     /// Which of the two is heard.
@@ -59,23 +59,23 @@ struct Chosen {
 #[component]
 pub fn Listening(props: &ListeningProps) -> Html {
     let sounds = use_sounds();
-    let chosen = use_state(|| Chosen { piece: 0, bench: 0, two: [0, 1], heard: 0, equal: true });
+    let chosen = use_state(|| Chosen { piece: 0, group: 0, two: [0, 1], heard: 0, equal: true });
     let amiss = use_state(|| None::<String>);
     {
         let (stop, chosen) = (sounds.stop.clone(), chosen.clone());
-        let before = use_mut_ref(|| props.benches.clone());
-        use_effect_with(props.benches.clone(), move |benches| {
-            if *before.borrow() != *benches {
-                *before.borrow_mut() = benches.clone();
+        let before = use_mut_ref(|| props.groups.clone());
+        use_effect_with(props.groups.clone(), move |groups| {
+            if *before.borrow() != *groups {
+                *before.borrow_mut() = groups.clone();
                 stop.emit(());
-                chosen.set(Chosen { bench: 0, two: [0, 1], heard: 0, ..*chosen });
+                chosen.set(Chosen { group: 0, two: [0, 1], heard: 0, ..*chosen });
             }
         });
     }
-    let Some(bench) = props.benches.get(chosen.bench).or(props.benches.first()) else {
+    let Some(group) = props.groups.get(chosen.group).or(props.groups.first()) else {
         return Html::default();
     };
-    let last = bench.played.len().saturating_sub(1);
+    let last = group.played.len().saturating_sub(1);
     let two = chosen.two.map(|i| i.min(last));
     let list = |name: &str,
                 label: &str,
@@ -104,14 +104,14 @@ pub fn Listening(props: &ListeningProps) -> Html {
             </p>
         }
     };
-    let names = || bench.played.iter().map(|played| played.name.clone()).collect::<Vec<_>>();
+    let names = || group.played.iter().map(|played| played.name.clone()).collect::<Vec<_>>();
     let requests: Vec<SoundRequest> = both(two)
         .into_iter()
         .filter_map(|i| {
             Some(SoundRequest {
                 piece: (*PIECES.get(chosen.piece)?).to_owned(),
                 instrument: props.instrument.to_string(),
-                strings: bench.played.get(i)?.strings.clone(),
+                strings: group.played.get(i)?.strings.clone(),
                 loudness_lufs: LOUDNESS,
             })
         })
@@ -159,15 +159,15 @@ pub fn Listening(props: &ListeningProps) -> Html {
     };
     let busy = matches!(sounds.hearing, Hearing::Making(_));
     let playing = sounds.hearing == Hearing::Playing;
-    let benches = props.benches.iter().map(|bench| bench.name.clone()).collect::<Vec<_>>();
+    let groups = props.groups.iter().map(|group| group.name.clone()).collect::<Vec<_>>();
     let pieces = PIECES.iter().map(|key| AttrValue::from(bowed::piece(key))).collect();
     html! {
         <div class="listening">
             <p>{ say!("hear-lead") }</p>
             <div class="choices">
                 { list("piece", say!("hear-piece"), pieces, chosen.piece, |c, i| c.piece = i) }
-                if benches.len() > 1 {
-                    { list("bench", say!("hear-on"), benches, chosen.bench, |c, i| { c.bench = i; c.two = [0, 1]; c.heard = 0; }) }
+                if groups.len() > 1 {
+                    { list("bench", say!("hear-on"), groups, chosen.group, |c, i| { c.group = i; c.two = [0, 1]; c.heard = 0; }) }
                 }
                 { list("first", say!("hear-one"), names(), two[0], |c, i| c.two[0] = i) }
                 if last > 0 {
@@ -181,7 +181,7 @@ pub fn Listening(props: &ListeningProps) -> Html {
                     <span class="switch" role="group" aria-label={say!("hear-which")}>
                         { for both(two).into_iter().enumerate().map(|(side, i)| html! {
                             <button type="button" class="button quiet" aria-pressed={(chosen.heard == side).to_string()} onclick={hear(side)}>
-                                { say!("hear-this", name = bench.played.get(i).map_or("", |p| p.name.as_str())) }
+                                { say!("hear-this", name = group.played.get(i).map_or("", |p| p.name.as_str())) }
                             </button>
                         }) }
                     </span>
@@ -211,7 +211,7 @@ pub fn Listening(props: &ListeningProps) -> Html {
                 }
                 <p class="actions">
                     { for both(two).into_iter().enumerate().map(|(side, i)| {
-                        let name = bench.played.get(i).map_or("", |p| p.name.as_str());
+                        let name = group.played.get(i).map_or("", |p| p.name.as_str());
                         html! {
                             <button type="button" class="button quiet" onclick={save(side, name)}>{ say!("hear-download", name = name) }</button>
                         }

@@ -51,9 +51,9 @@ pub struct Draft {
 
 /// Something in a draft that cannot be read.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Slip {
+pub struct DraftError {
     /// Where: nought is the core, then the windings.
-    pub place: usize,
+    pub index: usize,
     /// What to put there.
     pub message: String,
 }
@@ -63,7 +63,7 @@ fn text(metres: f64) -> String {
     text.trim_end_matches('0').trim_end_matches(units::point()).to_owned()
 }
 
-fn read(typed: &str, bound: Bound, place: usize) -> Result<f64, Slip> {
+fn read(typed: &str, bound: Bound, index: usize) -> Result<f64, DraftError> {
     // A comma is how half of Europe writes the point.
     let metres =
         letters::number(&typed.trim().replace(',', ".")).map(|mm| Metre::from_mm(mm).get());
@@ -72,8 +72,8 @@ fn read(typed: &str, bound: Bound, place: usize) -> Result<f64, Slip> {
         Some(metres) if metres >= bound.min * 0.999_999 && metres <= bound.max * 1.000_001 => {
             Ok(metres.clamp(bound.min, bound.max))
         }
-        _ => Err(Slip {
-            place,
+        _ => Err(DraftError {
+            index,
             message: say!("maker-fault-mm", low = text(bound.min), high = text(bound.max)),
         }),
     }
@@ -85,12 +85,12 @@ fn percent_text(share: f64) -> String {
     text.trim_end_matches('0').trim_end_matches(units::point()).to_owned()
 }
 
-fn read_gap(text: &str, place: usize) -> Result<f64, Slip> {
+fn read_gap(text: &str, index: usize) -> Result<f64, DraftError> {
     let share = letters::number(&text.trim().replace(',', ".")).map(|percent| percent / 100.0);
     match share {
         Some(share) if (GAP.min..=GAP.max).contains(&share) => Ok(share),
-        _ => Err(Slip {
-            place,
+        _ => Err(DraftError {
+            index,
             message: say!(
                 "maker-fault-percent",
                 low = units::fixed(GAP.min * 100.0, 0),
@@ -125,11 +125,11 @@ impl Draft {
     ///
     /// # Errors
     /// Numbers that cannot be read.
-    pub fn read(&self) -> Result<Construction, Vec<Slip>> {
-        let mut slips = Vec::new();
-        let mut take = |result: Result<f64, Slip>| {
-            result.unwrap_or_else(|slip| {
-                slips.push(slip);
+    pub fn read(&self) -> Result<Construction, Vec<DraftError>> {
+        let mut errors = Vec::new();
+        let mut take = |result: Result<f64, DraftError>| {
+            result.unwrap_or_else(|error| {
+                errors.push(error);
                 0.0
             })
         };
@@ -147,7 +147,7 @@ impl Draft {
                 gap: take(read_gap(&layer.gap_percent, i + 1)),
             })
             .collect();
-        if slips.is_empty() { Ok(Construction { core, windings }) } else { Err(slips) }
+        if errors.is_empty() { Ok(Construction { core, windings }) } else { Err(errors) }
     }
 
     fn with_core(mut self, index: usize) -> Self {
@@ -221,8 +221,8 @@ pub struct MakerProps {
 #[component]
 pub fn Maker(props: &MakerProps) -> Html {
     let (draft, id) = (&props.draft, &props.id);
-    let slips = draft.read().err().unwrap_or_default();
-    let slip = |place: usize| slips.iter().find(|s| s.place == place).map(|s| s.message.clone());
+    let errors = draft.read().err().unwrap_or_default();
+    let error = |index: usize| errors.iter().find(|s| s.index == index).map(|s| s.message.clone());
     let on_core = {
         let (draft, on_change) = (draft.clone(), props.on_change.clone());
         Callback::from(move |event: Event| {
@@ -251,7 +251,7 @@ pub fn Maker(props: &MakerProps) -> Html {
                     }) }
                 </select>
             </p>
-            { number(&format!("{id}-gauge"), say!("maker-gauge"), &draft.gauge_mm, slip(0), on_gauge) }
+            { number(&format!("{id}-gauge"), say!("maker-gauge"), &draft.gauge_mm, error(0), on_gauge) }
             { for (0..rows).map(|i| layer(props, i)) }
             { for props.faults.iter().map(|fault| html! { <p class="amiss" role="alert">{ fault }</p> }) }
         </div>
@@ -262,18 +262,18 @@ fn number(
     id: &str,
     label: &str,
     value: &str,
-    slip: Option<String>,
+    error: Option<String>,
     on_input: Callback<InputEvent>,
 ) -> Html {
-    let wrong = slip.is_some();
+    let wrong = error.is_some();
     html! {
         <p class="entry">
             <label for={id.to_owned()}>{ label.to_owned() }</label>
             <input id={id.to_owned()} type="text" inputmode="decimal" autocomplete="off" value={value.to_owned()}
                 oninput={on_input} aria-invalid={wrong.then_some("true")}
                 aria-describedby={wrong.then(|| format!("{id}-fault"))} />
-            if let Some(slip) = slip {
-                <span class="amiss" id={format!("{id}-fault")}>{ slip }</span>
+            if let Some(error) = error {
+                <span class="amiss" id={format!("{id}-fault")}>{ error }</span>
             }
         </p>
     }
@@ -296,7 +296,7 @@ fn layer(props: &MakerProps, at: usize) -> Html {
     let on_gap = changed(|layer, text| layer.gap_percent = text);
     let gap_slip = layer.and_then(|l| read_gap(&l.gap_percent, at + 1).err()).map(|s| s.message);
     // Each field shows what is wrong with it alone.
-    let slip = layer
+    let error = layer
         .and_then(|l| read(&l.thickness_mm, WINDING_THICKNESS, at + 1).err())
         .map(|s| s.message);
     let title = [say!("maker-first"), say!("maker-second"), say!("maker-third")][at.min(2)];
@@ -320,7 +320,7 @@ fn layer(props: &MakerProps, at: usize) -> Html {
                         <option value="round" selected={layer.form == "round"}>{ say!("maker-round") }</option>
                     </select>
                 </p>
-                { number(&format!("{id}-thickness"), say!("maker-thickness"), &layer.thickness_mm, slip,
+                { number(&format!("{id}-thickness"), say!("maker-thickness"), &layer.thickness_mm, error,
                     Callback::from(move |e: InputEvent| on_thickness(field::text(&e)))) }
                 { number(&format!("{id}-gap"), say!("maker-gap"), &layer.gap_percent, gap_slip,
                     Callback::from(move |e: InputEvent| on_gap(field::text(&e)))) }

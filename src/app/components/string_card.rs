@@ -15,7 +15,7 @@ use super::table::{Doubts, Numbers, Scroll, source_link};
 use crate::depth::Depth;
 use crate::under_bow;
 use crate::units;
-use crate::words::depths::{self, Bench};
+use crate::words::depths::{self, MakerDetails};
 use crate::words::naming::{
     a_letter, capital, core, family, family_is, picture_note, portrait, the_string, windings,
 };
@@ -168,7 +168,7 @@ fn case(string: &FittedString, name: &str, depth: Depth) -> Html {
                     <p class="deeper">{ sticks }</p>
                 }
                 if depth == Depth::Bench {
-                    { bench(depths::bench(reason, string)) }
+                    { maker_details(depths::maker_details(reason, string)) }
                 }
             </li>
         }
@@ -198,19 +198,19 @@ fn case(string: &FittedString, name: &str, depth: Depth) -> Html {
 }
 
 /// What stands under a reason at the bench.
-fn bench(bench: Bench) -> Html {
+fn maker_details(details: MakerDetails) -> Html {
     html! {
         <>
-            <p class="deeper">{ bench.carries }</p>
-            if let Some(formula) = bench.formula {
+            <p class="deeper">{ details.carries }</p>
+            if let Some(formula) = details.formula {
                 <p class="deeper formula">
                     { formula }
-                    if let Some(source) = bench.source {
+                    if let Some(source) = details.source {
                         { " · " }{ source_link(&source) }
                     }
                 </p>
             }
-            if let Some(ranks) = bench.ranks {
+            if let Some(ranks) = details.ranks {
                 <p class="deeper">{ ranks }</p>
             }
         </>

@@ -18,5 +18,5 @@ pub use depth::use_depth;
 pub use kept::use_kept;
 pub use model::{AskError, CALM_MS, Finder, Model, use_finder, use_model, warm_model};
 pub use offline::use_offline;
-pub use route::{Place, is_early, use_route};
+pub use route::{Location, is_early, use_route};
 pub use store::{Store, load_first, use_store, use_store_of_page};

@@ -10,7 +10,7 @@ use crate::words::speech;
 
 /// What the address says.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Place {
+pub struct Location {
     /// The room; home, if there is none of that address.
     pub route: Route,
     /// The address, if no room has it.
@@ -21,35 +21,39 @@ pub struct Place {
     pub foreign: bool,
 }
 
-fn place(hash: &str) -> Place {
+fn location(hash: &str) -> Location {
     let (route, lost) = match Route::read(hash) {
         Some(route) => (route, None),
         None => (Route::Home, Some(hash.to_owned())),
     };
-    Place { route, lost, mute: false, foreign: false }
+    Location { route, lost, mute: false, foreign: false }
 }
 
-/// Whether everything that the place says is here.
-fn is_said(place: &Place) -> bool {
-    place.route.is_early() || speech::knows(speech::language())
+/// Whether everything that the location says is here.
+fn is_said(location: &Location) -> bool {
+    location.route.is_early() || speech::knows(speech::language())
 }
 
 /// Whether the page begins with a screen whose messages it carries.
 #[must_use]
 pub fn is_early() -> bool {
-    place(&address::hash()).route.is_early()
+    location(&address::hash()).route.is_early()
 }
 
-/// The place with which the page begins.
-fn first() -> Place {
+/// The location with which the page begins.
+fn first() -> Location {
     let foreign = habits::first_language() != speech::language();
-    let place = Place { foreign, ..place(&address::hash()) };
-    if is_said(&place) { place } else { Place { route: Route::Home, mute: true, ..place } }
+    let location = Location { foreign, ..location(&address::hash()) };
+    if is_said(&location) {
+        location
+    } else {
+        Location { route: Route::Home, mute: true, ..location }
+    }
 }
 
 /// The room that the address names. When it changes, the focus goes to the heading of the new room.
 #[hook]
-pub fn use_route() -> Place {
+pub fn use_route() -> Location {
     let here = use_state(first);
     {
         let here = here.clone();
@@ -57,9 +61,9 @@ pub fn use_route() -> Place {
         *latest.borrow_mut() = here.route.clone();
         use_effect_with((), move |()| {
             let watch = address::watch(move |hash| {
-                let (place, here) = (place(&hash), here.setter());
-                if is_said(&place) {
-                    here.set(place);
+                let (location, here) = (location(&hash), here.setter());
+                if is_said(&location) {
+                    here.set(location);
                     return;
                 }
                 // As with any page that is on its way, one stays where one is until it has come.
@@ -67,7 +71,11 @@ pub fn use_route() -> Place {
                 spawn_local(async move {
                     let said = habits::learn().await.is_ok();
                     if address::hash() == hash {
-                        here.set(if said { place } else { Place { route, mute: true, ..place } });
+                        here.set(if said {
+                            location
+                        } else {
+                            Location { route, mute: true, ..location }
+                        });
                     }
                 });
             });
@@ -76,13 +84,13 @@ pub fn use_route() -> Place {
     }
     {
         let before = use_mut_ref(|| None::<Route>);
-        use_effect_with((*here).clone(), move |place| {
+        use_effect_with((*here).clone(), move |location| {
             // Whoever opens the page begins at its top, as on any page.
-            let before = before.replace(Some(place.route.clone()));
-            if before.is_none_or(|before| place.route.stays(&before)) {
+            let before = before.replace(Some(location.route.clone()));
+            if before.is_none_or(|before| location.route.stays(&before)) {
                 return;
             }
-            match &place.route {
+            match &location.route {
                 Route::Everything { field: Some(field) } => view::focus_id(field),
                 _ => view::focus_heading(),
             }

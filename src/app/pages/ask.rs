@@ -2,7 +2,7 @@
 
 use yew::prelude::*;
 
-use crate::components::faults::{Faults, SUMMARY};
+use crate::components::error_summary::{ErrorSummary, SUMMARY};
 use crate::components::question::Ask;
 use crate::hooks::{CALM_MS, use_finder, use_store};
 use crate::platform::view;
@@ -81,7 +81,7 @@ pub fn AskPage(props: &Props) -> Html {
                     <span class="count">{ say!("screen-of", screen = screen, all = SCREENS) }</span>
                 }
             </p>
-            <Faults {errors} here=true />
+            <ErrorSummary {errors} here=true />
             <h1>{ page.title() }</h1>
             <form novalidate=true onsubmit={submit}>
                 { for page.questions.iter().map(|question| html! { <Ask key={question.key()} question={*question} /> }) }

@@ -2,7 +2,7 @@
 
 use yew::prelude::*;
 
-use crate::components::faults::{Faults, SUMMARY, room_of};
+use crate::components::error_summary::{ErrorSummary, SUMMARY, room_of};
 use crate::components::field::TextField;
 use crate::fields::Flag;
 use crate::hooks::{CALM_MS, use_finder, use_store};
@@ -71,7 +71,7 @@ pub fn CheckPage() -> Html {
     html! {
         <div class="check">
             <p class="way"><a class="back" href={back.to_string()}>{ say!("back") }</a></p>
-            <Faults {errors} />
+            <ErrorSummary {errors} />
             <h1>{ say!("check-title") }</h1>
             if answered.is_empty() {
                 <p>{ say!("check-nothing") }</p>

@@ -2,7 +2,7 @@
 
 use yew::prelude::*;
 
-use crate::components::faults::{Faults, SUMMARY};
+use crate::components::error_summary::{ErrorSummary, SUMMARY};
 use crate::components::field::TextField;
 use crate::components::question::Ask;
 use crate::hooks::{CALM_MS, use_finder, use_store};
@@ -51,7 +51,7 @@ pub fn EverythingPage() -> Html {
     html! {
         <div class="everything">
             <p class="way"><a class="back" href={Route::Home.to_string()}>{ say!("back") }</a></p>
-            <Faults {errors} here=true />
+            <ErrorSummary {errors} here=true />
             <h1>{ say!("everything-title") }</h1>
             <p class="lead">{ say!("everything-lead") }</p>
             <form novalidate=true onsubmit={submit}>

@@ -11,7 +11,7 @@ use crate::hooks::{use_kept, use_offline, use_store};
 use crate::lesson::Lesson;
 use crate::platform::serviceworker::{self, LocalCopy, Newer, Offline};
 use crate::platform::{address, clock, files, view};
-use crate::records::{Kind, Record, Standing, identity};
+use crate::records::{Kind, Record, RecordFormat, identity};
 use crate::route::Route;
 use crate::state::{Action, Notice};
 use crate::words::said::{fitting_name, name_of};
@@ -233,11 +233,11 @@ fn Unreadable() -> Html {
             Kind::Undo => say!("unread-undo"),
             Kind::Answers | Kind::Aside | Kind::TakenOver => say!("unread-answers"),
         };
-        let reason = match record.standing {
-            Standing::Later => say!("unread-later"),
-            Standing::Known | Standing::Damaged => say!("unread-damaged"),
+        let reason = match record.format {
+            RecordFormat::Newer => say!("unread-later"),
+            RecordFormat::Known | RecordFormat::Damaged => say!("unread-damaged"),
         };
-        let removable = record.standing != Standing::Later;
+        let removable = record.format != RecordFormat::Newer;
         let remove = {
             let (dispatcher, kind, id) = (store.dispatcher(), record.kind, record.id.clone());
             Callback::from(move |_: MouseEvent| {

@@ -80,7 +80,7 @@ impl fmt::Display for BridgeError {
 
 impl Error for BridgeError {}
 
-type Answer = Result<Replied, BridgeError>;
+type Outcome = Result<Replied, BridgeError>;
 
 /// What came back: a text of JSON, and the samples of a sound beside it.
 struct Replied {
@@ -91,7 +91,7 @@ struct Replied {
 /// A request and whoever waits for its answer.
 struct Question {
     request: String,
-    answer: oneshot::Sender<Answer>,
+    answer: oneshot::Sender<Outcome>,
     /// Is told which share is done, where the worker says so.
     told: Option<Rc<dyn Fn(f64)>>,
     /// How often it may be asked of another worker, if one is lost over it.
@@ -263,7 +263,7 @@ impl Bridge {
         &self,
         request: &str,
         told: Option<Rc<dyn Fn(f64)>>,
-    ) -> impl Future<Output = Answer> + use<> {
+    ) -> impl Future<Output = Outcome> + use<> {
         let (answer, reply) = oneshot::channel();
         let question =
             Question { request: request.to_owned(), answer, told, tries_left: self.tries };

@@ -3,7 +3,7 @@
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 
-use super::{Backend, Change, Kind, Record, Standing, StoreError};
+use super::{Backend, Change, Kind, Record, RecordFormat, StoreError};
 
 /// How a call fails.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -32,10 +32,9 @@ impl Memory {
     }
 
     /// Puts a record in place as another program might.
-    pub(super) fn plant(&self, kind: Kind, id: &str, text: &str, standing: Standing) {
+    pub(super) fn plant(&self, kind: Kind, id: &str, text: &str, format: RecordFormat) {
         let written_ms = f64::from(self.calls.get());
-        let record =
-            Record { kind, id: id.to_owned(), text: text.to_owned(), written_ms, standing };
+        let record = Record { kind, id: id.to_owned(), text: text.to_owned(), written_ms, format };
         self.records.borrow_mut().insert((kind, id.to_owned()), record);
     }
 
@@ -60,8 +59,8 @@ impl Memory {
                 Some(text) => {
                     let written_ms = f64::from(self.calls.get());
                     let (id, text) = (id.clone(), text.clone());
-                    let standing = Standing::Known;
-                    after.insert(key, Record { kind: *kind, id, text, written_ms, standing });
+                    let format = RecordFormat::Known;
+                    after.insert(key, Record { kind: *kind, id, text, written_ms, format });
                 }
                 None => drop(after.remove(&key)),
             }

@@ -59,11 +59,11 @@ impl Kind {
 
 /// Whether this build understands how a record is stored. What its text says is another question.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Standing {
+pub enum RecordFormat {
     /// Written by this version or an earlier one.
     Known,
     /// Written by a later version.
-    Later,
+    Newer,
     /// Not a record of ours.
     Damaged,
 }
@@ -80,7 +80,7 @@ pub struct Record {
     /// When it was written, in milliseconds since 1970; 0 if unknown.
     pub written_ms: f64,
     /// Whether this build understands how it is stored.
-    pub standing: Standing,
+    pub format: RecordFormat,
 }
 
 /// A change of one record. Without a text before, it is new; without one after, it is removed.

@@ -10,7 +10,7 @@ use std::rc::Rc;
 
 use protocol::document::{self, Document, Fitting};
 
-use super::{Change, Kind, Record, Standing, Undo};
+use super::{Change, Kind, Record, RecordFormat, Undo};
 use crate::order;
 use crate::state::State;
 
@@ -125,7 +125,7 @@ impl Disk {
     /// Takes a record up, if it can be read.
     fn takes(&mut self, record: &Record) -> bool {
         let (id, text) = (record.id.clone(), record.text.clone());
-        if record.standing != Standing::Known {
+        if record.format != RecordFormat::Known {
             return false;
         }
         match record.kind {
@@ -315,7 +315,7 @@ impl State {
     pub(crate) fn discard(&mut self, kind: Kind, id: &str) {
         let shared = &mut self.shared;
         let gone = shared.unreadable.iter().position(|record| {
-            record.kind == kind && record.id == id && record.standing != Standing::Later
+            record.kind == kind && record.id == id && record.format != RecordFormat::Newer
         });
         if let Some(gone) = gone.map(|i| shared.unreadable.remove(i)) {
             shared.removals.push(change(kind, id, Some(gone.text), None));

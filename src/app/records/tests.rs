@@ -331,12 +331,12 @@ fn starting_afresh_in_one_tab_empties_no_other() {
 
 #[test]
 fn nothing_is_written_over_what_cannot_be_read() {
-    for standing in [Standing::Later, Standing::Damaged, Standing::Known] {
+    for format in [RecordFormat::Newer, RecordFormat::Damaged, RecordFormat::Known] {
         let store = Memory::default();
         let mut tab = Tab::fresh(&store, "a");
         tab.does(room("dry"));
         let own = tab.state.shared.own.clone();
-        store.plant(Kind::Answers, &own, "half a fitt", standing);
+        store.plant(Kind::Answers, &own, "half a fitt", format);
         // An idle tab, and one that types.
         tab.hear();
         tab.does(room("damp"));
@@ -354,8 +354,8 @@ fn nothing_is_written_over_what_cannot_be_read() {
 #[test]
 fn an_unreadable_set_stays_where_it_is() {
     let store = Memory::default();
-    store.plant(Kind::Set, "x", "{\"at\": 7}", Standing::Known);
-    store.plant(Kind::Set, "y", "{\"later\": true}", Standing::Later);
+    store.plant(Kind::Set, "x", "{\"at\": 7}", RecordFormat::Known);
+    store.plant(Kind::Set, "y", "{\"later\": true}", RecordFormat::Newer);
     let mut tab = Tab::fresh(&store, "a");
     tab.keep("one");
     assert_eq!((tab.labels(), tab.state.shared.unreadable.len()), (vec!["one"], 2));
@@ -367,7 +367,7 @@ fn an_unreadable_set_stays_where_it_is() {
 fn what_can_be_read_of_damaged_answers_is_shown_and_the_rest_stays() {
     let store = Memory::default();
     let part = "{\"format\": \"ropewalk-fitting\", \"version\": 1, \"answers\": {\"room\": \"damp\", \"budget\": 7}}";
-    store.plant(Kind::Answers, "x", part, Standing::Known);
+    store.plant(Kind::Answers, "x", part, RecordFormat::Known);
     let tab = Tab::fresh(&store, "a");
     assert_eq!(tab.room(), Some("damp"));
     assert_eq!(store.text(Kind::Answers, "x").as_deref(), Some(part));

@@ -12,7 +12,7 @@ use crate::units;
 
 /// What stands under a reason at the bench.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Bench {
+pub struct MakerDetails {
     /// What it moves in the score.
     pub carries: String,
     /// The formula of the property under it; none for a judgement.
@@ -103,10 +103,10 @@ fn sticks(comparison: &Comparison) -> Option<String> {
 
 /// What stands under a reason at the bench.
 #[must_use]
-pub fn bench(reason: &Reason, string: &FittedString) -> Bench {
+pub fn maker_details(reason: &Reason, string: &FittedString) -> MakerDetails {
     let of = string.attributes.iter().find(|a| a.attribute == reason.attribute);
     let key = of.and_then(|a| a.property.as_deref());
-    Bench {
+    MakerDetails {
         carries: say!(
             "reason-carries",
             what = reasons::attribute(&reason.attribute),

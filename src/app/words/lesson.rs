@@ -115,7 +115,7 @@ pub fn title(step: Step, reports: &[&Report], name: &str) -> String {
             let (lead, most, value) = of("pull_cent_m", true);
             say!("class-stretch-title", lead = lead, name = most, value = value)
         }
-        Step::Answer => {
+        Step::Response => {
             let (lead, most, value) = of("stretch", true);
             say!("class-answer-title", lead = lead, name = most, value = value)
         }
@@ -145,7 +145,7 @@ pub fn sentence(step: Step) -> &'static str {
     match step {
         Step::Inside => say!("class-inside-lead"),
         Step::Stretch => say!("class-stretch-lead"),
-        Step::Answer => say!("class-answer-lead"),
+        Step::Response => say!("class-answer-lead"),
         Step::Ring => say!("class-ring-lead"),
         Step::Air => say!("class-air-lead"),
         Step::Settle => say!("class-settle-lead"),
@@ -158,7 +158,7 @@ pub const fn numbers(step: Step) -> &'static [&'static str] {
     match step {
         Step::Inside => &["outer_diameter_m", "winding_mass_share"],
         Step::Stretch => &[],
-        Step::Answer => &["stretch", "settling_d"],
+        Step::Response => &["stretch", "settling_d"],
         Step::Ring => &["brilliance_hz", "rings_on_s"],
         Step::Air => &["drift_cent"],
         Step::Settle => &["settling_d", "loss_cent_decade"],
@@ -196,7 +196,7 @@ pub fn questions(
             });
             all
         }
-        Step::Answer => vec![
+        Step::Response => vec![
             about(say!("class-ask-stretch"), "stretch", true),
             about(say!("class-ask-speaks"), "speaks_s", false),
         ],

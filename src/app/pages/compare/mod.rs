@@ -251,7 +251,7 @@ fn under_the_bow(found: &Compare, start: &Start) -> Html {
             </section>
             <section class="ear" aria-labelledby="ear">
                 <h2 id="ear">{ say!("set-ear") }</h2>
-                <Listening id="hear" instrument={instrument.clone()} benches={Rc::new(under_bow::two_heard(sides, setting))} />
+                <Listening id="hear" instrument={instrument.clone()} groups={Rc::new(under_bow::two_heard(sides, setting))} />
             </section>
         </>
     }

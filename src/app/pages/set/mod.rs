@@ -14,7 +14,7 @@ use yew::prelude::*;
 
 use crate::components::along::Along;
 use crate::components::depths::Depths;
-use crate::components::findings::Findings;
+use crate::components::diagnosis::Diagnosis;
 use crate::components::later::Later;
 use crate::components::listening::Listening;
 use crate::components::portrait::magnification;
@@ -67,7 +67,7 @@ pub fn SetPage(props: &SetPageProps) -> Html {
                 <p class="context">{ context(&fit.problem, &props.label) }</p>
                 <h1>{ verdict::answer(fit) }</h1>
             </header>
-            <Findings fit={fit.clone()} />
+            <Diagnosis fit={fit.clone()} />
             if let Some(title) = all_the_same {
                 <header class="all-the-same">
                     <h2>{ title }</h2>
@@ -146,7 +146,7 @@ fn Chosen(props: &ChosenProps) -> Html {
             <section class="ear" aria-labelledby="ear">
                 <h2 id="ear">{ say!("set-ear") }</h2>
                 <Later {of} turn={turn(1)}>
-                    <Listening id="hear" instrument={problem.instrument.clone()} benches={Rc::new(under_bow::benches(set, &names))} />
+                    <Listening id="hear" instrument={problem.instrument.clone()} groups={Rc::new(under_bow::groups(set, &names))} />
                 </Later>
             </section>
             <Later {of} turn={turn(2)}>{ plan::the_plan(set, &problem, &names) }</Later>

@@ -16,7 +16,7 @@ use web_sys::DomException;
 
 use super::{tabs, texts};
 use crate::platform::clock;
-use crate::records::{Backend, Change, Kind, Record, Standing, StoreError, VERSION};
+use crate::records::{Backend, Change, Kind, Record, RecordFormat, StoreError, VERSION};
 
 /// The name of the page's database.
 const NAME: &str = "ropewalk";
@@ -228,7 +228,7 @@ async fn text_of(store: &ObjectStore<'_>, change: &Change) -> Result<Option<Stri
     let there = row.map(|row| record(change.kind, &row));
     match there {
         // Whatever it says, a later version's is never changed.
-        Some(there) if there.standing == Standing::Later => Err(StoreError::Changed),
+        Some(there) if there.format == RecordFormat::Newer => Err(StoreError::Changed),
         there => Ok(there.map(|there| there.text)),
     }
 }
@@ -260,16 +260,16 @@ fn record(kind: Kind, row: &JsValue) -> Record {
     let key = member("key").as_string().unwrap_or_default();
     let id = key.split_once('/').map(|(_, id)| id.to_owned()).unwrap_or_default();
     let written_ms = member("written").as_f64().unwrap_or(0.0);
-    let (text, standing) = match (member("version").as_f64(), member("text").as_string()) {
+    let (text, format) = match (member("version").as_f64(), member("text").as_string()) {
         (Some(version), Some(text)) if (1.0..=f64::from(VERSION)).contains(&version) => {
-            (text, Standing::Known)
+            (text, RecordFormat::Known)
         }
         (version, text) => {
             let later = version.is_some_and(|version| version > f64::from(VERSION));
             let whole = || JSON::stringify(row).ok().and_then(|text| text.as_string());
             let text = text.or_else(whole).unwrap_or_default();
-            (text, if later { Standing::Later } else { Standing::Damaged })
+            (text, if later { RecordFormat::Newer } else { RecordFormat::Damaged })
         }
     };
-    Record { kind, id, text, written_ms, standing }
+    Record { kind, id, text, written_ms, format }
 }

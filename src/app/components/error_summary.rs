@@ -31,7 +31,7 @@ pub fn room_of(field: &str) -> Route {
 
 /// The faults, with ways to their fields; nothing if there are none.
 #[component]
-pub fn Faults(props: &Props) -> Html {
+pub fn ErrorSummary(props: &Props) -> Html {
     let Props { errors, here } = props;
     if errors.is_empty() {
         return Html::default();

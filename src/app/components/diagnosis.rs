@@ -9,16 +9,16 @@ use crate::words::naming::{list, within};
 use crate::words::say;
 use crate::words::verdict as words;
 
-/// Properties of [`Findings`].
+/// Properties of [`Diagnosis`].
 #[derive(Clone, PartialEq, Properties)]
-pub struct FindingsProps {
+pub struct DiagnosisProps {
     /// The answer.
     pub fit: Rc<Fit>,
 }
 
 /// What may be behind the complaints, and what led to the answer.
 #[component]
-pub fn Findings(props: &FindingsProps) -> Html {
+pub fn Diagnosis(props: &DiagnosisProps) -> Html {
     let fit = &props.fit;
     let reasons = words::reasons(fit);
     html! {
