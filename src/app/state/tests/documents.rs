@@ -160,7 +160,7 @@ fn invented_fittings_come_and_go_and_touch_nothing_of_ones_own() {
     let changed = reduce(&opened, choose(Word::Room, "travelling"));
     let stays = reduce(&changed, Action::RemoveInvented);
     assert_eq!(stays.document.answers, changed.document.answers);
-    let found = Found { answers: Rc::new(opened.document.answers.clone()), ..found() };
+    let found = Found { answers: Rc::new(opened.answers()), ..found() };
     let kept = [
         Action::Ask(2),
         Action::Answered(2, found),
