@@ -3,6 +3,7 @@
 //! Geometry is common practice and varies by a few per cent between makers; every value can be overridden
 //! by a measurement. Loads for the modern violin are published, the others common practice.
 
+use crate::error::{self, Bound};
 use crate::pitch::Note;
 use crate::quantity::{Hertz, Metre};
 use crate::source::{self, Source};
@@ -324,6 +325,19 @@ impl Kind {
     pub fn tuning(&self, key: &str) -> Option<&'static Tuning> {
         self.tunings.iter().find(|tuning| tuning.key == key)
     }
+
+    /// Sounding lengths that are believed: its smallest and largest size, and a tenth beyond.
+    #[must_use]
+    pub fn length_bound(&self) -> Bound {
+        let ends = self.sizes.iter().fold((f64::INFINITY, 0.0_f64), |(low, high), size| {
+            (low.min(size.length_mm.1), high.max(size.length_mm.2))
+        });
+        Bound {
+            min: (ends.0 * 0.9).floor() / 1000.0,
+            max: (ends.1 * 1.1).ceil() / 1000.0,
+            ..error::SOUNDING_LENGTH
+        }
+    }
 }
 
 impl Size {
@@ -340,13 +354,14 @@ impl Size {
     }
 }
 
-/// How the strings are tuned to each other.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Temperament {
-    /// Twelve equal semitones.
-    Equal,
-    /// Pure fifths (3:2) up and down from A.
-    PureFifths,
+words! {
+    /// How the strings are tuned to each other.
+    Temperament {
+        /// Twelve equal semitones.
+        Equal = "equal",
+        /// Pure fifths (3:2) up and down from A.
+        PureFifths = "pure-fifths",
+    }
 }
 
 /// Frequency of a note: equal temperament, or pure fifths counted from A.

@@ -6,6 +6,8 @@
 
 pub mod quantity;
 mod random;
+#[macro_use]
+mod words;
 
 pub mod error;
 pub mod source;

@@ -1,10 +1,11 @@
 //! What a person says. Every answer may be missing: "I don't know" is one.
 
 use crate::construction::Family;
-use crate::instrument::{Kind, Size, Temperament, Tuning};
+pub use crate::instrument::Temperament;
+use crate::instrument::{Kind, Size, Tuning};
 use crate::material::Metal;
 use crate::pitch::Note;
-use crate::precedent::SetUp;
+pub use crate::precedent::SetUp;
 use crate::quantity::{Hertz, Metre};
 
 words! {
@@ -140,6 +141,93 @@ words! {
         Any = "any",
     }
 }
+
+/// Hands every question with a plain answer to the macro of that name, so that what follows from the list of them need
+/// not list them again.
+///
+/// - `words`: one word of a list. The brackets say how many of a hundred who do not answer would have said which word,
+///   where that is drawn; the rest say what is taken for granted. These numbers are judgements, common practice, no
+///   source. Where there are any, it is also tried whether another word turns the choice.
+/// - `numbers`: a number, with its bound in [`crate::error`].
+/// - `flags`: yes, or not.
+///
+/// What an answer means is said in [`super::problem`].
+#[macro_export]
+macro_rules! questions {
+    ($macro:ident) => {
+        $macro! {
+            words {
+                /// What the person wants to know.
+                aim: Aim [],
+                /// Equal temperament or pure fifths.
+                temperament: Temperament [],
+                /// How it is set up.
+                set_up: SetUp [],
+                /// What is on it now.
+                now: Now [],
+                /// Where it lives.
+                room: Room [Steady 20, Damp 10, Dry 10, Travelling 10],
+                /// How far along the player is.
+                level: Level [Beginner 15, Professional 10],
+                /// What it may cost.
+                budget: Budget [Modest 20, Any 15],
+                /// What is played.
+                music: Music [Early 5, Folk 10, Jazz 5],
+                /// What turns the strings; drawn on anything but a bass.
+                pegs: Pegs [Geared 15],
+                /// Fine tuners; drawn on a modern instrument.
+                tuners: Tuners [Top 15, All 15],
+                /// Who tunes between lessons.
+                who_tunes: WhoTunes [Nobody 10],
+            }
+            numbers {
+                /// Age of the strings on it.
+                age_months: AGE_MONTHS,
+                /// Days until it matters.
+                concert_days: DAYS,
+            }
+            flags {
+                /// Skin that cannot bear nickel.
+                nickel_allergy: NickelAllergy,
+                /// Sweat that eats metal.
+                acid_sweat: AcidSweat,
+                /// Nothing from animals.
+                animal_free: AnimalFree,
+                /// A magnetic pickup.
+                magnetic_pickup: MagneticPickup,
+                /// The hand hurts.
+                hand_pain: HandPain,
+                /// A plain gut top string in spite of its breaking.
+                gut_to_its_limit: GutToItsLimit,
+                /// The set must have settled by the next performance.
+                must_settle: MustSettle,
+            }
+        }
+    };
+}
+
+macro_rules! words_by_question {
+    (
+        words { $($(#[$about:meta])* $question:ident: $word:ident [$($odds:tt)*],)* }
+        numbers $numbers:tt
+        flags $flags:tt
+    ) => {
+        /// The questions that take one word of a list, as a request names them.
+        pub const WORD_QUESTIONS: &[&str] = &[$(stringify!($question)),*];
+
+        /// The words that a question takes, by its name in a request; none if it takes no words of its own.
+        #[must_use]
+        pub fn words_of(question: &str) -> &'static [&'static str] {
+            match question {
+                "bothers" => Bother::KEYS,
+                "gauge_class" => GaugeClass::KEYS,
+                $(stringify!($question) => $word::KEYS,)*
+                _ => &[],
+            }
+        }
+    };
+}
+questions!(words_by_question);
 
 /// What a person says of one string.
 #[derive(Clone, Debug, Default, PartialEq)]

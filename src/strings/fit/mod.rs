@@ -7,32 +7,6 @@
 //! both of the [`finalists`]. Beside that stands what is on the instrument now ([`today`]), why
 //! it bothers ([`complaint`]), and the answer that is often less than a set ([`verdict`]).
 
-/// Names whose words stand in requests and replies.
-macro_rules! words {
-    ($($(#[$doc:meta])* $name:ident { $($(#[$vdoc:meta])* $variant:ident = $key:literal,)* })*) => {$(
-        $(#[$doc])*
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-        pub enum $name { $($(#[$vdoc])* $variant,)* }
-
-        impl $name {
-            /// Every one, in the order of showing.
-            pub const ALL: &[Self] = &[$(Self::$variant),*];
-
-            /// The word by which requests and replies name it.
-            #[must_use]
-            pub const fn key(self) -> &'static str {
-                match self { $(Self::$variant => $key),* }
-            }
-
-            /// The one of that word.
-            #[must_use]
-            pub fn parse(key: &str) -> Option<Self> {
-                Self::ALL.iter().copied().find(|word| word.key() == key)
-            }
-        }
-    )*};
-}
-
 pub mod admission;
 pub mod answers;
 pub mod branches;
@@ -41,6 +15,7 @@ pub mod certainty;
 pub mod choose;
 pub mod compare;
 pub mod complaint;
+pub mod defaults;
 pub mod desirability;
 pub mod finalists;
 pub mod flaw;
@@ -53,6 +28,7 @@ pub mod score;
 pub mod search;
 pub mod shopping;
 pub mod space;
+pub mod summary;
 pub mod today;
 pub mod turning;
 mod usual;

@@ -9,7 +9,7 @@ use crate::construction::Family;
 use crate::error;
 use crate::quantity::Hertz;
 
-use super::answers::{Answers, Budget, GaugeClass, Level, Music, Pegs, Room, Tuners, WhoTunes};
+use super::answers::{self, Answers, GaugeClass};
 use super::choose::{Choice, Outcome};
 use super::desirability::Attribute;
 use super::finalists::Finalists;
@@ -362,7 +362,7 @@ impl Scale {
 }
 
 fn wishes(answers: &Answers, all: &mut Vec<Direction>) {
-    type Wish = (&'static str, fn(&mut super::answers::Wishes) -> &mut f64);
+    type Wish = (&'static str, fn(&mut answers::Wishes) -> &mut f64);
     let each: [Wish; 5] = [
         ("colour", |w| &mut w.colour),
         ("brightness", |w| &mut w.brightness),
@@ -419,38 +419,31 @@ fn weights(answers: &Answers, posed: &Problem, all: &mut Vec<Direction>) {
     }
 }
 
-/// Every other word that a question takes.
-macro_rules! words_of {
-    ($all:ident, $answers:ident, $field:ident, $type:ty, $taken:expr) => {{
-        let from: Option<$type> = $answers.$field.or($taken);
-        let others = <$type>::ALL
-            .iter()
-            .filter(|word| from != Some(**word))
-            .map(|word| {
-                let answers = Answers { $field: Some(*word), ..$answers.clone() };
-                Other { value: Value::Word(word.key()), answers, far: 1.0 }
-            })
-            .collect();
-        $all.push(Direction {
-            input: stringify!($field).to_owned(),
-            from: from.map_or(Value::Nothing, |word| Value::Word(word.key())),
-            ordered: false,
-            others,
-        });
-    }};
-}
-
+/// Every other word that each question takes whose answer is drawn where there is none.
 fn words(answers: &Answers, posed: &Problem, all: &mut Vec<Direction>) {
     let taken = |field: &str| {
         posed.assumed.iter().find(|assumed| assumed.field == field).map(|a| a.value.as_str())
     };
-    words_of!(all, answers, room, Room, taken("room").and_then(Room::parse));
-    words_of!(all, answers, level, Level, None);
-    words_of!(all, answers, budget, Budget, None);
-    words_of!(all, answers, music, Music, None);
-    words_of!(all, answers, pegs, Pegs, taken("pegs").and_then(Pegs::parse));
-    words_of!(all, answers, tuners, Tuners, taken("tuners").and_then(Tuners::parse));
-    words_of!(all, answers, who_tunes, WhoTunes, None);
+    macro_rules! turn_words {
+        (
+            words { $($(#[$about:meta])* $question:ident: $type:ident [$($odds:tt)*],)* }
+            numbers $numbers:tt
+            flags $flags:tt
+        ) => {$(
+            let field = stringify!($question);
+            let from = answers.$question.or_else(|| taken(field).and_then(answers::$type::parse));
+            let is_turned = !stringify!($($odds)*).is_empty();
+            let others = answers::$type::ALL.iter().filter(|word| is_turned && from != Some(**word));
+            let others = others.map(|word| {
+                let answers = Answers { $question: Some(*word), ..answers.clone() };
+                Other { value: Value::Word(word.key()), answers, far: 1.0 }
+            });
+            let others = others.collect();
+            let from = from.map_or(Value::Nothing, |word| Value::Word(word.key()));
+            all.push(Direction { input: field.to_owned(), from, ordered: false, others });
+        )*};
+    }
+    crate::questions!(turn_words);
 }
 
 fn flags(answers: &Answers, all: &mut Vec<Direction>) {

@@ -10,7 +10,7 @@ use crate::quantity::{Hertz, Metre, Ratio};
 use crate::random;
 use crate::source::{self, Evidence::Judged};
 
-use super::answers::{Answers, Budget, Level, Music, Pegs, Room, Tuners, WhoTunes, Wishes};
+use super::answers::{self, Answers, Wishes};
 use super::problem::{self, Problem};
 
 /// How far a wish may be from where it was put, on the scale from −2 to 2: a step of the slider to either side.
@@ -41,23 +41,6 @@ pub const SPREADS: &[(&str, Constant)] = &[
     ("swing_spread", SWING),
     ("pitch_spread", PITCH),
 ];
-
-/// Of a hundred who do not answer, how many would have said which word; the rest say what is taken for granted.
-/// Judgements, common practice, no source.
-pub const ROOMS: &[(Room, u8)] =
-    &[(Room::Steady, 20), (Room::Damp, 10), (Room::Dry, 10), (Room::Travelling, 10)];
-/// The same of pegs, on anything but a bass.
-pub const PEGS: &[(Pegs, u8)] = &[(Pegs::Geared, 15)];
-/// The same of fine tuners, on a modern instrument.
-pub const TUNERS: &[(Tuners, u8)] = &[(Tuners::Top, 15), (Tuners::All, 15)];
-/// The same of how far along the player is; the rest count as neither.
-pub const LEVELS: &[(Level, u8)] = &[(Level::Beginner, 15), (Level::Professional, 10)];
-/// The same of the budget.
-pub const BUDGETS: &[(Budget, u8)] = &[(Budget::Modest, 20), (Budget::Any, 15)];
-/// The same of the music.
-pub const MUSICS: &[(Music, u8)] = &[(Music::Early, 5), (Music::Folk, 10), (Music::Jazz, 5)];
-/// The same of who tunes between lessons.
-pub const WHO_TUNES: &[(WhoTunes, u8)] = &[(WhoTunes::Nobody, 10)];
 
 /// One scenario: random numbers that belong to it.
 #[derive(Clone, Copy, Debug)]
@@ -115,15 +98,25 @@ pub fn meant(answers: &Answers, posed: &Problem, index: u64) -> Problem {
         let length = length + scenario.of("sounding_length_m", &spread);
         drawn.sounding_length = Some(Metre::new(length));
     }
-    drawn.room = answers.room.or_else(|| scenario.word("room", ROOMS));
-    let on_pegs = posed.kind.key != instrument::DOUBLE_BASS.key;
-    drawn.pegs = answers.pegs.or_else(|| scenario.word("pegs", PEGS).filter(|_| on_pegs));
-    let modern = posed.set_up != SetUp::Historical && on_pegs;
-    drawn.tuners = answers.tuners.or_else(|| scenario.word("tuners", TUNERS).filter(|_| modern));
-    drawn.level = answers.level.or_else(|| scenario.word("level", LEVELS));
-    drawn.budget = answers.budget.or_else(|| scenario.word("budget", BUDGETS));
-    drawn.music = answers.music.or_else(|| scenario.word("music", MUSICS));
-    drawn.who_tunes = answers.who_tunes.or_else(|| scenario.word("who_tunes", WHO_TUNES));
+    macro_rules! draw_words {
+        (
+            words { $($(#[$about:meta])* $question:ident: $type:ident [$($word:ident $odds:literal),*],)* }
+            numbers $numbers:tt
+            flags $flags:tt
+        ) => {$(
+            drawn.$question = answers
+                .$question
+                .or_else(|| scenario.word(stringify!($question), &[$((answers::$type::$word, $odds)),*]));
+        )*};
+    }
+    crate::questions!(draw_words);
+    let not_a_bass = posed.kind.key != instrument::DOUBLE_BASS.key;
+    if !not_a_bass {
+        drawn.pegs = answers.pegs;
+    }
+    if !not_a_bass || posed.set_up == SetUp::Historical {
+        drawn.tuners = answers.tuners;
+    }
     drawn.weights.clear();
     let mut problem = as_found(problem::pose(&drawn), posed);
     for (attribute, weight) in super::desirability::Attribute::ALL.iter().zip(&mut problem.weights)

@@ -23,15 +23,16 @@ pub enum Grade {
     Nobody,
 }
 
-/// How an instrument is set up.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum SetUp {
-    /// Modern neck, bridge and tailpiece.
-    Modern,
-    /// Historical: made or set back for gut.
-    Historical,
-    /// Modern in shape, but old, light or valuable.
-    Light,
+words! {
+    /// How an instrument is set up.
+    SetUp {
+        /// Modern neck, bridge and tailpiece.
+        Modern = "modern",
+        /// Historical: made or set back for gut.
+        Historical = "historical",
+        /// Modern in shape, but old, light or valuable.
+        Light = "light",
+    }
 }
 
 /// A string's position in a tuning, with what holds for it whatever the family.

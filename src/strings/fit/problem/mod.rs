@@ -12,8 +12,9 @@ use crate::quantity::{Celsius, Day, Degree, Hertz, KilogramPerSecond, Metre, Rat
 use crate::setting::Setting;
 
 use super::answers::{
-    Aim, AlsoTuned, Answers, Bother, Budget, Level, Music, Now, Pegs, Room, Today, Tuners, WhoTunes,
+    Aim, AlsoTuned, Answers, Bother, Budget, Level, Now, Pegs, Room, Today, Tuners, WhoTunes,
 };
+use super::defaults;
 use super::desirability;
 use super::flaw::Flaw;
 use weights::weigh;
@@ -245,19 +246,12 @@ impl Common {
             taken.or("instrument", answers.instrument, &instrument::VIOLIN, |k| k.name.to_owned());
         let size = taken.or("size", answers.size, &kind.sizes[0], |s| s.key.to_owned());
         let tuning = taken.or("tuning", answers.tuning, &kind.tunings[0], |t| t.name.to_owned());
-        let early = answers.music == Some(Music::Early);
-        let set_up = taken.or("set_up", answers.set_up, SetUp::Modern, |_| "modern".to_owned());
-        let usual_a4 = if set_up == SetUp::Historical || early { 415.0 } else { 440.0 };
-        let a4 = taken.or("a4_hz", answers.a4, Hertz::new(usual_a4), |a| format!("{} Hz", a.get()));
-        let room = taken.or("room", answers.room, Room::Seasonal, |r| r.key().to_owned());
-        let bass = kind.key == "double-bass";
-        let usual_pegs = if bass { Pegs::Machine } else { Pegs::Friction };
-        let pegs = taken.or("pegs", answers.pegs, usual_pegs, |p| p.key().to_owned());
-        let usual_tuners = match (kind.key, set_up, size.fraction) {
-            (_, SetUp::Historical, _) | ("double-bass", _, _) => Tuners::None,
-            ("cello", _, _) | (_, _, true) => Tuners::All,
-            _ => Tuners::Top,
-        };
+        let set_up = taken.or("set_up", answers.set_up, defaults::SET_UP, |s| s.key().to_owned());
+        let usual_a4 = defaults::a4(set_up, answers.music);
+        let a4 = taken.or("a4_hz", answers.a4, usual_a4, |a| format!("{} Hz", a.get()));
+        let room = taken.or("room", answers.room, defaults::ROOM, |r| r.key().to_owned());
+        let pegs = taken.or("pegs", answers.pegs, defaults::pegs(kind), |p| p.key().to_owned());
+        let usual_tuners = defaults::tuners(kind, set_up, size);
         let tuners = taken.or("tuners", answers.tuners, usual_tuners, |t| t.key().to_owned());
         let length = taken.or("sounding_length_m", answers.sounding_length, size.length(), |l| {
             format!("{:.0} mm", l.mm())
@@ -269,7 +263,7 @@ impl Common {
             tuning,
             set_up,
             a4,
-            temperament: answers.temperament.unwrap_or(Temperament::Equal),
+            temperament: answers.temperament.unwrap_or(defaults::TEMPERAMENT),
             room,
             pegs,
             tuners,
@@ -362,7 +356,7 @@ pub fn pose(answers: &Answers) -> Problem {
     let most_load = most_load / (highest * highest);
     let (weights, weight_steps) = weigh(answers, &wishes, room, set_up);
     Problem {
-        aim: answers.aim.unwrap_or(Aim::WholeSet),
+        aim: answers.aim.unwrap_or(defaults::AIM),
         about,
         kind,
         size,
@@ -376,10 +370,10 @@ pub fn pose(answers: &Answers) -> Problem {
         weights,
         weight_steps,
         brightness_shift: SHADE_OF_A_STEP * wishes.brightness,
-        price_wish: match answers.budget {
-            Some(Budget::Modest) => 1,
-            Some(Budget::Any) => 4,
-            Some(Budget::Middle) | None => 3,
+        price_wish: match answers.budget.unwrap_or(defaults::BUDGET) {
+            Budget::Modest => 1,
+            Budget::Any => 4,
+            Budget::Middle => 3,
         },
         animal_free: answers.animal_free,
         nickel_free: answers.nickel_allergy,
