@@ -7,21 +7,18 @@
 use core::fmt;
 use std::collections::BTreeMap;
 
-use schemars::JsonSchema;
-use serde::Serialize;
 use serde_json::Value;
 
-use crate::bowed::MOST_STRINGS;
-use crate::convert::MOST_TUNINGS;
+use crate::allowed::{MOST_STRINGS, MOST_TUNINGS};
 use crate::read::{self, Unread};
 use crate::request::Answers;
 use crate::tree::{self, Limits, Path, Unreadable, excerpt};
 use crate::upgrade;
+use crate::wire::wire;
 
 /// What every file of ours says of itself.
 pub const FORMAT: &str = "ropewalk-fitting";
-/// The version this build writes.
-pub const VERSION: u32 = 2;
+pub use crate::upgrade::VERSION;
 
 /// Objects and lists inside each other; a complaint about a string of a kept fitting is the seventh.
 const DEPTH: usize = 32;
@@ -43,49 +40,71 @@ const MOST_CHARS: usize = 10_000;
 /// The most notes on one file: more would bury the first.
 const MOST_NOTES: usize = 20;
 
-/// A saved file.
-#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
-pub struct Document {
-    /// Always `ropewalk-fitting`.
-    pub format: String,
-    /// Version of the format, from 1.
-    pub version: u32,
-    /// The label the person gave, e.g. "Desk 3 viola, 15 in".
-    #[serde(default)]
-    pub label: String,
-    /// The answers.
-    #[serde(default)]
-    pub answers: Answers,
-    /// What was typed, by field name, whether it can be read or not.
-    #[serde(default)]
-    pub typed: BTreeMap<String, Typed>,
-    /// Fittings kept, the newest first.
-    #[serde(default)]
-    pub fittings: Vec<Fitting>,
-}
+wire! {
+    /// A saved file.
+    pub struct Document {
+        /// Always `ropewalk-fitting`.
+        pub format: String,
+        /// Version of the format, from 1.
+        pub version: u32,
+        /// The label the person gave, e.g. "Desk 3 viola, 15 in".
+        pub label: String = String::new(),
+        /// The answers.
+        pub answers: Answers = Answers::default(),
+        /// What was typed, by field name, whether it can be read or not.
+        pub typed: BTreeMap<String, Typed> = BTreeMap::<String, Typed>::new(),
+        /// Fittings kept, the newest first.
+        pub fittings: Vec<Fitting> = Vec::<Fitting>::new(),
+    }
 
-/// A fitting that was kept.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, JsonSchema)]
-pub struct Fitting {
-    /// When, as an ISO 8601 date and time.
-    pub at: String,
-    /// The label the person gave.
-    #[serde(default)]
-    pub label: String,
-    /// The answers it came from.
-    pub answers: Answers,
-    /// The set in words of the language in which it was kept, one line a string.
-    #[serde(default)]
-    pub summary: Vec<String>,
-    /// The strings of the set, highest first, to be told in any language; none where nobody has asked for them yet.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub strings: Option<Vec<KeptString>>,
-    /// What was typed, by field name, where answers were put by before a set was kept.
-    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
-    pub typed: BTreeMap<String, Typed>,
-    /// It is an invented example, of this name, and nobody's own.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub invented: Option<String>,
+    /// A fitting that was kept.
+    #[derive(Default)]
+    pub struct Fitting {
+        /// When, as an ISO 8601 date and time.
+        pub at: String,
+        /// The label the person gave.
+        pub label: String = String::new(),
+        /// The answers it came from.
+        pub answers: Answers,
+        /// The set in words of the language in which it was kept, one line a string.
+        pub summary: Vec<String> = Vec::<String>::new(),
+        /// The strings of the set, highest first, to be told in any language; none where nobody has asked for them yet.
+        #[serde(skip_serializing_if = "Option::is_none")]
+        pub strings: Option<Vec<KeptString>>,
+        /// What was typed, by field name, where answers were put by before a set was kept.
+        #[serde(skip_serializing_if = "BTreeMap::is_empty")]
+        pub typed: BTreeMap<String, Typed> = BTreeMap::<String, Typed>::new(),
+        /// It is an invented example, of this name, and nobody's own.
+        #[serde(skip_serializing_if = "Option::is_none")]
+        pub invented: Option<String>,
+    }
+
+    /// A text as it was typed, and its unit.
+    ///
+    /// Under `concert_days` it is the date of the next performance, such as `2031-05-09`, in the unit `date`; a count of
+    /// days stands there only while it cannot be read.
+    #[derive(Default, Eq)]
+    pub struct Typed {
+        /// The text.
+        pub text: String,
+        /// The unit; empty where it is the usual one or there is none.
+        #[serde(skip_serializing_if = "String::is_empty")]
+        pub unit: String = String::new(),
+    }
+
+    /// A string of a set that was kept, in the words of a reply.
+    pub struct KeptString {
+        /// Its note.
+        pub note: String,
+        /// `new`, `kept` or `not-judged`.
+        pub standing: String,
+        /// Its family.
+        pub family: String,
+        /// `light`, `medium` or `heavy`.
+        pub gauge_class: String,
+        /// Tension to look for on the packet.
+        pub tension_n: (f64, f64),
+    }
 }
 
 impl Fitting {
@@ -94,34 +113,6 @@ impl Fitting {
     pub fn is_of(&self, label: &str, answers: &Answers) -> bool {
         self.label == label && self.answers == *answers
     }
-}
-
-/// A text as it was typed, and its unit.
-///
-/// Under `concert_days` it is the date of the next performance, such as `2031-05-09`, in the unit `date`; a count of days
-/// stands there only while it cannot be read.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, JsonSchema)]
-pub struct Typed {
-    /// The text.
-    pub text: String,
-    /// The unit; empty where it is the usual one or there is none.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub unit: String,
-}
-
-/// A string of a set that was kept, in the words of a reply.
-#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
-pub struct KeptString {
-    /// Its note.
-    pub note: String,
-    /// `new`, `kept` or `not-judged`.
-    pub standing: String,
-    /// Its family.
-    pub family: String,
-    /// `light`, `medium` or `heavy`.
-    pub gauge_class: String,
-    /// Tension to look for on the packet.
-    pub tension_n: (f64, f64),
 }
 
 impl Default for Document {

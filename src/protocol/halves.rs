@@ -11,7 +11,8 @@ use strings::fit::answers::Answers;
 use strings::fit::search::{Best, Contender, Counts, Recipe};
 
 use crate::convert;
-use crate::handle::{fit_of, written};
+use crate::encode::fit_of;
+use crate::handle::written;
 use crate::parse;
 use crate::reply::Reply;
 use crate::request::Request;

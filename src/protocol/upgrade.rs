@@ -5,7 +5,8 @@
 
 use serde_json::{Map, Value};
 
-use crate::document::VERSION;
+/// The version of the saved file that this build writes.
+pub const VERSION: u32 = 2;
 
 /// Upgrades a saved file and the fittings in it.
 pub(crate) fn document(value: &mut Value) {

@@ -10,7 +10,7 @@ const NO_PERSON: [(&str, &str); 7] = [
     ("src/app/platform/serviceworker.rs", "what it says to the service worker is a command"),
     ("src/app/records/memory.rs", "the tests alone use it"),
     ("src/app/records/tests.rs", "only tests are in it"),
-    ("src/app/fields.rs", "the ways in which people write a unit are known in every language"),
+    ("src/app/fields/unit.rs", "the ways in which people write a unit are known in every language"),
 ];
 
 /// Marks before a text that no person reads on the page.

@@ -43,7 +43,7 @@ fn words(value: &Value) -> Vec<&str> {
 }
 
 fn fit_of(answers: &Value) -> Fit {
-    let answers: Answers = serde_json::from_value(answers.clone()).unwrap();
+    let answers = Answers::read(answers).unwrap();
     match protocol::handle(&Request::Fit(Box::new(FitRequest { answers }))) {
         Reply::Fit(fit) => *fit,
         other => panic!("refused: {other:?}"),

@@ -1,7 +1,7 @@
 //! How sure the choice is, and what would turn it: laws over random people, and every turning point through the door.
 
 use protocol::reply::{AnswerValue, Certainty, Fit, Reply};
-use protocol::request::{Answers, FitRequest, Request};
+use protocol::request::{Answers, FitRequest, Request, Wishes};
 use strings::fit::answers;
 use strings::fit::candidates::Candidate;
 use strings::fit::certainty::{self, Drawing};
@@ -58,7 +58,7 @@ fn changed(answers: &Answers, name: &str, value: &AnswerValue) -> Answers {
             json.as_object_mut().unwrap().insert(name.to_owned(), value);
         }
     }
-    serde_json::from_value(json).unwrap()
+    Answers::read(&json).unwrap()
 }
 
 #[test]
@@ -303,13 +303,10 @@ fn the_same_answers_give_the_same_certainty_to_the_bit() {
     let once = protocol::answer(request);
     assert_eq!(once, protocol::answer(request));
     let Reply::Certainty(read) = Reply::read(&once).unwrap() else { panic!("{once}") };
-    assert_eq!(
-        Reply::Certainty(read),
-        protocol::handle(&Request::Certainty(Box::new(FitRequest {
-            answers: serde_json::from_str(r#"{"instrument":"cello","wishes":{"colour":1}}"#)
-                .unwrap(),
-        })))
-    );
+    let wishes = Wishes { colour: 1.0, ..Wishes::default() };
+    let instrument = Some("cello".to_owned());
+    let answers = Answers { instrument, wishes, ..Answers::default() };
+    assert_eq!(*read, certainty_of(&answers));
 }
 
 /// A person whose strings are all said has nothing that the choice could be unsure of.

@@ -4,8 +4,9 @@ use std::collections::BTreeSet;
 
 use protocol::document::{self, Document, Fitting, KeptString, Typed};
 use protocol::reply::Reply;
-use protocol::request::{AlsoTuned, Answers, StringAnswer, Today, Wishes};
+use protocol::request::{AlsoTuned, Answers, FitRequest, Request, StringAnswer, Today, Wishes};
 use serde_json::{Value, json};
+use strings::fit::answers::WORD_QUESTIONS;
 
 /// Requests whose replies hold every type of a reply.
 fn requests() -> Vec<Value> {
@@ -263,7 +264,7 @@ fn a_saved_file_reads_back_whole_and_takes_no_member_it_does_not_know() {
     assert_eq!(document::read(&text), Ok(document));
     let whole: Value = serde_json::from_str(&text).unwrap();
     // A request takes the same answers, so that nothing is kept that cannot be asked.
-    let same: Answers = serde_json::from_value(whole["answers"].clone()).unwrap();
+    let same = Answers::read(&whole["answers"]).unwrap();
     assert_eq!(same, answered());
     for way in ["", "wishes", "strings[0]", "strings[0].today", "also_tuned[0]"] {
         let mut other = whole["answers"].clone();
@@ -274,6 +275,77 @@ fn a_saved_file_reads_back_whole_and_takes_no_member_it_does_not_know() {
         let place = format!("answers.{way}").trim_end_matches('.').to_owned();
         let error = document::read(&file.to_string()).unwrap_err().to_string();
         assert_eq!(error, format!("{place}.never-heard-of is not known"));
-        assert!(serde_json::from_value::<Answers>(other).is_err(), "{place} in a request");
+        assert!(Answers::read(&other).is_err(), "{place} in a request");
     }
+}
+
+#[test]
+fn words_of_a_newer_version_survive_an_older_one() {
+    let mut answers = json!({
+        "bothers": ["rattles"],
+        "strings": [{ "family": "spun", "today": { "gauge_class": "featherweight" } }],
+    });
+    for question in ["instrument", "size", "tuning"].iter().chain(WORD_QUESTIONS) {
+        answers[question] = json!("not yet invented");
+    }
+    let fitting = json!({ "at": "2026-11-25T10:00:00Z", "answers": answers });
+    let file = json!({
+        "format": document::FORMAT, "version": 1, "answers": answers, "fittings": [fitting],
+    });
+    let (document, notes) = document::restore(&file.to_string());
+    assert_eq!(notes, []);
+    let saved: Value = serde_json::from_str(&document::save(&document)).unwrap();
+    assert_eq!(saved["answers"], answers);
+    assert_eq!(saved["fittings"][0]["answers"], answers);
+    // The model does not take one for another: it names every such word.
+    let answers = document.answers;
+    let Reply::Refused(refused) = protocol::handle(&Request::Fit(Box::new(FitRequest { answers })))
+    else {
+        panic!("words that the model does not know are answered")
+    };
+    let fields: Vec<&str> = refused.faults.iter().map(|fault| fault.field.as_str()).collect();
+    for question in WORD_QUESTIONS {
+        assert!(fields.contains(&format!("answers.{question}").as_str()), "{question}: {fields:?}");
+    }
+}
+
+#[test]
+fn faults_come_in_the_order_in_which_answers_are_declared() {
+    let answers = Answers {
+        budget: Some("x".to_owned()),
+        a4_hz: Some(1.0),
+        aim: Some("x".to_owned()),
+        wishes: Wishes { feel: 9.0, ..Wishes::default() },
+        ..Answers::default()
+    };
+    let Reply::Refused(refused) = protocol::handle(&Request::Fit(Box::new(FitRequest { answers })))
+    else {
+        panic!("nonsense is answered")
+    };
+    let fields: Vec<&str> = refused.faults.iter().map(|fault| fault.field.as_str()).collect();
+    assert_eq!(fields, ["answers.aim", "answers.a4_hz", "answers.wishes.feel", "answers.budget"]);
+}
+
+#[test]
+fn the_schema_says_of_every_member_of_a_request_what_it_takes() {
+    let schema = protocol::schema();
+    let mut members = 0;
+    for (name, of) in schema["request"]["$defs"].as_object().unwrap() {
+        for (member, of) in of["properties"].as_object().unwrap() {
+            members += 1;
+            let is = |kind: &str| of["type"] == kind || of["type"][0] == kind;
+            let says = |key: &str| of.get(key).is_some();
+            let limited = if is("number") {
+                says("minimum") && says("maximum")
+            } else if is("string") {
+                says("enum") || says("maxLength")
+            } else if is("array") {
+                says("maxItems")
+            } else {
+                true
+            };
+            assert!(limited, "{name}.{member}: {of}");
+        }
+    }
+    assert!(members > 60, "{members}");
 }

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use strings::constant;
-use strings::error;
+use strings::fit::answers::WORD_QUESTIONS;
 use strings::fit::desirability::Attribute;
 use strings::fit::problem::BASE_WEIGHTS;
 use strings::fit::ways;
@@ -13,8 +13,8 @@ use strings::precedent;
 use strings::report::Property;
 use strings::source;
 
-use crate::convert;
-use crate::handle::{evidence, grade};
+use super::{evidence, grade};
+use crate::allowed::{self, BOUNDS};
 use crate::reply;
 
 fn constant_of(c: &constant::Constant) -> reply::Constant {
@@ -83,11 +83,8 @@ pub(crate) fn tables() -> reply::Tables {
             .map(|(k, c)| ((*k).to_owned(), constant_of(c)))
             .collect(),
         precedents: precedents(),
-        words: convert::words()
-            .into_iter()
-            .map(|(k, v)| (k.to_owned(), v.into_iter().map(str::to_owned).collect()))
-            .collect(),
-        bounds: bounds(),
+        words: words(),
+        bounds: BOUNDS.iter().map(|(k, b)| ((*k).to_owned(), reply::Bound::of(*b))).collect(),
         base_weights: Attribute::ALL
             .iter()
             .map(|a| (a.key().to_owned(), BASE_WEIGHTS[*a as usize]))
@@ -184,41 +181,9 @@ fn precedents() -> Vec<reply::Precedent> {
         .collect()
 }
 
-fn bounds() -> BTreeMap<String, reply::Bound> {
-    [
-        ("sounding_length_m", error::SOUNDING_LENGTH),
-        ("afterlength_m", error::AFTERLENGTH),
-        ("nut_to_peg_m", error::NUT_TO_PEG),
-        ("pull_m", error::PULL),
-        ("pitch_hz", error::PITCH),
-        ("a4_hz", error::A4),
-        ("temperature_c", error::TEMPERATURE),
-        ("humidity", error::HUMIDITY),
-        ("temperature_swing_k", error::TEMPERATURE_SWING),
-        ("humidity_swing", error::HUMIDITY_SWING),
-        ("angle_over_bridge_deg", error::ANGLE_OVER_BRIDGE),
-        ("sounding_length_doubt_m", error::LENGTH_DOUBT),
-        ("string_height_m", error::STRING_HEIGHT),
-        ("nut_radius_m", error::NUT_RADIUS),
-        ("bridge_resistance_kg_s", error::RESISTANCE),
-        ("peak_resistance_kg_s", error::RESISTANCE),
-        ("gap", error::GAP),
-        ("peg_diameter_m", error::PEG_DIAMETER),
-        ("gear_ratio", error::GEAR_RATIO),
-        ("core_diameter_m", error::CORE_DIAMETER),
-        ("winding_thickness_m", error::WINDING_THICKNESS),
-        ("bedding", error::BEDDING),
-        ("lay_deg", error::LAY_ANGLE),
-        ("twist_deg", error::TWIST_ANGLE),
-        ("fill", error::FILL),
-        ("filament_m", error::FILAMENT_DIAMETER),
-        ("concert_days", error::DAYS),
-        ("wish", error::WISH),
-        ("age_months", error::AGE_MONTHS),
-        ("semitones", error::RETUNING),
-        ("weight", error::WEIGHT),
-    ]
-    .into_iter()
-    .map(|(k, b)| (k.to_owned(), reply::Bound::of(b)))
-    .collect()
+/// The words of every question, and of what else is asked by words.
+fn words() -> BTreeMap<String, Vec<String>> {
+    let asked = WORD_QUESTIONS.iter().chain(&["attribute", "bothers", "family", "gauge_class"]);
+    let words = |name| allowed::words(name).into_iter().map(str::to_owned).collect();
+    asked.map(|name| ((*name).to_owned(), words(name))).collect()
 }
