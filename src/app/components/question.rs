@@ -1,6 +1,8 @@
 //! A question of the fitting: the fields that answer it, bound to the state of the page.
 
 use protocol::request::Today;
+use strings::construction::Family;
+use strings::fit::answers::GaugeClass;
 use strings::fit::desirability;
 use strings::material;
 use yew::prelude::*;
@@ -11,7 +13,7 @@ use crate::fields::{self, Flag, Number, Wish, Word};
 use crate::hooks::{Store, use_store};
 use crate::platform::{field, pointer};
 use crate::state::{Action, FieldError, StringAction};
-use crate::words::questions::{self, BOTHERS, FAMILIES, GAUGE_CLASSES, Question, Text};
+use crate::words::questions::{self, BOTHERS, Question, Text};
 use crate::words::{naming, say};
 
 /// What a question is made of.
@@ -173,7 +175,7 @@ fn flags_field(store: &Store, flags: &'static [Flag]) -> Html {
     };
     let dispatcher = store.dispatcher();
     let on_tick = Callback::from(move |(key, yes): (&'static str, bool)| {
-        if let Some(flag) = Flag::ALL.into_iter().find(|flag| flag.key() == key) {
+        if let Some(flag) = Flag::parse(key) {
             dispatcher.dispatch(Action::Tick(flag, yes));
         }
     });
@@ -264,8 +266,9 @@ fn one_string(store: &Store, errors: &[FieldError], i: usize, tuned: &'static st
         .filter(|m| m.outer)
         .map(|m| (m.key, naming::metal(m.key)))
         .collect();
-    let families = FAMILIES.map(|key| (key, questions::family_label(key)));
-    let gauges = GAUGE_CLASSES.map(|key| (key, questions::gauge_label(key)));
+    let families = Family::ALL.map(Family::key).map(|key| (key, questions::family_label(key)));
+    let gauges: Vec<_> =
+        GaugeClass::KEYS.iter().map(|key| (*key, questions::gauge_label(key))).collect();
     let unknown_word = say!("unknown");
     let now_on_it = html! {
         <>

@@ -161,8 +161,7 @@ fn change(point: &TurningPointTold, answers: &Answers, depth: Depth) -> String {
         }
         (None, _, AnswerValue::Number(days)) => say!("turn-days", days = units::days(*days)),
         (None, _, AnswerValue::Flag(yes)) => {
-            let flag = if point.answer == "hand_pain" { Flag::HandPain } else { Flag::AcidSweat };
-            let fact = questions::flag_label(flag);
+            let fact = Flag::parse(&point.answer).map_or("", questions::flag_label);
             if *yes { say!("turn-so", fact = fact) } else { say!("turn-not-so", fact = fact) }
         }
         (None, from, AnswerValue::Word(to)) => word_change(&point.answer, from, to, answers),
@@ -222,15 +221,7 @@ fn weight(key: &str, from: f64, to: f64, holds: Option<&AnswerValue>, depth: Dep
 }
 
 fn word_change(answer: &str, from: &AnswerValue, to: &str, answers: &Answers) -> String {
-    let asked = match answer {
-        "room" => Word::Room,
-        "level" => Word::Level,
-        "budget" => Word::Budget,
-        "music" => Word::Music,
-        "pegs" => Word::Pegs,
-        "tuners" => Word::Tuners,
-        _ => Word::WhoTunes,
-    };
+    let Some(asked) = Word::parse(answer) else { return answer.to_owned() };
     let choices = questions::choices(asked, answers);
     let label = |key: &str| {
         let choice = choices.iter().find(|choice| choice.key == key);
