@@ -19,9 +19,9 @@ pub(crate) struct Figure {
 }
 
 impl Figure {
-    /// Reads a number: digits, perhaps a point, perhaps a sign.
+    /// Reads a number: digits, perhaps a point or a German comma, perhaps a sign.
     pub(crate) fn read(text: &str) -> Option<Self> {
-        let text = text.replace('−', "-");
+        let text = text.replace('−', "-").replace(',', ".");
         let places = text.split_once('.').map_or(0, |(_, after)| after.len());
         let noughts = if places > 0 { 0 } else { text.len() - text.trim_end_matches('0').len() };
         Some(Self {

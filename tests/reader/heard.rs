@@ -1,12 +1,11 @@
-//! A phrase that was heard, the reply that it must agree with, and the ways in which it may.
+//! What was said, the reply with which it must agree, and the ways in which it may.
 
 use serde_json::Value;
 
 use crate::figure::{Figure, KILOGRAM_N, POUND_N, THOU_M};
+use crate::marks::{Part, Said, all, flat, sole};
 use crate::text::Place;
-use crate::vocabulary::{
-    ALIKE, DECIDED_BY, FAMILIES, LIKELY, Ladder, MATERIALS, PROPERTIES, Property, SURE, WISHES,
-};
+use crate::words::{ALIKE, DECIDED_BY, LIKELY, Ladder, PROPERTIES, Property, SURE};
 
 /// An objection, or none.
 pub(crate) type Agrees = Result<(), String>;
@@ -20,8 +19,6 @@ pub(crate) struct Tally {
     pub(crate) comparatives: usize,
     /// Other words on a scale: likely, much steeper, in the middle of what is usual.
     pub(crate) words: usize,
-    /// Sentences that say the same to everybody.
-    pub(crate) fixed: usize,
 }
 
 impl Tally {
@@ -29,7 +26,6 @@ impl Tally {
         self.figures += other.figures;
         self.comparatives += other.comparatives;
         self.words += other.words;
-        self.fixed += other.fixed;
     }
 }
 
@@ -49,53 +45,62 @@ impl Number {
     }
 }
 
-/// A phrase in its place.
+/// A message in its place, and what was said before it.
+#[derive(Debug, Default)]
 pub(crate) struct Heard<'a> {
     /// The reply.
-    pub(crate) reply: &'a Value,
+    pub(crate) reply: Option<&'a Value>,
     /// Where it stands.
-    pub(crate) place: &'a Place,
+    pub(crate) place: Place,
     /// The string it is about, if it is about one of a set.
-    pub(crate) string: Option<&'a Value>,
-    /// What that string is called.
-    pub(crate) name: String,
-    /// The line before it.
-    pub(crate) before: &'a str,
-    /// What stood in the holes of the phrase.
-    pub(crate) holes: Vec<String>,
+    pub(crate) at: Option<usize>,
+    /// The string that was named last.
+    pub(crate) whose: Option<usize>,
+    /// The side of a pair that was named last.
+    pub(crate) side: &'static str,
+    /// The partial that was numbered last.
+    pub(crate) partial: Option<&'a Value>,
     /// It is told as a cost.
     pub(crate) cost: bool,
-    /// What it is said to rest on.
-    pub(crate) rests: Option<&'static str>,
-    pub(crate) tally: &'a mut Tally,
+    /// The reason that was told last.
+    pub(crate) reason: Option<&'a Value>,
+    /// Every reason and cost that a card told: of which string, whether as a cost, and of which wish.
+    pub(crate) told: Vec<(usize, bool, &'a str)>,
+    /// The complaint and the cause that were told last.
+    pub(crate) finding: Option<&'a Value>,
+    pub(crate) cause: Option<&'a Value>,
+    /// The wish that was named last.
+    pub(crate) wish: &'a str,
+    /// The message, and as the words that it is.
+    pub(crate) said: Option<&'a Said>,
+    pub(crate) words: &'a [Part],
+    /// Places and choices of messages that have been read.
+    pub(crate) read: Vec<(*const Said, &'static str)>,
+    pub(crate) tally: Tally,
+}
+
+/// What a text that has no value is compared with.
+static NOTHING: Value = Value::Null;
+
+pub(crate) fn holds(fits: bool) -> Agrees {
+    if fits { Ok(()) } else { Err("it is not so in the reply".to_owned()) }
+}
+
+/// Whether what is said is what the reply has.
+pub(crate) fn same(said: &str, known: &str) -> Agrees {
+    if said == known { Ok(()) } else { Err(format!("“{said}” is not “{known}”")) }
 }
 
 pub(crate) fn property(key: &str) -> &'static Property {
-    PROPERTIES
-        .iter()
-        .find(|p| p.key == key)
-        .unwrap_or_else(|| panic!("the reader does not know {key}"))
+    let known = PROPERTIES.iter().find(|p| p.key == key);
+    known.unwrap_or_else(|| panic!("the reader does not know {key}"))
 }
 
-pub(crate) fn named(name: &str) -> Option<&'static Property> {
-    PROPERTIES.iter().find(|p| p.name == name)
-}
-
-/// What a key is called in one of the tables; the key itself where it is its own name.
-pub(crate) fn called<'a>(table: &[(&'a str, &'a str)], key: &'a str) -> &'a str {
-    table.iter().find(|(k, _)| *k == key).map_or(key, |(_, name)| name)
-}
-
-pub(crate) fn family(key: &str) -> &str {
-    called(&FAMILIES, key)
-}
-
-pub(crate) fn material(key: &str) -> &str {
-    called(&MATERIALS, key)
-}
-
-pub(crate) fn wish(key: &str) -> &str {
-    called(&WISHES, key)
+/// The property of which words are the name.
+pub(crate) fn named(words: &[Part]) -> Result<&'static Property, String> {
+    let key = sole(words).and_then(|said| said.id.strip_prefix("property-"));
+    let known = key.and_then(|key| PROPERTIES.iter().find(|p| p.key == key));
+    known.ok_or_else(|| format!("{} is no property", flat(words)))
 }
 
 pub(crate) fn number(report: &Value, key: &str) -> Result<Number, String> {
@@ -120,177 +125,281 @@ pub(crate) fn text(value: &Value) -> &str {
     value.as_str().unwrap_or_default()
 }
 
-/// Whether a whole number of the reply is printed so.
-pub(crate) fn counts(value: &Value, printed: &str) -> bool {
-    value.as_u64().is_some_and(|n| printed.parse() == Ok(n))
-}
-
 pub(crate) fn list(value: &Value) -> &[Value] {
     value.as_array().map_or(&[], Vec::as_slice)
 }
 
+/// The entry of a list that has this key.
+pub(crate) fn entry<'a>(of: &'a Value, name: &str, key: &str) -> Result<&'a Value, String> {
+    let found = list(of).iter().find(|one| one[name] == key);
+    found.ok_or_else(|| format!("the reply has no {key}"))
+}
+
+/// A figure, or what is wrong with it.
+pub(crate) fn read(words: &[Part]) -> Result<Figure, String> {
+    let printed = flat(words);
+    Figure::read(&printed).ok_or_else(|| format!("“{printed}” is no figure"))
+}
+
+/// Words without the unit that must stand behind them.
+fn unit_off(said: &str, unit: &str) -> Result<Vec<Part>, String> {
+    let bare = if unit.is_empty() { Some(said) } else { said.strip_suffix(unit) };
+    let bare = bare.ok_or_else(|| format!("“{said}” is not in {unit}"))?;
+    Ok(vec![Part::Text(bare.trim_end().to_owned())])
+}
+
 /// The word of a ladder for a number.
 pub(crate) fn rung(ladder: Ladder, number: f64) -> &'static str {
-    ladder
-        .iter()
-        .find(|(from, _)| number >= *from)
-        .map_or(ladder[ladder.len() - 1].1, |(_, word)| word)
+    let found = ladder.iter().find(|(from, _)| number >= *from);
+    found.map_or(ladder[ladder.len() - 1].1, |(_, word)| word)
 }
 
-/// The strings of a set by their letters: where two share one, the higher and the lower.
-pub(crate) fn names(set: &Value) -> Vec<String> {
-    let letters: Vec<String> = list(&set["strings"])
-        .iter()
-        .map(|s| {
-            let note = text(&s["note"]);
-            let end = note.find(|c: char| c == '-' || c.is_ascii_digit()).unwrap_or(note.len());
-            note[..end].replace('#', "♯").replace('b', "♭")
-        })
-        .collect();
-    (0..letters.len())
-        .map(|i| {
-            let above = letters[..i].contains(&letters[i]);
-            let below = letters[i + 1..].contains(&letters[i]);
-            let which =
-                ["", "high ", "low ", "middle "][usize::from(below) + 2 * usize::from(above)];
-            format!("{which}{}", letters[i])
-        })
-        .collect()
-}
-
-pub(crate) fn capital(words: &str) -> String {
-    let mut letters = words.chars();
-    letters.next().map(|c| c.to_uppercase().chain(letters).collect()).unwrap_or_default()
-}
-
-pub(crate) fn small(words: &str) -> String {
-    let mut letters = words.chars();
-    letters.next().map(|c| c.to_lowercase().chain(letters).collect()).unwrap_or_default()
+/// The name of a note's message, and its octave.
+fn note(of: &Value) -> (String, &str) {
+    let note = text(of);
+    let end = note.find(|c: char| c == '-' || c.is_ascii_digit()).unwrap_or(note.len());
+    let letter = note[..end].replace('#', "-sharp").replace('b', "-flat");
+    (format!("note-{letter}"), &note[end..])
 }
 
 impl<'a> Heard<'a> {
+    pub(crate) fn reply(&self) -> &'a Value {
+        self.reply.unwrap_or(&NOTHING)
+    }
+
     pub(crate) fn set(&self) -> &'a Value {
-        &self.reply["set"]
+        &self.reply()["set"]
     }
 
     pub(crate) fn problem(&self) -> &'a Value {
-        &self.reply["problem"]
+        &self.reply()["problem"]
     }
 
-    pub(crate) fn of_string(&self) -> Result<&'a Value, String> {
-        self.string.ok_or_else(|| "of which string?".to_owned())
+    pub(crate) fn plan(&self) -> &'a Value {
+        &self.set()["plan"]
+    }
+
+    pub(crate) fn sure(&self) -> &'a Value {
+        &self.reply()["certainty"]
+    }
+
+    pub(crate) fn strings(&self) -> &'a [Value] {
+        list(&self.set()["strings"])
+    }
+
+    pub(crate) fn string(&self) -> Result<&'a Value, String> {
+        let string = self.at.and_then(|i| self.strings().get(i));
+        string.ok_or_else(|| "of which string?".to_owned())
     }
 
     pub(crate) fn report(&self) -> Result<&'a Value, String> {
-        Ok(&self.of_string()?["report"])
+        Ok(&self.string()?["report"])
     }
 
     pub(crate) fn number(&self, key: &str) -> Result<Number, String> {
         number(self.report()?, key)
     }
 
-    pub(crate) fn hole(&self, i: usize) -> &str {
-        &self.holes[i]
+    /// The reports of the chosen strings, or those of the second set: where it has none of its own, the chosen ones.
+    pub(crate) fn reports(&self, second: bool) -> Vec<&'a Value> {
+        let own = list(&self.set()["runner_up"]["strings"]);
+        let report = |(i, string): (usize, &'a Value)| match own.get(i) {
+            Some(other) if second && !other.is_null() => other,
+            _ => &string["report"],
+        };
+        self.strings().iter().enumerate().map(report).collect()
     }
 
-    pub(crate) fn figure(&self, i: usize) -> Result<Figure, String> {
-        read(self.hole(i))
+    /// The end of the message's name after what it shares with others.
+    pub(crate) fn tail(&self, of: &str) -> &'a str {
+        self.said.map_or("", |said| said.id.strip_prefix(of).unwrap_or(said.id))
     }
 
-    /// The figure in a hole is this value rounded to its digits.
-    pub(crate) fn is(&mut self, i: usize, value: f64) -> Agrees {
-        let printed = self.hole(i).to_owned();
-        self.reads(&printed, value)
-    }
-
-    /// The same for a figure that stands in no hole.
-    pub(crate) fn reads(&mut self, printed: &str, value: f64) -> Agrees {
-        self.tally.figures += 1;
-        if read(printed)?.is(value) { Ok(()) } else { Err(format!("{printed} is not {value}")) }
-    }
-
-    pub(crate) fn is_number(&mut self, i: usize, value: Result<f64, String>) -> Agrees {
-        self.is(i, value?)
-    }
-
-    /// The range in a hole, `5 to 7` or one figure where its ends are printed alike, is this one.
-    pub(crate) fn spans(&mut self, i: usize, low: f64, high: f64) -> Agrees {
-        let printed = self.hole(i).to_owned();
-        self.range(&printed, low, high, 0.0)
-    }
-
-    /// The same for a range in no hole, with the half range that decides its digits.
-    pub(crate) fn range(&mut self, printed: &str, low: f64, high: f64, half: f64) -> Agrees {
-        let (a, b) = printed.split_once(" to ").unwrap_or((printed, printed));
-        self.tally.figures += 2;
-        if low > 1e-9 && read(a)?.printed() < 1e-9 {
-            return Err(format!("{printed} begins at nought, the reply at {low}"));
+    /// Takes a place or a choice of the message for read.
+    pub(crate) fn skip(&mut self, name: &'static str) {
+        if let Some(said) = self.said {
+            self.read.push((said, name));
         }
-        if read(a)?.is_of(low, half) && read(b)?.is_of(high, half) {
+    }
+
+    /// Checks a message, which must have nothing in it that the check does not read.
+    pub(crate) fn of(&mut self, told: &'a Said, check: impl FnOnce(&mut Self) -> Agrees) -> Agrees {
+        let outer = self.said.replace(told);
+        let agrees = check(self);
+        self.said = outer;
+        agrees?;
+        let id = told.id;
+        for part in &told.parts {
+            if let Part::Place(name, _) | Part::Choice(name, _) = part
+                && !self.read.contains(&(told, *name))
+            {
+                return Err(format!("nobody reads the {name} of {id}"));
+            }
+        }
+        Ok(())
+    }
+
+    /// What stands in a place of the message.
+    pub(crate) fn arg(&mut self, name: &'static str) -> Result<&'a [Part], String> {
+        self.skip(name);
+        let said = self.said.ok_or("nothing was said")?;
+        said.place(name).ok_or_else(|| format!("{} does not say its {name}", said.id))
+    }
+
+    /// The key by which the message chose its words, or that of the message in a place.
+    pub(crate) fn key(&mut self, name: &'static str) -> Result<String, String> {
+        if let Some(key) = self.said.and_then(|said| said.choice(name)) {
+            self.skip(name);
+            return Ok(key.to_owned());
+        }
+        let words = self.arg(name)?;
+        Ok(sole(words).map_or_else(|| flat(words), |said| said.id.to_owned()))
+    }
+
+    /// A key, said as a message of a family of messages or by a choice, is that of the reply.
+    pub(crate) fn is_key(&mut self, name: &'static str, of: &str, known: &Value) -> Agrees {
+        let key = self.key(name)?;
+        let bare = key.strip_prefix(of).unwrap_or(&key).trim_end_matches(".listed");
+        same(bare, text(known))
+    }
+
+    /// The figure in a place is this value rounded to its digits.
+    pub(crate) fn figure(&mut self, name: &'static str, value: f64) -> Agrees {
+        let words = self.arg(name)?;
+        self.reads(words, value)
+    }
+
+    /// The same for a figure in no place.
+    pub(crate) fn reads(&mut self, words: &[Part], value: f64) -> Agrees {
+        self.tally.figures += 1;
+        if read(words)?.is(value) { Ok(()) } else { Err(format!("{} is not {value}", flat(words))) }
+    }
+
+    /// The figure in a place, with its unit, is this value rounded to its digits.
+    pub(crate) fn amount(&mut self, name: &'static str, value: f64, unit: &str) -> Agrees {
+        let words = self.arg(name)?;
+        self.in_unit(words, value, unit)
+    }
+
+    pub(crate) fn in_unit(&mut self, words: &[Part], value: f64, unit: &str) -> Agrees {
+        self.reads(&unit_off(&flat(words), unit)?, value)
+    }
+
+    /// A range, or one figure where its ends are printed alike, is this one; half of it decides its digits.
+    pub(crate) fn range(
+        &mut self,
+        words: &[Part],
+        unit: &str,
+        low: f64,
+        high: f64,
+        half: f64,
+    ) -> Agrees {
+        let bare = unit_off(&flat(words), unit)?;
+        let ends = match all(words).first() {
+            Some(said) if flat(&bare) == "{range-of}" => (said.place("low"), said.place("high")),
+            _ => (Some(&bare[..]), Some(&bare[..])),
+        };
+        let (Some(a), Some(b)) = ends else { return Err("a range without its ends".to_owned()) };
+        let (a, b) = (read(a)?, read(b)?);
+        self.tally.figures += 2;
+        let nought = low > 1e-9 && a.printed() < 1e-9;
+        if !nought && a.is_of(low, half) && b.is_of(high, half) {
             Ok(())
         } else {
-            Err(format!("{printed} is not {low} to {high}"))
+            Err(format!("{a:?} to {b:?} is not {low} to {high}"))
         }
     }
 
-    /// Three figures from a hole on are a force in newtons, kilograms and pounds.
-    pub(crate) fn force(&mut self, i: usize, newtons: f64) -> Agrees {
-        self.is(i, newtons)?;
-        self.is(i + 1, newtons / KILOGRAM_N)?;
-        self.is(i + 2, newtons / POUND_N)
+    pub(crate) fn spans(
+        &mut self,
+        name: &'static str,
+        unit: &str,
+        ends: &Value,
+        factor: f64,
+    ) -> Agrees {
+        let words = self.arg(name)?;
+        let end = |i: usize| real(&ends[i]).map(|x| x * factor);
+        self.range(words, unit, end(0)?, end(1)?, 0.0)
     }
 
-    /// Two figures from a hole on are a length in millimetres and in thousandths of an inch.
-    pub(crate) fn gauge(&mut self, i: usize, metres: f64) -> Agrees {
-        self.is(i, metres * 1e3)?;
-        self.is(i + 1, metres / THOU_M)
+    /// A force in newtons, kilograms and pounds, or a range of them.
+    pub(crate) fn force(&mut self, words: &[Part], low: f64, high: f64) -> Agrees {
+        let said = sole(words).filter(|said| said.id == "force").ok_or("is it a force?")?;
+        let units =
+            [("own", "N", 1.0), ("one", "{unit-kg}", KILOGRAM_N), ("other", "{unit-lb}", POUND_N)];
+        for (name, unit, newtons) in units {
+            let words = said.place(name).ok_or("a force in three units")?;
+            self.range(words, unit, low / newtons, high / newtons, 0.0)?;
+        }
+        Ok(())
     }
 
-    /// A text is a value with its unit, or what it is unknown within; then perhaps its range.
-    pub(crate) fn value(&mut self, said: &str, n: &Number) -> Agrees {
-        let said = said.trim_end_matches('.');
-        if let Some(range) = said.strip_prefix("unknown within ") {
-            if !n.unknown {
-                return Err(format!("{said}: the reply knows it"));
+    pub(crate) fn pulls(&mut self, name: &'static str, newtons: f64) -> Agrees {
+        let words = self.arg(name)?;
+        self.force(words, newtons, newtons)
+    }
+
+    /// A length in millimetres and in thousandths of an inch.
+    pub(crate) fn gauge(&mut self, words: &[Part], metres: f64) -> Agrees {
+        let said = sole(words).filter(|said| said.id == "gauge-mm").ok_or("is it a gauge?")?;
+        let (mm, inch) = (said.place("mm"), said.place("inch"));
+        self.in_unit(mm.ok_or("no millimetres")?, metres * 1e3, "mm")?;
+        self.in_unit(inch.ok_or("no inches")?, metres / THOU_M, "{unit-thousandths}")
+    }
+
+    /// The string's gauge.
+    pub(crate) fn thick(&mut self, words: &[Part]) -> Agrees {
+        let gauge = self.number("outer_diameter_m")?.value;
+        self.gauge(words, gauge / property("outer_diameter_m").factor)
+    }
+
+    /// A value with its unit, or what it is unknown within; then perhaps its range.
+    pub(crate) fn value(&mut self, words: &[Part], n: &Number) -> Agrees {
+        let told = sole(words);
+        match told.map(|said| (said.id, said)) {
+            Some(("unknown-within", said)) => {
+                holds(n.unknown)?;
+                self.range(said.place("range").unwrap_or_default(), n.unit, n.low, n.high, n.half())
             }
-            return self.range(unit_off(range, n.unit)?, n.low, n.high, n.half());
-        }
-        if n.unknown {
-            return Err(format!("{said}: the reply calls it unknown"));
-        }
-        let (value, range) =
-            said.split_once(", within ").map_or((said, None), |(v, r)| (v, Some(r)));
-        let value = unit_off(value, n.unit)?;
-        self.tally.figures += 1;
-        if !read(value)?.is_of(n.value, n.half()) {
-            return Err(format!("{value} is not {}", n.value));
-        }
-        match range {
-            Some(range) => self.range(unit_off(range, n.unit)?, n.low, n.high, n.half()),
-            None => Ok(()),
+            Some(("value-within", said)) => {
+                self.value(said.place("value").unwrap_or_default(), n)?;
+                let range = said.place("range").unwrap_or_default();
+                let unit = if flat(range).ends_with(n.unit) { n.unit } else { "" };
+                self.range(range, unit, n.low, n.high, n.half())
+            }
+            _ if n.unknown => Err(format!("{}: the reply calls it unknown", flat(words))),
+            _ => {
+                self.tally.figures += 1;
+                let bare = unit_off(&flat(words), n.unit)?;
+                let fits = read(&bare)?.is_of(n.value, n.half());
+                if fits { Ok(()) } else { Err(format!("{} is not {}", flat(&bare), n.value)) }
+            }
         }
     }
 
-    /// A text is a property of a report with its unit.
-    pub(crate) fn property(&mut self, said: &str, report: &Value, key: &str) -> Agrees {
-        self.value(said, &number(report, key)?)
+    /// A place holds a number of the string's report.
+    pub(crate) fn says(&mut self, name: &'static str, key: &str) -> Agrees {
+        let n = self.number(key)?;
+        let words = self.arg(name)?;
+        self.value(words, &n)
     }
 
     /// Days as one says them.
-    pub(crate) fn days(&mut self, said: &str, days: f64) -> Agrees {
-        self.tally.figures += 1;
-        let fits = match said {
-            "less than a day" => days < 0.75,
-            "a day" => (0.75..1.5).contains(&days),
-            _ => days >= 1.5 && read(unit_off(said, "days")?)?.is(days),
-        };
-        if fits { Ok(()) } else { Err(format!("{said} is not {days} days")) }
+    pub(crate) fn days(&mut self, words: &[Part], days: f64) -> Agrees {
+        match flat(words).as_str() {
+            "{days-less}" => holds(days < 0.75),
+            "{days-one}" => holds((0.75..1.5).contains(&days)),
+            _ if days < 1.5 => Err(format!("{} is not {days} days", flat(words))),
+            _ => self.in_unit(words, days, "{unit-days}"),
+        }
     }
 
     /// Whole days that are enough: rounded up, and at least one.
-    pub(crate) fn enough_days(&mut self, said: &str, days: f64) -> Agrees {
+    pub(crate) fn enough_days(&mut self, words: &[Part], days: f64) -> Agrees {
+        let said = flat(words);
+        let one = said == "{days-safe}";
+        let printed = if one { 1.0 } else { read(&unit_off(&said, "{unit-days}")?)?.printed() };
         self.tally.figures += 1;
-        let printed = if said == "1 day" { 1.0 } else { read(unit_off(said, "days")?)?.printed() };
         let fits = printed >= days - 1e-9 && (printed < days + 1.0 || printed <= 1.0);
         if fits {
             Ok(())
@@ -311,172 +420,122 @@ impl<'a> Heard<'a> {
         }
     }
 
-    pub(crate) fn likely(&mut self, said: &str, chance: f64) -> Agrees {
+    /// The word in a place is that of a chance.
+    pub(crate) fn likely(&mut self, words: &[Part], chance: f64) -> Agrees {
+        let said = sole(words).map_or("", |said| said.id);
         self.on(LIKELY, said, chance)
     }
 
     /// A word tells how the first of two compares: more, less, or alike.
-    pub(crate) fn word(&mut self, said: &str, comparison: &Value, key: &str) -> Agrees {
-        let Property { more, less, .. } = property(key);
+    pub(crate) fn word(&mut self, words: &[Part], comparison: &Value, key: &str) -> Agrees {
         self.tally.comparatives += 1;
+        let said = sole(words).map_or("", |said| said.id);
         let (this, other) = (real(&comparison["this"])?, real(&comparison["other"])?);
         let (above, below) =
             (real(&comparison["chance_above"])?, real(&comparison["chance_below"])?);
-        let fits = if said == *more {
-            comparison["verdict"] == "above" && this > other && above >= SURE - 1e-9
-        } else if said == *less {
-            comparison["verdict"] == "below" && this < other && below >= SURE - 1e-9
-        } else if said == ALIKE {
-            above < SURE && below < SURE
-        } else {
-            return Err(format!("“{said}” is no word for {key}"));
+        let sure = SURE - 1e-9;
+        let fits = match direction(said, key)? {
+            Some(true) => comparison["verdict"] == "above" && this > other && above >= sure,
+            Some(false) => comparison["verdict"] == "below" && this < other && below >= sure,
+            None => above < SURE && below < SURE,
         };
-        if fits {
-            Ok(())
-        } else {
-            Err(format!("“{said}”, but of {key} the reply says {comparison}"))
-        }
+        if fits { Ok(()) } else { Err(format!("“{said}”, but the reply says {comparison}")) }
     }
 
     /// The reasons or costs of the string.
     pub(crate) fn weighed(&self) -> Result<&'a [Value], String> {
-        Ok(list(&self.of_string()?[if self.cost { "costs" } else { "reasons" }]))
+        Ok(list(&self.string()?[if self.cost { "costs" } else { "reasons" }]))
     }
 
-    /// The one of them that is about a wish.
-    pub(crate) fn reason(&self, wish: &str) -> Result<&'a Value, String> {
-        self.weighed()?
-            .iter()
-            .find(|r| r["attribute"] == wish)
-            .ok_or_else(|| format!("the reply weighs no {wish} here"))
-    }
-
-    /// A reason that compares: the word in its hole, the two figures in theirs, what it rests on.
-    pub(crate) fn compares(
-        &mut self,
-        wish: &str,
-        key: &str,
-        word: usize,
-        this: usize,
-        other: usize,
-    ) -> Agrees {
-        let comparison = &self.compared(wish, key, word)?["comparison"];
-        let factor = property(key).factor;
-        self.is(this, real(&comparison["this"])? * factor)?;
-        self.is(other, real(&comparison["other"])? * factor)
-    }
-
-    /// A reason that compares, by its word and what it rests on; its figures are left to the caller.
-    pub(crate) fn compared(
-        &mut self,
-        wish: &str,
-        key: &str,
-        word: usize,
-    ) -> Result<&'a Value, String> {
-        let reason = self.reason(wish)?;
-        let comparison = &reason["comparison"];
-        if comparison["property"] != key {
-            return Err(format!("{wish} rests on {}", comparison["property"]));
-        }
-        self.word(&small(self.hole(word)), comparison, key)?;
-        self.better(reason, !self.cost)?;
-        self.computed(comparison)?;
+    /// The one of them that is about a wish. What it is said to rest on follows it.
+    pub(crate) fn reason(&mut self, wish: &str) -> Result<&'a Value, String> {
+        let reason = self.weighed()?.iter().find(|r| r["attribute"] == wish);
+        let reason = reason.ok_or_else(|| format!("the reply weighs no {wish} here"))?;
+        self.tell(reason);
         Ok(reason)
     }
 
-    /// What a comparison is said to rest on, where that is said: how likely the draws make it.
-    pub(crate) fn computed(&mut self, comparison: &Value) -> Agrees {
-        let chance = real(&comparison["chance_above"])?.max(real(&comparison["chance_below"])?);
-        if let Some(rests) = self.rests {
-            match rests.strip_prefix("computed, ") {
-                Some(said) => self.likely(said, chance)?,
-                None => return Err(format!("it is computed, not {rests}")),
+    /// A reason is told: what follows is about it.
+    pub(crate) fn tell(&mut self, reason: &'a Value) {
+        self.reason = Some(reason);
+        if let Some(at) = self.at.filter(|_| self.place.within("case")) {
+            let told = (at, self.cost, text(&reason["attribute"]));
+            if !self.told.contains(&told) {
+                self.told.push(told);
             }
         }
-        Ok(())
     }
 
-    /// A judgement: worth more to this string, or to its rival.
-    pub(crate) fn judges(&mut self, wish: &str, better: bool) -> Result<&'a Value, String> {
-        let reason = self.reason(wish)?;
-        self.tally.comparatives += 1;
-        self.better(reason, better)?;
-        if reason["judged"] != true || self.rests.is_some_and(|rests| rests != "judgement") {
-            return Err("is it a judgement?".to_owned());
-        }
-        Ok(reason)
-    }
-
+    /// Worth more to this string, or to its rival.
     pub(crate) fn better(&self, reason: &Value, better: bool) -> Agrees {
         let (worth, rival) = (real(&reason["worth"])?, real(&reason["rival_worth"])?);
-        if (worth > rival) == better && (worth < rival) != better {
-            Ok(())
-        } else {
-            Err(format!("worth {worth} against {rival}"))
-        }
+        let fits = (worth > rival) == better && (worth < rival) != better;
+        if fits { Ok(()) } else { Err(format!("worth {worth} against {rival}")) }
     }
 
-    /// Nearer to what is wanted, or further from it.
-    pub(crate) fn wanted(&mut self, wish: &str, hole: usize) -> Agrees {
-        let reason = self.reason(wish)?;
-        self.tally.comparatives += 1;
-        match self.hole(hole) {
-            "nearer to" => self.better(reason, true),
-            "further from" => self.better(reason, false),
-            other => Err(format!("{other} what is wanted?")),
+    /// The string that words name: its letter, and where two share one, which of them it is.
+    pub(crate) fn name(&self, words: &[Part]) -> Result<usize, String> {
+        let strange = || format!("which string is {}?", flat(words));
+        let mut said = sole(words).ok_or_else(strange)?;
+        if let "the-string" | "a-letter" = said.id {
+            let inside = said.place("name").or(said.place("letter"));
+            said = sole(inside.unwrap_or_default()).ok_or_else(strange)?;
         }
-    }
-
-    /// How the first of two compares in a property, on the compare page: by paired draws where there are any, else by the ranges.
-    pub(crate) fn verdict(&mut self, said: &str, key: &str) -> Agrees {
-        let (one, other) = (number(&self.reply["this"], key)?, number(&self.reply["other"], key)?);
-        let apart = one.low > other.high || other.low > one.high;
-        let unknown = one.unknown || other.unknown;
-        let same = (one.value - other.value).abs() <= 1e-9 * one.value.abs().max(other.value.abs());
-        let by = called(&DECIDED_BY, key);
-        let drawn = list(&self.reply["comparisons"]).iter().find(|c| c["property"] == by);
-        let checked =
-            |fits: bool| if fits { Ok(()) } else { Err(format!("{key}: {one:?} and {other:?}")) };
-        match said {
-            "cannot be told: it is unknown" => return checked(unknown && !apart),
-            "the same" => return checked(drawn.is_none() && same),
-            "the ranges overlap" => return checked(drawn.is_none() && !apart && !unknown),
-            _ if unknown && !apart => return Err(format!("“{said}” of the unknown {key}")),
-            _ => {}
-        }
-        let Some(comparison) = drawn else {
-            self.tally.comparatives += 1;
-            let Property { more, less, .. } = property(key);
-            let fits =
-                (said == *more && one.low > other.high) || (said == *less && one.high < other.low);
-            return checked(fits);
+        let notes: Vec<_> = self.strings().iter().map(|s| note(&s["note"])).collect();
+        let of = |letter: &str| -> Vec<usize> {
+            (0..notes.len()).filter(|i| notes[*i].0 == letter).collect()
         };
-        let bare = ["very likely ", "likely ", "a close call "]
-            .iter()
-            .find_map(|scale| Some((scale.trim_end(), said.strip_prefix(scale)?)));
-        match bare {
-            None if said == ALIKE => self.word(said, comparison, key),
-            None => Err(format!("“{said}”: how likely?")),
-            Some((scale, word)) => {
-                self.word(word, comparison, key)?;
-                let chance =
-                    real(&comparison["chance_above"])?.max(real(&comparison["chance_below"])?);
-                self.likely(scale, chance)
+        if said.id != "note-of-several" {
+            return match of(said.id)[..] {
+                [only] => Ok(only),
+                _ => Err(strange()),
+            };
+        }
+        let letter = said.place("letter").and_then(sole).ok_or_else(strange)?;
+        let among = of(letter.id);
+        holds(among.len() > 1)?;
+        let last = among.len() - 1;
+        let found = match (said.choice("place"), said.place("octave").map(flat)) {
+            (Some("high"), _) => among.first().copied(),
+            (Some("low"), _) => among.last().copied(),
+            (Some(_), _) => among.get(1).copied().filter(|_| last == 2),
+            (_, Some(octave)) => among.into_iter().find(|i| notes[*i].1 == octave),
+            _ => None,
+        };
+        found.ok_or_else(strange)
+    }
+
+    /// Every string that words name, in their order.
+    pub(crate) fn names(&self, words: &[Part]) -> Result<Vec<usize>, String> {
+        let mut told = Vec::new();
+        for part in words {
+            match part {
+                Part::Said(said) if said.id.starts_with("note-") => {
+                    told.push(self.name(std::slice::from_ref(part))?);
+                }
+                Part::Said(Said { parts, .. }) | Part::Place(_, parts) => {
+                    told.extend(self.names(parts)?);
+                }
+                _ => {}
             }
         }
+        Ok(told)
     }
 }
 
-/// A figure, or what is wrong with it.
-pub(crate) fn read(printed: &str) -> Result<Figure, String> {
-    Figure::read(printed).ok_or_else(|| format!("“{printed}” is no figure"))
+/// Whether a message is the word for more of a property; none if it says that two are alike.
+pub(crate) fn direction(said: &str, key: &str) -> Result<Option<bool>, String> {
+    if said == ALIKE {
+        return Ok(None);
+    }
+    match said.strip_prefix("property-").and_then(|said| said.strip_prefix(key)) {
+        Some(".more") => Ok(Some(true)),
+        Some(".less") => Ok(Some(false)),
+        _ => Err(format!("{said} is no word for {key}")),
+    }
 }
 
-fn unit_off<'t>(said: &'t str, unit: &str) -> Result<&'t str, String> {
-    if unit.is_empty() {
-        return Ok(said);
-    }
-    said.strip_suffix(unit)
-        .and_then(|rest| rest.strip_suffix(' '))
-        .ok_or_else(|| format!("“{said}” is not in {unit}"))
+/// The property whose comparison decides how another is called.
+pub(crate) fn decided_by(key: &str) -> &str {
+    DECIDED_BY.iter().find(|(k, _)| *k == key).map_or(key, |(_, by)| by)
 }

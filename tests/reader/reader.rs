@@ -1,257 +1,283 @@
-//! Reads a page against its reply: every sentence that claims something must be known, and must agree.
+//! Reads a page against its reply: every message that claims something must be known, and must agree.
+
+use std::collections::HashMap;
+use std::sync::OnceLock;
 
 use serde_json::Value;
 
-use crate::heard::{Agrees, Heard, Tally, names};
-use crate::phrases::{LINES, OF_FIT, OF_PAIR, Phrase, UNKNOWN};
-use crate::rows::TABLES;
-use crate::sure::OF_SURE;
-use crate::text::{Passage, Says, passages, sentences};
-use crate::verdict::{self, OF_VERDICT};
-use crate::vocabulary::{CLAIMS, FIXED, NO_COMPARATIVES, PICTURES};
+use crate::charts::{self, OF_CHARTS};
+use crate::heard::{Agrees, Heard, Tally, entry, holds, list, real, same, text};
+use crate::marks::{Part, Said, all, flat, plain, sole};
+use crate::rows::{OF_ROWS, TABLES};
+use crate::set::OF_SET;
+use crate::text::{Cell, Passage, Says, passages};
+use crate::verdict::OF_VERDICT;
+use crate::why::{OF_PAIR, OF_REASONS, OF_SURE};
+use crate::words::{PICTURES, SILENT, SILENT_ENDS, SWINGS};
 
-/// What a reason is said to rest on, at its end.
-const RESTS: [&str; 5] = [
-    "computed, very likely",
-    "computed, likely",
-    "computed, a close call",
-    "computed",
-    "judgement",
-];
+/// What must be true of the reply when a message is said.
+pub(crate) type Check = fn(&mut Heard) -> Agrees;
+/// A message, or all whose names begin so, with its check.
+pub(crate) type Claim = (&'static str, Check);
 
 /// What a page says against its reply, and how much of it was compared.
 #[derive(Debug, Default)]
 pub(crate) struct Reading {
     /// What was compared.
     pub(crate) tally: Tally,
-    /// Where text and reply disagree, or the reader does not know the words.
+    /// Where page and reply disagree, or the reader does not know what is said.
     pub(crate) objections: Vec<String>,
 }
 
 /// Reads a page. A printed report is about one string of its set; its number is given then.
 pub(crate) fn read_page(reply: &Value, html: &str, string: Option<usize>) -> Reading {
-    let mut reading = Reading::default();
-    let names = names(&reply["set"]);
     let passages = passages(html);
-    let mut before = "";
-    for passage in &passages {
-        let page = Page { reply, names: &names, string, before };
-        if let Err(objection) = page.agrees(passage, &mut reading.tally) {
-            reading.objections.push(objection);
-        }
-        if let Says::Line(line) = &passage.says {
-            before = line;
+    let mut heard = Heard { reply: Some(reply), ..Heard::default() };
+    let mut objections = Vec::new();
+    for passage in passages.iter().filter(|p| !PICTURES.iter().any(|class| p.place.within(class))) {
+        if let Err(objection) = heard.passage(passage, string) {
+            objections.push(objection);
         }
     }
-    reading
-}
-
-/// A page, as far as it was read.
-struct Page<'a> {
-    reply: &'a Value,
-    names: &'a [String],
-    string: Option<usize>,
-    before: &'a str,
-}
-
-impl Page<'_> {
-    fn agrees(&self, passage: &Passage, tally: &mut Tally) -> Agrees {
-        let place = &passage.place;
-        if PICTURES.iter().any(|picture| place.within(picture)) {
-            return Ok(());
-        }
-        // A row of the sheet is about the string that it names; a card is about its own.
-        let on_sheet = match &passage.says {
-            Says::Row(_, cells) if place.within("sheet") => cells.get(1).and_then(|c| c.first()),
-            _ => None,
-        };
-        let called = on_sheet.or(place.string.as_ref());
-        let string = self.string.or_else(|| self.names.iter().position(|n| Some(n) == called));
-        let mut heard = Heard {
-            reply: self.reply,
-            place,
-            string: string.and_then(|i| self.reply["set"]["strings"].get(i)),
-            name: string.and_then(|i| self.names.get(i).cloned()).unwrap_or_default(),
-            before: self.before,
-            holes: Vec::new(),
-            cost: place.within("against"),
-            rests: None,
-            tally,
-        };
-        match &passage.says {
-            Says::Line(line) => judge_line(&mut heard, line),
-            Says::Row(headings, cells) => row_agrees(&mut heard, headings, cells),
-        }
+    if string.is_none() {
+        objections.extend((0..heard.strings().len()).filter_map(|i| heard.leaves_out(i)));
     }
+    Reading { tally: heard.tally, objections }
 }
 
-fn row_agrees(heard: &mut Heard, headings: &[String], cells: &[Vec<String>]) -> Agrees {
-    let table = headings.join(" | ");
-    let known =
-        TABLES.iter().find(|(pattern, _)| *pattern == table || fit(pattern, &table).is_some());
-    match known {
-        Some((_, check)) if cells.len() > 1 => {
-            // What a cell says in small letters under its first line, or in place of a picture, is running text.
-            for line in cells[0].iter().skip(1).chain(cells[0].iter().filter(|l| is_line(l))) {
-                judge_line(heard, line)?;
-            }
-            check(heard, cells).map_err(|objection| {
-                let said: Vec<String> = cells.iter().map(|cell| cell.join(" / ")).collect();
-                format!("row “{}”: {objection}", said.join(" | "))
-            })
-        }
-        _ => cells.iter().flatten().try_for_each(|line| judge_line(heard, line)),
-    }
-}
+/// Names that say of which string the rest is.
+#[rustfmt::skip]
+const OF_NAMES: &[Claim] = &[
+    ("note-*", a_name),
+    ("the-string", a_name),
+    ("a-letter", a_name),
+    ("property-*", |h| holds(!h.tail("").ends_with(".more") && !h.tail("").ends_with(".less"))),
+    ("swing-*", |h| {
+        let ends = SWINGS.iter().find(|(key, ..)| *key == h.tail("swing-"));
+        let Some((_, from, to)) = ends else { return Ok(()) };
+        h.figure("from", *from)?;
+        h.figure("to", *to)
+    }),
+    // How many filaments a picture shows is not read.
+    ("portrait-part", |h| { h.skip("parts"); Ok(()) }),
+];
 
-fn is_line(line: &str) -> bool {
-    LINES.iter().any(|(phrase, _)| fit(phrase, line).is_some())
-}
-
-/// Judges a line: as a whole, or sentence by sentence.
-pub(crate) fn judge_line(heard: &mut Heard, line: &str) -> Agrees {
-    for (phrase, check) in LINES {
-        if let Some(holes) = fit(phrase, line) {
-            heard.holes = holes;
-            return check(heard).map_err(|objection| format!("“{line}”: {objection}"));
-        }
-    }
-    let mut line = line;
-    if heard.place.within("finding") {
-        line = verdict::likelihood(heard, line)?;
-    }
-    if heard.place.within("case") {
-        for rests in RESTS {
-            if let Some(reason) = line.strip_suffix(rests) {
-                (line, heard.rests) = (reason.trim_end(), Some(rests));
-                break;
-            }
-        }
-    }
-    sentences(line).iter().try_for_each(|sentence| judge(heard, sentence))
-}
-
-/// Judges a sentence by the first phrase that fits it.
-pub(crate) fn judge(heard: &mut Heard, sentence: &str) -> Agrees {
-    if FIXED.contains(&sentence) {
-        heard.tally.fixed += 1;
+fn a_name(h: &mut Heard) -> Agrees {
+    ["name", "letter", "first", "place", "octave"].into_iter().for_each(|place| h.skip(place));
+    if h.strings().is_empty() {
         return Ok(());
     }
-    let phrases: [&[Phrase]; 3] = if heard.reply["reply"] == "compare" {
-        [OF_PAIR, &[], &[]]
-    } else {
-        [OF_VERDICT, OF_SURE, OF_FIT]
-    };
-    for (phrase, check) in phrases.into_iter().flatten() {
-        let Some(holes) = fit(phrase, sentence) else { continue };
-        heard.holes = holes;
-        match check(heard) {
-            Ok(()) => return Ok(()),
-            Err(objection) if objection == UNKNOWN => {}
-            Err(objection) => return Err(format!("“{sentence}”: {objection}")),
-        }
-    }
-    match claim(sentence) {
-        Some(claim) => Err(format!("“{sentence}”: {UNKNOWN}, and “{claim}” claims something")),
-        None => Ok(()),
-    }
+    let named = h.name(h.words)?;
+    h.whose = Some(named);
+    holds(h.at.is_none_or(|at| at == named))
 }
 
-/// What in a sentence claims something: a figure, a comparative, a word on a scale.
-fn claim(sentence: &str) -> Option<String> {
-    if let Some(figure) = sentence.chars().find(char::is_ascii_digit) {
-        return Some(figure.to_string());
-    }
-    let small = sentence.to_lowercase();
-    let word = small.split(|c: char| !c.is_alphabetic()).find(|word| {
-        CLAIMS.contains(word)
-            || (word.len() > 3 && word.ends_with("er") && !NO_COMPARATIVES.contains(word))
+/// Finds the check of a message: its own, or that of the longest beginning that it shares.
+fn check(id: &str) -> Option<Check> {
+    static CHECKS: OnceLock<HashMap<&'static str, Check>> = OnceLock::new();
+    let checks = CHECKS.get_or_init(|| {
+        [OF_SET, OF_CHARTS, OF_REASONS, OF_SURE, OF_PAIR, OF_VERDICT, OF_ROWS, OF_NAMES]
+            .concat()
+            .into_iter()
+            .collect()
     });
-    word.map(str::to_owned).or_else(|| {
-        CLAIMS.iter().find(|c| c.contains(' ') && small.contains(**c)).map(|c| (*c).to_owned())
-    })
+    let shared = |end: usize| checks.get(format!("{}*", &id[..end]).as_str());
+    checks
+        .get(id)
+        .or_else(|| (1..=id.len()).rev().filter(|end| id.is_char_boundary(*end)).find_map(shared))
+        .copied()
 }
 
-/// What stands in the holes of a phrase, if it fits a text.
-pub(crate) fn fit(phrase: &str, text: &str) -> Option<Vec<String>> {
-    // Most phrases differ in their ends already.
-    let tail = phrase.rsplit_once('}').map_or(phrase, |(_, tail)| tail);
-    let mut holes = Vec::new();
-    (text.ends_with(tail) && fill(phrase, text, &mut holes))
-        .then(|| holes.into_iter().rev().map(str::to_owned).collect())
+/// Whether the reader knows a message.
+pub(crate) fn knows(id: &str) -> bool {
+    is_silent(id) || check(id).is_some()
 }
 
-/// Fits a phrase and puts what stands in its holes into a list, the last first.
-fn fill<'t>(phrase: &str, text: &'t str, holes: &mut Vec<&'t str>) -> bool {
-    let Some((literal, hole, rest)) = next_hole(phrase) else { return phrase == text };
-    let Some(after) = text.strip_prefix(literal) else { return false };
-    let mut ends_at = |end: usize| {
-        let fits = end > 0 && fill(rest, &after[end..], holes);
-        if fits {
-            holes.push(&after[..end]);
-        }
-        fits
+/// Whether a message says the same to everybody, apart from other messages in it.
+fn is_silent(id: &str) -> bool {
+    let is = |known: &&str| match known.strip_suffix('*') {
+        Some(begins) => id.starts_with(begins),
+        None => id == *known,
     };
-    let one = figure_end(after);
-    match hole {
-        '#' => one.is_some_and(ends_at),
-        '-' => {
-            let other = |one: usize| {
-                after[one..]
-                    .strip_prefix(" to ")
-                    .and_then(figure_end)
-                    .map(|end| one + " to ".len() + end)
-            };
-            one.and_then(other).is_some_and(&mut ends_at) || one.is_some_and(ends_at)
+    SILENT_ENDS.iter().any(|end| id.ends_with(end)) || SILENT.iter().any(|known| is(&known))
+}
+
+impl<'a> Heard<'a> {
+    fn passage(&mut self, passage: &'a Passage, string: Option<usize>) -> Agrees {
+        self.place = passage.place.clone();
+        let place = &self.place;
+        self.cost = place.within("against");
+        // A name stands in a line of its own beside a portrait.
+        if !place.within("portraits") {
+            self.whose = None;
         }
-        _ => match rest.split('{').next() {
-            None | Some("") if rest.is_empty() => ends_at(after.len()),
-            None | Some("") => after.char_indices().any(|(end, _)| ends_at(end)),
-            Some(next) => after.match_indices(next).any(|(end, _)| ends_at(end)),
-        },
+        self.at = None;
+        self.at = match (&passage.says, &place.string) {
+            (Says::Row(_, cells), _) if place.within("sheet-set") => {
+                Some(self.name(&cells[1].concat())?)
+            }
+            (_, Some(name)) => Some(self.name(name)?),
+            _ => string,
+        };
+        match &passage.says {
+            Says::Line(words) => self.line(words),
+            Says::Row(headings, cells) => self.row(headings, cells),
+        }
+    }
+
+    /// What a card should have told, and did not: every cost, and every reason against another kind.
+    fn leaves_out(&self, i: usize) -> Option<String> {
+        let string = &self.strings()[i];
+        let of = |cost: bool, key: &str| {
+            list(&string[key]).iter().map(move |r| (cost, text(&r["attribute"])))
+        };
+        let reasons = of(false, "reasons").filter(|_| !string["rival"].is_null());
+        let mut all = reasons.chain(of(true, "costs")).filter(|_| string["standing"] == "new");
+        let missed = all.find(|(cost, wish)| !self.told.contains(&(i, *cost, wish)));
+        missed.map(|(cost, wish)| format!("string {i} does not tell its {wish}, cost: {cost}"))
+    }
+
+    fn row(&mut self, headings: &[Vec<Part>], cells: &'a [Cell]) -> Agrees {
+        let table = headings.iter().map(|words| flat(words)).collect::<Vec<_>>().join(" ");
+        let known = TABLES.iter().find(|(heads, _)| {
+            table
+                .strip_prefix(heads)
+                .or_else(|| table.strip_prefix("{group-")?.split_once("} ")?.1.strip_prefix(heads))
+                .is_some()
+        });
+        match known {
+            Some((_, check)) if cells.len() > 1 => check(self, cells).map_err(|why| {
+                let said: Vec<String> = cells.iter().flatten().map(|words| plain(words)).collect();
+                format!("row “{}”: {why}", said.join(" | "))
+            }),
+            _ => cells.iter().flatten().try_for_each(|words| self.line(words)),
+        }
+    }
+
+    /// Judges words message by message; nothing may stand between them but what their place allows.
+    pub(crate) fn line(&mut self, words: &'a [Part]) -> Agrees {
+        let agrees = match self.special(words) {
+            Some(agrees) => agrees,
+            None => words.iter().try_for_each(|part| match part {
+                Part::Said(said) => self.judge(said, std::slice::from_ref(part)),
+                Part::Text(text) if text.chars().any(char::is_alphanumeric) => {
+                    Err(format!("“{text}” is no message"))
+                }
+                _ => Ok(()),
+            }),
+        };
+        agrees.map_err(|why| {
+            if why.starts_with('“') { why } else { format!("“{}”: {why}", plain(words)) }
+        })
+    }
+
+    fn judge(&mut self, said: &'a Said, words: &'a [Part]) -> Agrees {
+        let id = said.id;
+        let quiet = SILENT.contains(&id) || SILENT_ENDS.iter().any(|end| id.ends_with(end));
+        if let Some(check) = check(id).filter(|_| !quiet) {
+            let outer = std::mem::replace(&mut self.words, words);
+            let agrees = self.of(said, check);
+            self.words = outer;
+            return agrees.map_err(|why| format!("“{}” ({id}): {why}", plain(words)));
+        }
+        if !is_silent(id) {
+            return Err(format!("“{}”: the reader has no check of {id}", plain(words)));
+        }
+        said.parts.iter().try_for_each(|part| match part {
+            Part::Place(_, inside) => self.line(inside),
+            Part::Choice(by, _) => Err(format!("{id} chooses by {by}, so it claims something")),
+            _ => Ok(()),
+        })
+    }
+
+    /// Lines that say something beside their messages: figures alone, or two messages that are one.
+    fn special(&mut self, words: &'a [Part]) -> Option<Agrees> {
+        let first = words.iter().position(|part| matches!(part, Part::Said(_)));
+        let id = first.and_then(|i| sole(&words[i..=i])).map_or("", |said| said.id);
+        let said = flat(words);
+        let figure = said.starts_with(|c: char| c.is_ascii_digit());
+        Some(match id {
+            _ if self.place.within("context") => self.context(words),
+            _ if self.place.within("range-bar") && figure => {
+                let usual = &self.problem()["usual_load_n"];
+                let is = |i: usize| usual[i].as_f64().is_some_and(|x| crate::why::is(words, x));
+                self.tally.figures += 1;
+                holds(is(0) || is(1))
+            }
+            "compare-first" | "compare-second" if words.len() > 1 => {
+                self.side = if id == "compare-first" { "this" } else { "other" };
+                self.of_side(&after(words))
+            }
+            "loses-bridge" | "loses-air" | "loses-bending" | "loses-string" if figure => {
+                self.ring(words)
+            }
+            "" if self.place.within("partials") && figure => charts::partial(self, &said),
+            "property" => return None,
+            _ if self.place.within("formula") => self.formula(words),
+            _ if self.place.within("equal")
+                && (id.starts_with("families-") || id.starts_with("list-")) =>
+            {
+                self.families_in_line(words)
+            }
+            _ if id.starts_with("limit-") && words.len() > 1 => {
+                let key = &id["limit-".len()..];
+                let counts = list(&self.reply()["obstacles"])
+                    .iter()
+                    .filter_map(|o| entry(&o["limits"], "limit", key).ok());
+                self.tally.figures += 1;
+                let count = after(words);
+                holds(counts.filter_map(|l| l["count"].as_f64()).any(|n| crate::why::is(&count, n)))
+            }
+            _ => return None,
+        })
+    }
+
+    /// The instrument with its size, tuning and pitch over the page.
+    fn context(&mut self, words: &'a [Part]) -> Agrees {
+        let problem = self.problem();
+        let of = |key: &str| text(&problem[key]);
+        let inches = all(words).into_iter().find(|said| said.id == "size-inches");
+        let size = inches.map_or(of("size").to_owned(), |_| "{size-inches}".to_owned());
+        let tuning = format!("{{tuning-{}-{}}}", of("instrument"), of("tuning"));
+        let said = flat(words);
+        let head = format!("{{instrument-{}}} {size}, {tuning}, ", of("instrument"));
+        let pitch = said.strip_prefix(&head).ok_or_else(|| format!("“{said}” is not “{head}”"))?;
+        if let Some(said) = inches {
+            self.judge(said, std::slice::from_ref(&words[2]))?;
+        }
+        self.in_unit(&[Part::Text(pitch.to_owned())], real(&problem["a4_hz"])?, "Hz")
+    }
+
+    /// The words at the end of a partial's bar.
+    fn ring(&mut self, words: &'a [Part]) -> Agrees {
+        let ring = real(&self.partial.ok_or("of which partial?")?["ring_s"])?;
+        let said = flat(&words[..1]);
+        self.in_unit(&[Part::Text(said.trim_end_matches([',', ' ']).to_owned())], ring, "s")?;
+        words[1..].iter().try_for_each(|part| self.line(std::slice::from_ref(part)))
+    }
+
+    /// The formula of the number under a reason, and its source.
+    fn formula(&mut self, words: &'a [Part]) -> Agrees {
+        let reason = self.reason.ok_or("of which reason?")?;
+        let worth = entry(&self.string()?["attributes"], "attribute", text(&reason["attribute"]))?;
+        let key = text(&worth["property"]);
+        let source = text(&self.report()?["numbers"][key]["source"]);
+        same(&flat(words), &format!("{{property-{key}.formula}} · {source}"))
+    }
+
+    /// The families of one of two sets, and their gauges.
+    fn families_in_line(&mut self, words: &'a [Part]) -> Agrees {
+        let second = flat(&self.place.heading) == "{set-second}";
+        self.families_of(words, second)?;
+        self.gauges_of(words, second)
     }
 }
 
-fn next_hole(phrase: &str) -> Option<(&str, char, &str)> {
-    let (literal, rest) = phrase.split_once('{')?;
-    let hole = rest.chars().next()?;
-    Some((literal, hole, &rest[2..]))
-}
-
-/// Where a figure ends with which a text begins.
-fn figure_end(text: &str) -> Option<usize> {
-    let unsigned = text.trim_start_matches(['-', '−']);
-    let sign = text.len() - unsigned.len();
-    let whole = unsigned.find(|c: char| !c.is_ascii_digit()).unwrap_or(unsigned.len());
-    if whole == 0 {
-        return None;
+/// What stands behind the first message of a line, without the colon or the space between.
+pub(crate) fn after(words: &[Part]) -> Vec<Part> {
+    let mut rest = words[1..].to_vec();
+    if let Some(Part::Text(text)) = rest.first_mut() {
+        *text = text.trim_start_matches([':', ' ']).to_owned();
     }
-    let places = unsigned[whole..]
-        .strip_prefix('.')
-        .map_or(0, |rest| rest.find(|c: char| !c.is_ascii_digit()).unwrap_or(rest.len()));
-    Some(sign + whole + if places > 0 { places + 1 } else { 0 })
-}
-
-#[test]
-fn a_phrase_fits_what_it_says() {
-    let holes = |phrase, text| fit(phrase, text).map(|h| h.join("|"));
-    assert_eq!(holes("a {#} N ({#} kg)", "a 5.20 N (0.5 kg)").as_deref(), Some("5.20|0.5"));
-    assert_eq!(holes("{~}: {-} N.", "Pull: at: 5 to 7 N.").as_deref(), Some("Pull: at|5 to 7"));
-    assert_eq!(holes("{~}: {-} N.", "Pull: 5 to 7 N.").as_deref(), Some("Pull|5 to 7"));
-    assert_eq!(holes("{~}: {-} N.", "Pull: 7 N.").as_deref(), Some("Pull|7"));
-    assert_eq!(holes("{~} it {~}.", "Does it fit it.").as_deref(), Some("Does|fit it"));
-    assert_eq!(holes("{#}", "7 N"), None);
-}
-
-#[test]
-fn what_claims_something_is_seen() {
-    for (sentence, seen) in [
-        ("It sounds zestier than before.", true),
-        ("It is no more than that.", true),
-        ("It has 3 strings.", true),
-        ("That is likely.", true),
-        ("Ask a luthier, or a player, about the power of the weather.", false),
-    ] {
-        assert_eq!(claim(sentence).is_some(), seen, "{sentence}: {:?}", claim(sentence));
-    }
+    rest
 }

@@ -8,10 +8,14 @@ use app::hooks::Sureness;
 use app::pages::compare::Compared;
 use app::pages::set::SetPage;
 use app::report_sheet::ReportSheet;
+use app::words::speech;
+use catalogue::Language;
 use protocol::reply::{Compare, Fit};
 use protocol::request::Answers;
 use yew::prelude::*;
 use yew::{BaseComponent, LocalServerRenderer};
+
+use crate::marks::marked;
 
 /// What yew draws on: one of a thread.
 pub(crate) struct Easel(tokio::runtime::Runtime, tokio::task::LocalSet);
@@ -63,7 +67,10 @@ fn Pair(props: &PairProps) -> Html {
 }
 
 impl Easel {
-    pub(crate) fn new() -> Self {
+    /// Draws in a language, which the thread speaks from then on.
+    pub(crate) fn new(language: Language) -> Self {
+        speech::learn(language, marked(language));
+        speech::speak(language);
         let runtime = tokio::runtime::Builder::new_current_thread().build().unwrap();
         Self(runtime, tokio::task::LocalSet::new())
     }

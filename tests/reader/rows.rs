@@ -1,141 +1,175 @@
-//! The tables that the page may show, by their headings, and what must be true of each row.
+//! The tables that the page may show, by the messages in their headings, and what must be true of each row.
 
 use serde_json::Value;
 
-use crate::figure::Figure;
-use crate::heard::{
-    Agrees, Heard, capital, counts, family, list, named, names, number, property, read, real,
-    small, text, wish,
-};
-use crate::phrases::{UNKNOWN, counter, step};
-use crate::vocabulary::STEPS;
+use crate::charts::{lost, partial, sources, under, wish};
+use crate::heard::{Agrees, Heard, entry, holds, list, named, number, real, same, text};
+use crate::marks::{Part, all, flat, sole};
+use crate::reader::{Claim, after};
+use crate::set::step;
+use crate::text::Cell;
+use crate::why::is;
+use crate::words::STEPS;
 
 /// What must be true of a row, given its cells.
-pub(crate) type RowCheck = fn(&mut Heard, &[Vec<String>]) -> Agrees;
+type RowCheck = for<'a> fn(&mut Heard<'a>, &'a [Cell]) -> Agrees;
 
-/// The tables: their headings, in which `{~}` stands for any words, and the check of a row.
-#[rustfmt::skip]
+/// The tables: how their headings begin, and the check of a row.
 pub(crate) const TABLES: &[(&str, RowCheck)] = &[
-    ("From, to | Tension, upper over lower | Usual | In a word | Push on the bridge, lower over upper", a_step),
-    ("Number | Value | Range, 90 of 100 | How known | Source", a_number),
-    ("{~} | Value | Range | Known | Src", a_number),
-    ("Number | First | Second | The first is or has | How known | Source", a_pair),
-    ("Number | Today | Then | In a word", a_change),
-    ("Kind | Stretch, % | Steadiness, of 100 | Days to settle | Drift, cents | Fitters (judgement), of 100", a_point),
-    ("Day | Cents lost | Within five cents, and seated | In words", a_day),
-    ("Day | Cents lost | Range | Within five cents", a_day_on_paper),
-    ("Partial | Frequency | Sharp by, cents | Rings, s | To the bridge | To the air | In bending | In the string’s pull | Q on firm ends", a_partial),
-    ("Partial | Hz | Sharp, cents | Rings, s | Bridge | Air | Bending | Pull", a_partial),
-    ("Wish | The number under it | Met, of 100 | Weight", a_worth),
-    ("Wish | Weight for anybody | Moved by your answers | Weight here", a_weight),
-    ("String | Likely | At the long end", days_of_retuning),
-    (" | String | Ask for | Gauge, pull in tune | Why, and what it costs | Settles", on_the_sheet),
+    ("{steps-from} {steps-tension} {steps-column-usual} {column-word} {steps-push}", a_step),
+    ("{column-number} {column-value} {column-range}", a_number),
+    ("{column-value} {report-range}", a_number),
+    ("{column-number} {compare-first} {compare-second} {compare-column}", a_pair),
+    ("{column-number} {column-today} {column-then} {column-word}", a_change),
+    (
+        "{balance-column-kind} {balance-column-stretch} {balance-column-steadiness} {balance-column-days} {balance-column-drift} {balance-column-fitters}",
+        a_point,
+    ),
+    (
+        "{nights-column-day} {nights-column-lost} {nights-column-chance} {nights-column-words}",
+        a_day,
+    ),
+    ("{nights-column-day} {nights-column-lost} {report-range} {report-five}", a_day_on_paper),
+    (
+        "{partials-column-n} {partials-column-frequency} {partials-column-sharp} {partials-column-rings} {partials-column-bridge} {partials-column-air} {partials-column-bending} {partials-column-pull} {partials-column-q}",
+        a_partial,
+    ),
+    (
+        "{partials-column-n} {report-hz} {report-sharp} {partials-column-rings} {report-bridge} {report-air} {report-bending} {report-pull}",
+        a_partial,
+    ),
+    ("{column-wish} {column-under} {column-met} {column-weight}", a_worth),
+    ("{column-wish} {weights-base} {weights-moved} {weights-here}", a_weight),
+    ("{plan-string} {plan-likely} {plan-long}", days_of_retuning),
+    (" {plan-string} {sheet-ask} {sheet-gauge} {sheet-why} {sheet-settles}", on_the_sheet),
 ];
 
-fn holds(fits: bool, said: &str) -> Agrees {
-    if fits { Ok(()) } else { Err(format!("“{said}” is not so in the reply")) }
+/// What stands only in rows, and is read there.
+pub(crate) const OF_ROWS: &[Claim] = &[("sheet-days", |h| {
+    let days = &h.plan()["settled_d"][h.at.ok_or("which string?")?];
+    let (likely, most) = (h.arg("likely")?, h.arg("most")?);
+    h.days(likely, real(&days[0])?)?;
+    h.enough_days(most, real(&days[1])?)
+})];
+
+/// The first line of a cell.
+fn cell(cells: &[Cell], i: usize) -> &[Part] {
+    cells.get(i).and_then(|lines| lines.first()).map_or(&[], Vec::as_slice)
 }
 
-fn cell(cells: &[Vec<String>], i: usize) -> &str {
-    cells.get(i).and_then(|c| c.first()).map_or("", String::as_str)
+/// The grade of a number.
+fn graded(cell: &Cell, q: &Value) -> Agrees {
+    let grade = format!("evidence-{}", text(&q["evidence"]));
+    holds(cell.iter().flat_map(|words| all(words)).any(|said| said.id == grade))
 }
 
-fn a_step(h: &mut Heard, cells: &[Vec<String>]) -> Agrees {
-    let names = names(h.set());
-    let place =
-        (0..names.len() - 1).find(|i| format!("{}, {}", names[*i], names[i + 1]) == cell(cells, 0));
-    let s = &h.set()["steps"][place.ok_or("of which strings?")?];
-    h.reads(cell(cells, 1), real(&s["tension_ratio"])?)?;
-    h.reads(cell(cells, 2), real(&s["usual_ratio"])?)?;
-    h.tally.comparatives += usize::from(cell(cells, 3) != "as usual");
-    h.on(STEPS, cell(cells, 3), step(s)?)?;
-    h.reads(cell(cells, 4), real(&s["impedance_ratio"])?)
+/// The lines under the first of a row's heading: what a number means.
+fn means<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
+    cells[0].iter().skip(1).try_for_each(|words| h.line(words))
 }
 
-fn a_number(h: &mut Heard, cells: &[Vec<String>]) -> Agrees {
-    if cell(cells, 0) == "Least bow force: disputed" {
+fn a_step<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
+    let named = h.names(cell(cells, 0))?;
+    let [upper, lower] = named[..] else { return Err("of which strings?".to_owned()) };
+    holds(upper + 1 == lower)?;
+    let s = &h.set()["steps"][upper];
+    for (i, key) in [(1, "tension_ratio"), (2, "usual_ratio"), (4, "impedance_ratio")] {
+        h.reads(cell(cells, i), real(&s[key])?)?;
+    }
+    h.tally.comparatives += 1;
+    h.on(STEPS, sole(cell(cells, 3)).map_or("", |said| said.id), step(s)?)
+}
+
+fn a_number<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
+    means(h, cells)?;
+    if flat(cell(cells, 0)) == "{disputed}" {
         return disputed(h, cells);
     }
-    let key =
-        named(cell(cells, 0)).ok_or_else(|| format!("{} is no property", cell(cells, 0)))?.key;
-    let n = h.number(key)?;
-    let q = &h.report()?["numbers"][key];
-    let unit = format!(" {}", n.unit);
-    match cell(cells, 1) {
-        "unknown within" | "unknown" => holds(n.unknown, "unknown")?,
-        said => h.value(said, &n)?,
+    let key = named(cell(cells, 0))?.key;
+    let (n, q) = (h.number(key)?, &h.report()?["numbers"][key]);
+    match flat(cell(cells, 1)).as_str() {
+        "{table-unknown}" | "{days-unknown}" => holds(n.unknown)?,
+        _ => h.value(cell(cells, 1), &n)?,
     }
-    match cell(cells, 2) {
-        "none" => holds(n.half() <= 1e-12 * n.value.abs().max(1e-12), "none")?,
-        said => h.range(said.strip_suffix(&unit).unwrap_or(said), n.low, n.high, n.half())?,
+    let range = cell(cells, 2);
+    // On paper the range of a number that is known has the unit of its value.
+    let paper = h.place.within("report");
+    match flat(range).as_str() {
+        "{table-none}" => holds(n.half() <= 1e-12 * n.value.abs().max(1e-12))?,
+        _ => {
+            h.range(range, if paper && !n.unknown { "" } else { n.unit }, n.low, n.high, n.half())?
+        }
     }
-    holds(cell(cells, 3) == text(&q["evidence"]), cell(cells, 3))?;
-    // On paper a number leads to the list of sources, which is read there.
-    let source = cell(cells, 4);
-    holds(source == text(&q["source"]) || h.place.within("report"), source)
+    graded(&cells[3], q)?;
+    // On paper a number leads to the list of sources.
+    match paper {
+        true => holds(is(
+            cell(cells, 4),
+            1.0 + sources(h.report()?).iter().position(|key| *key == q["source"]).unwrap_or(99)
+                as f64,
+        )),
+        false => same(&flat(cell(cells, 4)), text(&q["source"])),
+    }
 }
 
 /// The least bow force, about which theory and measurement disagree.
-fn disputed(h: &mut Heard, cells: &[Vec<String>]) -> Agrees {
+fn disputed<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
     let (theory, measured) =
         (h.number("bow_force_least_n")?, h.number("bow_force_least_measured_n")?);
     let (low, high) = (theory.low.min(measured.low), theory.high.max(measured.high));
-    for said in &cells[1] {
-        if let Some(band) = said.strip_prefix("somewhere within ") {
-            h.range(band.strip_suffix(" N").ok_or("in newtons")?, low, high, (high - low) / 2.0)?;
-        } else if let Some(said) = said.strip_prefix("By theory") {
-            h.value(said.trim_start_matches(':').trim(), &theory)?;
-        } else if let Some(said) = said.strip_prefix("As measured") {
-            h.value(said.trim_start_matches(':').trim(), &measured)?;
-        } else {
-            return Err(format!("“{said}”: {UNKNOWN}"));
+    for words in &cells[1] {
+        let told = words.first().and_then(|part| sole(std::slice::from_ref(part)));
+        let told = told.ok_or("of which of them?")?;
+        match told.id {
+            "disputed-within" => h.range(
+                told.place("range").unwrap_or_default(),
+                "N",
+                low,
+                high,
+                (high - low) / 2.0,
+            )?,
+            "disputed-theory" => h.value(&after(words), &theory)?,
+            "disputed-measured" => h.value(&after(words), &measured)?,
+            other => return Err(format!("{other} is nothing that is disputed")),
         }
     }
     let numbers = &h.report()?["numbers"];
     let source = |key: &str| text(&numbers[key]["source"]);
     let both = format!("{}, {}", source("bow_force_least_n"), source("bow_force_least_measured_n"));
-    holds(cell(cells, 3) == both, cell(cells, 3))
+    graded(&cells[2], &numbers["bow_force_least_n"])?;
+    same(&flat(cell(cells, 3)), &both)
 }
 
-fn a_pair(h: &mut Heard, cells: &[Vec<String>]) -> Agrees {
-    let key =
-        named(cell(cells, 0)).ok_or_else(|| format!("{} is no property", cell(cells, 0)))?.key;
+fn a_pair<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
+    let key = named(cell(cells, 0))?.key;
     for (i, side) in [(1, "this"), (2, "other")] {
-        let n = number(&h.reply[side], key)?;
+        let n = number(&h.reply()[side], key)?;
         h.value(cell(cells, i), &n)?;
         for range in &cells[i][1..] {
-            h.range(range, n.low, n.high, n.half())?;
+            h.range(range, "", n.low, n.high, n.half())?;
         }
     }
     h.verdict(cell(cells, 3), key)?;
-    let q = &h.reply["this"]["numbers"][key];
-    holds(
-        cell(cells, 4) == text(&q["evidence"]) && cell(cells, 5) == text(&q["source"]),
-        cell(cells, 5),
-    )
+    let q = &h.reply()["this"]["numbers"][key];
+    graded(&cells[4], q)?;
+    same(&flat(cell(cells, 5)), text(&q["source"]))
 }
 
-fn a_change(h: &mut Heard, cells: &[Vec<String>]) -> Agrees {
-    let p = named(cell(cells, 0)).ok_or_else(|| format!("{} is no property", cell(cells, 0)))?;
-    let changes = list(&h.of_string()?["changes"]);
-    let change = changes
-        .iter()
-        .find(|c| c["property"] == p.key)
-        .ok_or("the reply knows of no such change")?;
+fn a_change<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
+    let p = named(cell(cells, 0))?;
+    let change = entry(&h.string()?["changes"], "property", p.key)?;
     for (i, which) in [(1, "other"), (2, "this")] {
-        let printed =
-            cell(cells, i).strip_suffix(&format!(" {}", p.unit)).ok_or("in another unit")?;
-        h.reads(printed, real(&change[which])? * p.factor)?;
+        h.in_unit(cell(cells, i), real(&change[which])? * p.factor, p.unit)?;
     }
     h.word(cell(cells, 3), change, p.key)
 }
 
-fn a_point(h: &mut Heard, cells: &[Vec<String>]) -> Agrees {
-    let string = h.of_string()?;
-    let (kind, which) = cell(cells, 0).split_once(" (").unwrap_or((cell(cells, 0), ""));
-    let points: Vec<&Value> = match which {
-        "chosen)" => vec![&string["chosen_point"]],
-        "today’s)" => vec![&string["today_point"]],
+fn a_point<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
+    let string = h.string()?;
+    let told: Vec<&str> = all(cell(cells, 0)).iter().map(|said| said.id).collect();
+    let points: Vec<&Value> = match told.get(1).copied() {
+        Some("balance-mark-chosen") => vec![&string["chosen_point"]],
+        Some("balance-mark-today") => vec![&string["today_point"]],
         _ => list(&string["picture"]).iter().collect(),
     };
     let columns = [
@@ -145,65 +179,71 @@ fn a_point(h: &mut Heard, cells: &[Vec<String>]) -> Agrees {
         ("drift_cent", 1.0),
         ("fitters_judgement", 1e2),
     ];
-    let mut printed: Vec<(Figure, &str, f64)> = Vec::new();
-    for (i, (key, factor)) in columns.into_iter().enumerate() {
-        printed.push((read(cell(cells, i + 1))?, key, factor));
-    }
-    h.tally.figures += printed.len();
-    let fits = |p: &&Value| {
-        family(text(&p["family"])) == small(kind)
-            && printed
-                .iter()
-                .all(|(figure, key, factor)| p[key].as_f64().is_some_and(|x| figure.is(x * factor)))
+    h.tally.figures += columns.len();
+    let shows = |p: &&Value| {
+        let column = |(i, (key, factor)): (usize, &(&str, f64))| {
+            p[*key].as_f64().is_some_and(|x| is(cell(cells, i + 1), x * factor))
+        };
+        told.first().and_then(|id| id.strip_prefix("family-")) == p["family"].as_str()
+            && columns.iter().enumerate().all(column)
     };
-    holds(points.iter().any(fits), &format!("{cells:?}"))
+    holds(points.iter().any(shows))
 }
 
-/// The lost cents of a day; they are unknown where the high end is over three times the low one.
-fn lost(h: &mut Heard, cells: &[Vec<String>]) -> Result<(crate::heard::Number, f64), String> {
-    let nights = list(&h.report()?["nights"]);
-    let day = nights.iter().find(|n| counts(&n["day"], cell(cells, 0))).ok_or("which day?")?;
-    let lost = &day["lost_cent"];
-    let (value, low, high) = (real(&lost["value"])?, real(&lost["low"])?, real(&lost["high"])?);
-    let unknown = high > 3.0 * low && high > 0.0;
-    Ok((crate::heard::Number { value, low, high, unknown, unit: "cents" }, real(&day["chance"])?))
+/// The day of a row.
+fn day<'a>(h: &Heard<'a>, cells: &[Cell]) -> Result<&'a Value, String> {
+    let n = flat(cell(cells, 0));
+    let found = list(&h.report()?["nights"]).iter().find(|day| day["day"].to_string() == n);
+    found.ok_or_else(|| "which day?".to_owned())
 }
 
-fn of_hundred(h: &mut Heard, said: &str, chance: f64) -> Agrees {
-    match said {
-        "over 99" => holds(chance >= 0.994_999, said),
-        "under 1" => holds(chance <= 0.005_001, said),
-        _ => h.reads(said, chance * 100.0),
+/// A chance of a hundred or in per cent, never nought and never all.
+fn of_hundred(h: &mut Heard, words: &[Part], chance: f64) -> Agrees {
+    let bare = flat(words);
+    let said = all(words).into_iter().next();
+    let inside = said.and_then(|said| said.place("number")).map(flat);
+    match (said.map_or("", |said| said.id), inside.as_deref()) {
+        ("over" | "over-of-hundred", Some("99")) => holds(chance >= 0.994_999),
+        ("under" | "under-of-hundred", Some("1")) => holds(chance <= 0.005_001),
+        ("of-hundred", Some(number)) => h.reads(&[Part::Text(number.to_owned())], chance * 100.0),
+        _ => h.in_unit(&[Part::Text(bare)], chance * 100.0, "%"),
     }
 }
 
-fn a_day(h: &mut Heard, cells: &[Vec<String>]) -> Agrees {
-    let (n, chance) = lost(h, cells)?;
+fn a_day<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
+    let (n, chance) = lost(day(h, cells)?)?;
     h.value(cell(cells, 1), &n)?;
-    of_hundred(h, cell(cells, 2).strip_suffix(" of 100").ok_or("of 100")?, chance)?;
+    of_hundred(h, cell(cells, 2), chance)?;
     h.likely(cell(cells, 3), chance)
 }
 
-fn a_day_on_paper(h: &mut Heard, cells: &[Vec<String>]) -> Agrees {
-    let (n, chance) = lost(h, cells)?;
-    match cell(cells, 1) {
-        "unknown" => holds(n.unknown, "unknown")?,
-        said => h.value(&format!("{said} cents"), &n)?,
+fn a_day_on_paper<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
+    let (n, chance) = lost(day(h, cells)?)?;
+    match flat(cell(cells, 1)).as_str() {
+        "{days-unknown}" => holds(n.unknown)?,
+        _ => h.value(cell(cells, 1), &crate::heard::Number { unit: "", ..n })?,
     }
-    h.range(cell(cells, 2), n.low, n.high, n.half())?;
-    let (word, share) = cell(cells, 3).split_once(", ").ok_or("in words and per cent")?;
-    h.likely(word, chance)?;
-    of_hundred(h, share.strip_suffix(" %").ok_or("per cent")?, chance)
+    h.range(cell(cells, 2), "", n.low, n.high, n.half())?;
+    let words = cell(cells, 3);
+    h.likely(&words[..1], chance)?;
+    let mut share = words[1..].to_vec();
+    if let Some(Part::Text(text)) = share.first_mut() {
+        *text = text.trim_start_matches([',', ' ']).to_owned();
+    }
+    of_hundred(h, &share, chance)
 }
 
-fn a_partial(h: &mut Heard, cells: &[Vec<String>]) -> Agrees {
-    let partials = list(&h.report()?["partials"]);
-    let p = partials.iter().find(|p| counts(&p["n"], cell(cells, 0))).ok_or("which partial?")?;
-    h.reads(cell(cells, 1).trim_end_matches(" Hz"), real(&p["frequency_hz"])?)?;
+fn a_partial<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
+    partial(h, &flat(cell(cells, 0)))?;
+    let p = h.partial.ok_or("which partial?")?;
+    let whole = cells.len() > 8;
+    h.in_unit(cell(cells, 1), real(&p["frequency_hz"])?, if whole { "Hz" } else { "" })?;
     let sharp = real(&p["sharpness_cent"])?;
-    match cell(cells, 2) {
-        "under 0.1" => holds(sharp < 0.1, "under 0.1")?,
-        said => h.reads(said, sharp)?,
+    match sole(cell(cells, 2)) {
+        Some(said) => holds(
+            said.id == "under" && sharp < 0.1 && said.place("number").is_some_and(|n| is(n, 0.1)),
+        )?,
+        None => h.reads(cell(cells, 2), sharp)?,
     }
     h.reads(cell(cells, 3), real(&p["ring_s"])?)?;
     for (i, key) in
@@ -211,104 +251,69 @@ fn a_partial(h: &mut Heard, cells: &[Vec<String>]) -> Agrees {
     {
         h.reads(cell(cells, i + 4), real(&p[key])? * 1e3)?;
     }
-    if cells.len() > 8 {
+    if whole {
         // Nobody knows a Q closer than to ten.
         h.tally.figures += 1;
         let q = cell(cells, 8);
-        holds(q.ends_with('0') && read(q)?.is_to(real(&p["q"])?, 10.0), q)?;
+        holds(flat(q).ends_with('0') && crate::heard::read(q)?.is_to(real(&p["q"])?, 10.0))?;
     }
     Ok(())
 }
 
-fn a_worth(h: &mut Heard, cells: &[Vec<String>]) -> Agrees {
-    let worths = list(&h.of_string()?["attributes"]);
-    let own = worths
-        .iter()
-        .find(|a| capital(wish(text(&a["attribute"]))) == cell(cells, 0))
-        .ok_or("which wish?")?;
-    match own["property"].as_str() {
-        Some(key) => {
-            let said = cell(cells, 1)
-                .strip_prefix(&format!("{}: ", property(key).name))
-                .ok_or("of which number?")?;
-            let report = h.report()?;
-            h.property(said, report, key)?;
-        }
-        None => holds(cell(cells, 1) == "a judgement", cell(cells, 1))?,
-    }
+fn a_worth<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
+    let own = wish(&h.string()?["attributes"], cell(cells, 0))?;
+    under(h, cell(cells, 1), own)?;
     h.reads(cell(cells, 2), real(&own["desirability"])? * 100.0)?;
     h.reads(cell(cells, 3), real(&own["weight"])?)
 }
 
-fn a_weight(h: &mut Heard, cells: &[Vec<String>]) -> Agrees {
-    let weights = list(&h.problem()["weights"]);
-    let own = weights
-        .iter()
-        .find(|w| capital(wish(text(&w["attribute"]))) == cell(cells, 0))
-        .ok_or("which wish?")?;
+fn a_weight<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
+    means(h, cells)?;
+    let own = wish(&h.problem()["weights"], cell(cells, 0))?;
     h.reads(cell(cells, 1), real(&own["base"])?)?;
+    h.reads(cell(cells, 3), real(&own["weight"])?)?;
+    let moved = cell(cells, 2);
+    let told: Vec<_> = all(moved).into_iter().filter(|said| said.id == "weights-step").collect();
     let steps = list(&own["steps"]);
-    if steps.is_empty() {
-        holds(cell(cells, 2) == "as for anybody", cell(cells, 2))?;
-    } else {
-        let told: Vec<&str> = cell(cells, 2).split("times ").skip(1).collect();
-        holds(told.len() == steps.len(), cell(cells, 2))?;
-        for (said, step) in told.into_iter().zip(steps) {
-            h.reads(said.split(' ').next().unwrap_or_default(), real(&step["factor"])?)?;
-        }
+    holds(told.len() == steps.len() && (!steps.is_empty() || flat(moved) == "{weights-none}"))?;
+    for (said, step) in told.into_iter().zip(steps) {
+        h.of(said, |h| {
+            h.figure("factor", real(&step["factor"])?)?;
+            h.is_key("because", "because-", &text(&step["because"]).replace('.', "-").into())
+        })?;
     }
-    h.reads(cell(cells, 3), real(&own["weight"])?)
+    Ok(())
 }
 
-fn days_of_retuning(h: &mut Heard, cells: &[Vec<String>]) -> Agrees {
-    let place = names(h.set()).iter().position(|n| n == cell(cells, 0)).ok_or("which string?")?;
-    let days = &h.set()["plan"]["settled_d"][place];
+fn days_of_retuning<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
+    let days = &h.plan()["settled_d"][h.name(cell(cells, 0))?];
     h.days(cell(cells, 1), real(&days[0])?)?;
     h.enough_days(cell(cells, 2), real(&days[1])?)
 }
 
-fn on_the_sheet(h: &mut Heard, cells: &[Vec<String>]) -> Agrees {
-    let said = cell(cells, 2).trim_end_matches('.').to_owned();
-    match text(&h.of_string()?["standing"]) {
-        "kept" => return holds(said == "Stays", &said),
-        "not-judged" => return holds(said == "Not judged", &said),
-        _ => {}
+fn on_the_sheet<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
+    cells[0].iter().try_for_each(|words| h.line(words))?;
+    let said = flat(cell(cells, 2)).trim_end_matches('.').to_owned();
+    match text(&h.string()?["standing"]) {
+        "kept" => return same(&said, "{stays}"),
+        "not-judged" => return same(&said, "{not-judged}"),
+        _ => same(&said, "{counter}")?,
     }
-    counter(h, &said)?;
-    let holes = crate::reader::fit(
-        "{#} mm ({#} thousandths of an inch); {#} N ({#} kg, {#} lb)",
-        cell(cells, 3),
-    );
-    h.holes = holes.ok_or("gauge and pull")?;
-    let (gauge, pull) = (h.number("outer_diameter_m")?.value, h.number("tension_n")?.value);
-    h.gauge(0, gauge / 1e3)?;
-    h.force(2, pull)?;
-    let place = names(h.set()).iter().position(|n| *n == h.name).ok_or("which string?")?;
-    let days = &h.set()["plan"]["settled_d"][place];
-    let (likely, long) = cell(cells, 5).split_once(", at most ").ok_or("settles when?")?;
-    h.days(likely, real(&days[0])?)?;
-    h.enough_days(long, real(&days[1])?)?;
-    // The reason and the cost are read as sentences, by whoever called.
-    let (reasons, costs) = cell(cells, 4).split_once("But: ").unwrap_or((cell(cells, 4), ""));
-    let mut told = Vec::new();
-    if reasons.trim() == "No other kind would do here." {
-        holds(h.of_string()?["rival"].is_null(), reasons)?;
-    } else if !reasons.is_empty() {
-        let (rival, reason) = reasons
-            .trim_start_matches("Rather than ")
-            .split_once(": ")
-            .ok_or("rather than what?")?;
-        let own = family(text(&h.of_string()?["rival"]["family"]));
-        holds(rival.contains(own), rival)?;
-        told.push((reason.trim().to_owned(), false));
-    }
-    if !costs.is_empty() {
-        told.push((costs.trim().to_owned(), true));
-    }
-    for (sentence, cost) in told {
-        h.cost = cost;
-        h.rests = None;
-        crate::reader::judge_line(h, &capital(&sentence))?;
-    }
-    Ok(())
+    h.line(cell(cells, 2))?;
+    let size = cell(cells, 3);
+    holds(size.len() == 3)?;
+    h.thick(&size[..1])?;
+    let pull = h.number("tension_n")?.value;
+    h.force(&size[2..], pull, pull)?;
+    // There is room for one reason and one cost.
+    let why = cell(cells, 4);
+    let ids: Vec<&str> =
+        why.iter().filter_map(|part| Some(sole(std::slice::from_ref(part))?.id)).collect();
+    let (reasons, costs) = (list(&h.string()?["reasons"]).len(), list(&h.string()?["costs"]).len());
+    holds((ids[0] == "card-no-other") == h.string()?["rival"].is_null())?;
+    let told = 1 + usize::from(ids[0] != "card-no-other") + 2 * costs.min(1);
+    holds(ids.len() == told && (costs == 0 || ids[told - 2] == "sheet-but"))?;
+    holds(reasons > 0 || ids.contains(&"card-alike") || ids[0] == "card-no-other")?;
+    h.line(why)?;
+    h.line(cell(cells, 5))
 }

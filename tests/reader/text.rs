@@ -2,14 +2,15 @@
 //!
 //! It knows HTML as yew writes it (every tag closed, every value in quotes), and nothing of strings.
 
+use crate::marks::{Part, parts};
+
 /// An element with what stands in it.
 #[derive(Clone, Debug, Default)]
 struct Element {
     tag: String,
     classes: Vec<String>,
-    /// What is said in place of a picture.
-    label: Option<String>,
-    hidden: bool,
+    /// What is said of it to those who do not see it.
+    labels: Vec<String>,
     children: Vec<Node>,
 }
 
@@ -20,14 +21,14 @@ enum Node {
 }
 
 /// Where something stands: the classes of the elements around it, from the outside in.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub(crate) struct Place {
     /// Classes.
     pub(crate) classes: Vec<String>,
     /// The heading of the string that it is about, if it stands in the part of one string.
-    pub(crate) string: Option<String>,
+    pub(crate) string: Option<Vec<Part>>,
     /// The heading over it.
-    pub(crate) heading: String,
+    pub(crate) heading: Vec<Part>,
 }
 
 /// A piece of what the page says.
@@ -43,10 +44,13 @@ pub(crate) struct Passage {
 #[derive(Clone, Debug)]
 pub(crate) enum Says {
     /// A paragraph, a heading, a label.
-    Line(String),
-    /// A row: the headings of its table, and of each cell its lines.
-    Row(Vec<String>, Vec<Vec<String>>),
+    Line(Vec<Part>),
+    /// A row: the headings of its table, and its cells.
+    Row(Vec<Vec<Part>>, Vec<Cell>),
 }
+
+/// The lines of a cell.
+pub(crate) type Cell = Vec<Vec<Part>>;
 
 impl Place {
     /// Whether it stands in an element of this class.
@@ -104,21 +108,6 @@ pub(crate) fn passages(html: &str) -> Vec<Passage> {
     reading.passages
 }
 
-/// The sentences of a line: one ends where the next begins with a capital letter.
-pub(crate) fn sentences(line: &str) -> Vec<String> {
-    let mut found = Vec::new();
-    let mut from = 0;
-    for (at, _) in line.match_indices(['.', '?', '!']) {
-        let rest = &line[at + 1..];
-        if rest.strip_prefix(' ').is_some_and(|r| r.starts_with(char::is_uppercase)) {
-            found.push(line[from..=at].to_owned());
-            from = at + 2;
-        }
-    }
-    found.push(line[from..].to_owned());
-    found
-}
-
 /// Reads what stands in an element, up to its end tag or the end of the text.
 fn read(rest: &mut &str, into: &mut Element) {
     while let Some(open) = rest.find('<') {
@@ -159,8 +148,7 @@ fn start(tag: &str) -> Element {
         let value = plain(value);
         match key.trim() {
             "class" => element.classes = value.split_whitespace().map(str::to_owned).collect(),
-            "aria-label" => element.label = Some(value),
-            "aria-hidden" => element.hidden = value == "true",
+            "aria-label" | "aria-valuetext" | "title" => element.labels.push(value),
             _ => {}
         }
         rest = after;
@@ -202,7 +190,8 @@ impl Reading {
         let line = std::mem::take(&mut self.line);
         let line = line.split_whitespace().collect::<Vec<_>>().join(" ");
         if !line.is_empty() {
-            self.passages.push(Passage { place: self.place.clone(), says: Says::Line(line) });
+            let says = Says::Line(parts(&line));
+            self.passages.push(Passage { place: self.place.clone(), says });
         }
     }
 
@@ -215,13 +204,15 @@ impl Reading {
         let (classes, string) = (self.place.classes.len(), self.place.string.clone());
         self.place.classes.extend(element.classes.iter().cloned());
         if element.tag == "section" && element.classes.iter().any(|c| c == "string") {
-            self.place.string = first_of_class(element, "note-name");
+            self.place.string = first_of_class(element, "note-name").and_then(|e| lines(e).pop());
         }
-        if let Some(label) = &element.label {
-            self.end_line();
-            self.line = label.clone();
+        // A label that stands within a line, as that of a number's grade, does not break it.
+        let broken = std::mem::take(&mut self.line);
+        for label in &element.labels {
+            self.line.clone_from(label);
             self.end_line();
         }
+        self.line = broken;
         let before = self.passages.len();
         if element.tag == "table" {
             self.table(element);
@@ -253,15 +244,15 @@ impl Reading {
         let is_head = |row: &Element| {
             row.children.iter().all(|c| matches!(c, Node::Element(e) if e.tag == "th"))
         };
-        let mut headings = Vec::new();
+        let mut headings: Vec<Vec<Part>> = Vec::new();
         for row in rows {
-            let cells: Vec<Vec<String>> = row
+            let cells: Vec<Cell> = row
                 .children
                 .iter()
                 .filter_map(|c| if let Node::Element(cell) = c { Some(lines(cell)) } else { None })
                 .collect();
             if is_head(row) && cells.len() > 1 && headings.is_empty() {
-                headings = cells.into_iter().map(|c| c.join(" ")).collect();
+                headings = cells.into_iter().map(|cell| cell.concat()).collect();
             } else {
                 let mut place = self.place.clone();
                 place.classes.extend(row.classes.iter().cloned());
@@ -272,7 +263,7 @@ impl Reading {
 }
 
 /// What stands in a cell, line by line.
-fn lines(cell: &Element) -> Vec<String> {
+fn lines(cell: &Element) -> Cell {
     let mut reading = Reading::default();
     reading.element(cell);
     reading.end_line();
@@ -297,16 +288,10 @@ fn all<'a>(element: &'a Element, tag: &str) -> Vec<&'a Element> {
     found
 }
 
-fn first_of_class(element: &Element, class: &str) -> Option<String> {
-    for child in &element.children {
-        if let Node::Element(inner) = child {
-            if inner.classes.iter().any(|c| c == class) {
-                return Some(lines(inner).join(" "));
-            }
-            if let Some(found) = first_of_class(inner, class) {
-                return Some(found);
-            }
-        }
-    }
-    None
+fn first_of_class<'a>(element: &'a Element, class: &str) -> Option<&'a Element> {
+    element.children.iter().find_map(|child| match child {
+        Node::Element(inner) if inner.classes.iter().any(|c| c == class) => Some(inner),
+        Node::Element(inner) => first_of_class(inner, class),
+        Node::Text(_) => None,
+    })
 }
