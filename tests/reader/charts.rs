@@ -2,85 +2,50 @@
 
 use serde_json::Value;
 
-use crate::heard::{Agrees, Heard, Number, entry, holds, list, named, read, real, same, text};
+use crate::claims::Check;
+use crate::heard::{
+    Agrees, Heard, Number, entry, holds, is, list, named, read, real, rung, same, text,
+};
 use crate::marks::{Part, Said, all, flat, sole};
-use crate::reader::{Claim, after};
-use crate::why::is;
+use crate::reader::after;
 use crate::words::{LIKELY, PROPERTIES};
 
 /// The balance, the days, the partials, the doubts and the report.
 #[rustfmt::skip]
-pub(crate) const OF_CHARTS: &[Claim] = &[
-    // The balance of elasticity and steadiness.
+pub(crate) const OF_CHARTS: &[(&str, Check)] = &[
     ("picture-free", |h| balance(h, "free", "loosest", "cost", true)),
-    ("picture-costs", |h| { h.tally.comparatives += 1; balance(h, "steadiest", "loosest", "fall", false) }),
-    ("picture-*", |h| h.own_name()),
+    ("picture-costs", |h| balance(h, "steadiest", "loosest", "fall", false)),
     ("picture-overlap", overlap),
-    ("balance-was", |h| {
-        h.own_name()?;
-        let today = &h.string()?["today_point"];
-        h.is_key("family", "", &today["family"])?;
-        h.amount("stretch", real(&today["stretch"])? * 100.0, "%")?;
-        h.figure("steadiness", real(&today["steadiness"])? * 100.0)
-    }),
-
-    // Days.
-    ("days-very", |h| { h.own_name()?; settled(h, "day", &[0.85, 0.65]) }),
-    ("days-both", |h| { h.own_name()?; settled(h, "day", &[0.65])?; settled(h, "later", &[0.85]) }),
-    ("days-likely", |h| { h.own_name()?; settled(h, "day", &[0.65])?; never(h, 0.85) }),
-    ("days-unlikely", |h| {
-        h.own_name()?;
-        never(h, 0.65)?;
-        let words = h.arg("likely")?;
-        let last = list(&h.report()?["nights"]).last().ok_or("no days")?;
-        h.likely(words, real(&last["chance"])?)
-    }),
     ("very-likely", under_the_days),
     ("likely", under_the_days),
     ("close-call", under_the_days),
     ("unlikely", under_the_days),
     ("very-unlikely", under_the_days),
-
-    // Partials.
     ("partials-one", |h| {
-        h.own_name()?;
+        let (goes, count) = (h.key("goes")?, h.arg("count")?);
         let partials = list(&h.report()?["partials"]);
-        h.figure("count", partials.len() as f64)?;
-        let goes = h.key("goes")?;
+        h.reads(count, partials.len() as f64)?;
         holds(partials.iter().all(|p| format!("goes-{}", text(&p["most"])) == goes))
     }),
     ("partials-many", |h| {
-        h.own_name()?;
+        let (goes, all, most) = (h.key("goes")?, h.arg("all")?, h.arg("count")?);
         let partials = list(&h.report()?["partials"]);
-        h.figure("all", partials.len() as f64)?;
-        let goes = h.key("goes")?;
         let count = |key: &str| partials.iter().filter(|p| p["most"] == key).count();
-        let most = count(goes.trim_start_matches("goes-"));
-        holds(["bridge", "air", "bending", "string"].iter().all(|key| count(key) <= most))?;
-        h.figure("count", most as f64)
+        let told = count(goes.trim_start_matches("goes-"));
+        h.reads(all, partials.len() as f64)?;
+        h.reads(most, told as f64)?;
+        holds(["bridge", "air", "bending", "string"].iter().all(|key| count(key) <= told))
     }),
     ("partials-few", runs),
-    ("partials-ring", |h| h.says("ring", "ring_s")),
     ("takes-*", |h| holds(list(&h.report()?["partials"]).iter().any(|p| p["most"] == h.tail("takes-")))),
-    ("loses-*", |h| same(h.tail("loses-"), text(&h.partial.ok_or("of which partial?")?["most"]))),
-
-    // Doubts.
-    ("caveat-*", |h| holds(list(&h.report()?["caveats"]).iter().any(|c| c == h.tail("caveat-")))),
     ("doubt-in-short", doubt),
     ("doubt-sentence", doubt),
-
-    // The report.
-    ("report-title", |h| {
-        h.own_name()?;
-        h.is_key("Kind", "family-", &h.report()?["family"])?;
-        h.is_key("instrument", "", &h.problem()["instrument"])?;
-        let gauge = h.arg("gauge")?;
-        h.thick(gauge)?;
-        let size = h.arg("size")?;
-        let inches = sole(size).and_then(|said| said.place("number")).map(|n| format!("{} in", flat(n).replace(',', ".")));
-        same(&inches.unwrap_or_else(|| flat(size)), text(&h.problem()["size"]))
+    ("setting", |h| {
+        // What is nought is not said.
+        let there = |place| h.said.and_then(|said| said.place(place)).is_some_and(|words| !all(words).is_empty());
+        let is = |field| h.at(field).is_ok_and(|x| x.as_f64().is_some_and(|x| x > 1e-12));
+        holds(there("doubt") == is("setting.sounding_length_doubt_m") && there("behind") == is("setting.afterlength_m"))
     }),
-    ("setting", setting),
     ("report-sources", |h| {
         let numbered = |(i, key): (usize, &&str)| format!("{} {key}", i + 1);
         let works: Vec<String> = sources(h.report()?).iter().enumerate().map(numbered).collect();
@@ -96,9 +61,7 @@ fn balance(
     fall: &'static str,
     free: bool,
 ) -> Agrees {
-    h.own_name()?;
     let (from, to, fall) = (h.arg(from)?, h.arg(to)?, h.arg(fall)?);
-    h.tally.figures += 3;
     let of = |p: &Value, key: &str| p[key].as_f64().unwrap_or(f64::NAN) * 100.0;
     let points: Vec<(f64, f64)> = list(&h.string()?["picture"])
         .iter()
@@ -116,7 +79,6 @@ fn balance(
 
 /// The families whose strings overlap in steadiness: each with another.
 fn overlap(h: &mut Heard) -> Agrees {
-    h.tally.words += 1;
     let points = list(&h.string()?["picture"]);
     let span = |key: &str| {
         let own =
@@ -136,43 +98,41 @@ fn overlap(h: &mut Heard) -> Agrees {
     holds(told.len() > 1 && told.iter().all(|one| over(one)))
 }
 
-/// The first day on which the chance is so large.
-fn settled(h: &mut Heard, place: &'static str, chances: &[f64]) -> Agrees {
-    let told = sole(h.arg(place)?).filter(|said| said.id == "on-day").ok_or("on which day?")?;
-    let nights = list(&h.report()?["nights"]);
-    for chance in chances {
-        h.tally.words += 1;
-        let first = nights.iter().find(|n| n["chance"].as_f64().is_some_and(|c| c >= *chance));
+impl Heard<'_> {
+    /// The first day on which the chance is so large.
+    pub(crate) fn settled(&mut self, words: &[Part], chance: f64) -> Agrees {
+        let told = sole(words).filter(|said| said.id == "on-day").ok_or("on which day?")?;
+        let mut nights = list(&self.report()?["nights"]).iter();
+        let first = nights.find(|n| n["chance"].as_f64().is_some_and(|c| c >= chance));
         let day = real(&first.ok_or("on no day")?["day"])?;
         match told.place("day") {
-            Some(words) => h.reads(words, day)?,
-            None => holds(told.choice("day") == Some("1") && day < 1.5)?,
+            Some(words) => self.reads(words, day),
+            None => holds(told.choice("day") == Some("1") && day < 1.5),
         }
     }
-    Ok(())
-}
 
-/// On none of the days the chance is so large.
-fn never(h: &mut Heard, chance: f64) -> Agrees {
-    let nights = list(&h.report()?["nights"]);
-    h.figure("days", nights.len() as f64)?;
-    holds(nights.iter().all(|n| n["chance"].as_f64().is_some_and(|c| c < chance)))
+    /// How many days there are, on none of which the chance is so large.
+    pub(crate) fn never(&mut self, words: &[Part], chance: f64) -> Agrees {
+        let nights = list(&self.report()?["nights"]);
+        self.reads(words, nights.len() as f64)?;
+        holds(nights.iter().all(|n| n["chance"].as_f64().is_some_and(|c| c < chance)))
+    }
 }
 
 /// A word under the picture of the days.
 fn under_the_days(h: &mut Heard) -> Agrees {
     holds(h.place.within("nights"))?;
-    h.tally.words += 1;
-    let (nights, said) = (list(&h.report()?["nights"]), h.tail(""));
-    let is = |n: &Value| {
-        n["chance"].as_f64().is_some_and(|chance| crate::heard::rung(LIKELY, chance) == said)
-    };
-    holds(nights.iter().any(is))
+    let chances = list(&h.report()?["nights"]).iter().filter_map(|night| night["chance"].as_f64());
+    let mut words: Vec<&str> = chances.map(|chance| rung(LIKELY, chance)).collect();
+    words.dedup();
+    let (of, read) = h.under_days;
+    let next = if of == h.at { read } else { 0 };
+    h.under_days = (h.at, next + 1);
+    same(h.tail(""), words.get(next).copied().unwrap_or("no word"))
 }
 
 /// Neighbouring partials that lose most to the same: all partials, each once.
 fn runs(h: &mut Heard) -> Agrees {
-    h.own_name()?;
     let partials = list(&h.report()?["partials"]);
     let mut next = 1.0;
     for part in all(h.arg("parts")?).into_iter().filter(|said| said.id == "partials-part") {
@@ -199,11 +159,8 @@ fn doubt(h: &mut Heard) -> Agrees {
     let about = sole(h.arg("about")?).ok_or("about what?")?;
     let key = about.id.trim_start_matches("about-").trim_start_matches("property-");
     let doubts = list(&h.report()?["doubts"][key]);
-    h.skip("Cause");
-    h.skip("cause");
     let said = h.said.ok_or("nothing was said")?;
-    let causes = said.place("Cause").or(said.place("cause"));
-    let mut told = vec![(causes.unwrap_or_default(), h.arg("share")?)];
+    let mut told = vec![(h.arg("Cause|cause")?, h.arg("share")?)];
     if said.id == "doubt-sentence" {
         let more = all(h.arg("more")?).into_iter().filter(|said| said.id == "doubt-share");
         told.extend(more.filter_map(|said| Some((said.place("cause")?, said.place("share")?))));
@@ -227,45 +184,6 @@ fn doubt(h: &mut Heard) -> Agrees {
         match flat(share).as_str() {
             "{nearly-all}" => holds(size >= 0.995)?,
             _ => h.in_unit(share, size * 100.0, "%")?,
-        }
-    }
-    Ok(())
-}
-
-/// Where a string works, piece by piece.
-fn setting(h: &mut Heard) -> Agrees {
-    /// A place of the sentence, the field in it, by what it is multiplied, and its unit.
-    const PIECES: [(&str, &str, f64, &str); 13] = [
-        ("length", "sounding_length_m", 1e3, "mm"),
-        ("nut", "nut_to_peg_m", 1e3, "mm"),
-        ("pitch", "pitch_hz", 1.0, "Hz"),
-        ("angle", "angle_over_bridge_deg", 1.0, ""),
-        ("peg", "peg_diameter_m", 1e3, "mm"),
-        ("gear", "gear_ratio", 1.0, ""),
-        ("height", "string_height_m", 1e3, "mm"),
-        ("edge", "nut_radius_m", 1e3, "mm"),
-        ("peak", "peak_resistance_kg_s", 1.0, ""),
-        ("bridge", "bridge_resistance_kg_s", 1.0, "kg/s"),
-        ("warmth", "temperature_c", 1.0, "°C"),
-        ("swing", "temperature_swing_k", 0.5, "K"),
-        ("damp", "humidity", 1e2, "%"),
-    ];
-    let setting = &h.report()?["setting"];
-    for (place, field, factor, unit) in PIECES {
-        h.amount(place, real(&setting[field])? * factor, unit)?;
-    }
-    h.amount("change", real(&setting["humidity_swing"])? * 50.0, "%")?;
-    for (place, inner, field) in
-        [("doubt", "doubt", "sounding_length_doubt_m"), ("behind", "length", "afterlength_m")]
-    {
-        let words = h.arg(place)?;
-        match all(words).first() {
-            Some(said) => h.in_unit(
-                said.place(inner).unwrap_or_default(),
-                real(&setting[field])? * 1e3,
-                "mm",
-            )?,
-            None => holds(setting[field].as_f64().is_none_or(|x| x < 1e-12))?,
         }
     }
     Ok(())

@@ -15,16 +15,13 @@ pub(crate) type Agrees = Result<(), String>;
 pub(crate) struct Tally {
     /// Figures compared with the reply.
     pub(crate) figures: usize,
-    /// Comparative words compared with it.
-    pub(crate) comparatives: usize,
-    /// Other words on a scale: likely, much steeper, in the middle of what is usual.
+    /// Words compared with it: more or less, likely, what a string is called.
     pub(crate) words: usize,
 }
 
 impl Tally {
     pub(crate) fn add(&mut self, other: Self) {
         self.figures += other.figures;
-        self.comparatives += other.comparatives;
         self.words += other.words;
     }
 }
@@ -60,6 +57,8 @@ pub(crate) struct Heard<'a> {
     pub(crate) side: &'static str,
     /// The partial that was numbered last.
     pub(crate) partial: Option<&'a Value>,
+    /// Of which string the words under its days are read, and how many of them were.
+    pub(crate) under_days: (Option<usize>, usize),
     /// It is told as a cost.
     pub(crate) cost: bool,
     /// The reason that was told last.
@@ -69,13 +68,19 @@ pub(crate) struct Heard<'a> {
     /// The complaint and the cause that were told last.
     pub(crate) finding: Option<&'a Value>,
     pub(crate) cause: Option<&'a Value>,
+    /// The answer of which it is told what it turns.
+    pub(crate) point: Option<&'a Value>,
     /// The wish that was named last.
     pub(crate) wish: &'a str,
+    /// The second set is told, and not the chosen one.
+    pub(crate) second: bool,
+    /// The report that is told, where it is not that of the string.
+    pub(crate) made: Option<&'a Value>,
     /// The message, and as the words that it is.
     pub(crate) said: Option<&'a Said>,
     pub(crate) words: &'a [Part],
-    /// Places and choices of messages that have been read.
-    pub(crate) read: Vec<(*const Said, &'static str)>,
+    /// Its places and choices that have been read.
+    pub(crate) read: Vec<&'static str>,
     pub(crate) tally: Tally,
 }
 
@@ -141,6 +146,12 @@ pub(crate) fn read(words: &[Part]) -> Result<Figure, String> {
     Figure::read(&printed).ok_or_else(|| format!("“{printed}” is no figure"))
 }
 
+/// Whether words are a figure for this value, perhaps in per cent.
+pub(crate) fn is(words: &[Part], value: f64) -> bool {
+    let said = flat(words);
+    Figure::read(said.trim_end_matches('%').trim_end()).is_some_and(|figure| figure.is(value))
+}
+
 /// Words without the unit that must stand behind them.
 fn unit_off(said: &str, unit: &str) -> Result<Vec<Part>, String> {
     let bare = if unit.is_empty() { Some(said) } else { said.strip_suffix(unit) };
@@ -152,14 +163,6 @@ fn unit_off(said: &str, unit: &str) -> Result<Vec<Part>, String> {
 pub(crate) fn rung(ladder: Ladder, number: f64) -> &'static str {
     let found = ladder.iter().find(|(from, _)| number >= *from);
     found.map_or(ladder[ladder.len() - 1].1, |(_, word)| word)
-}
-
-/// The name of a note's message, and its octave.
-fn note(of: &Value) -> (String, &str) {
-    let note = text(of);
-    let end = note.find(|c: char| c == '-' || c.is_ascii_digit()).unwrap_or(note.len());
-    let letter = note[..end].replace('#', "-sharp").replace('b', "-flat");
-    (format!("note-{letter}"), &note[end..])
 }
 
 impl<'a> Heard<'a> {
@@ -187,13 +190,29 @@ impl<'a> Heard<'a> {
         list(&self.set()["strings"])
     }
 
+    /// The string that is told: that of the part of the page, else the one that was named last.
+    pub(crate) fn own(&self) -> Result<usize, String> {
+        self.at.or(self.whose).ok_or_else(|| "of which string?".to_owned())
+    }
+
     pub(crate) fn string(&self) -> Result<&'a Value, String> {
-        let string = self.at.and_then(|i| self.strings().get(i));
-        string.ok_or_else(|| "of which string?".to_owned())
+        self.strings().get(self.own()?).ok_or_else(|| "of which string?".to_owned())
     }
 
     pub(crate) fn report(&self) -> Result<&'a Value, String> {
-        Ok(&self.string()?["report"])
+        match self.made {
+            Some(report) => Ok(report),
+            None if self.second => Ok(self.reports(true)[self.own()?]),
+            None => Ok(&self.string()?["report"]),
+        }
+    }
+
+    /// What to ask for in a shop.
+    pub(crate) fn shopping(&self) -> Result<&'a Value, String> {
+        match self.second {
+            true => Ok(&self.set()["runner_up"]["shopping"][self.own()?]),
+            false => Ok(&self.string()?["shopping"]),
+        }
     }
 
     pub(crate) fn number(&self, key: &str) -> Result<Number, String> {
@@ -217,38 +236,39 @@ impl<'a> Heard<'a> {
 
     /// Takes a place or a choice of the message for read.
     pub(crate) fn skip(&mut self, name: &'static str) {
-        if let Some(said) = self.said {
-            self.read.push((said, name));
-        }
+        self.read.push(name);
     }
 
-    /// Checks a message, which must have nothing in it that the check does not read.
+    /// Checks a message by itself; what the check does not read of it must agree by itself.
     pub(crate) fn of(&mut self, told: &'a Said, check: impl FnOnce(&mut Self) -> Agrees) -> Agrees {
-        let outer = self.said.replace(told);
-        let agrees = check(self);
-        self.said = outer;
-        agrees?;
-        let id = told.id;
-        for part in &told.parts {
-            if let Part::Place(name, _) | Part::Choice(name, _) = part
-                && !self.read.contains(&(told, *name))
-            {
-                return Err(format!("nobody reads the {name} of {id}"));
-            }
-        }
-        Ok(())
+        let outer = (self.said.replace(told), std::mem::take(&mut self.read));
+        let agrees = check(self).and_then(|()| {
+            told.parts.iter().try_for_each(|part| match part {
+                Part::Place(name, _) | Part::Choice(name, _) if self.read.contains(name) => Ok(()),
+                Part::Choice(by, _) => {
+                    Err(format!("nobody reads by what {} chooses: {by}", told.id))
+                }
+                Part::Place(_, inside) => self.line(inside),
+                _ => Ok(()),
+            })
+        });
+        (self.said, self.read) = outer;
+        agrees
     }
 
-    /// What stands in a place of the message.
+    /// What stands in a place of the message, or in the one that it has of two.
     pub(crate) fn arg(&mut self, name: &'static str) -> Result<&'a [Part], String> {
-        self.skip(name);
         let said = self.said.ok_or("nothing was said")?;
-        said.place(name).ok_or_else(|| format!("{} does not say its {name}", said.id))
+        let found = name.split('|').find_map(|name| Some((name, said.place(name)?)));
+        let (name, words) = found.ok_or_else(|| format!("{} does not say its {name}", said.id))?;
+        self.skip(name);
+        Ok(words)
     }
 
     /// The key by which the message chose its words, or that of the message in a place.
     pub(crate) fn key(&mut self, name: &'static str) -> Result<String, String> {
-        if let Some(key) = self.said.and_then(|said| said.choice(name)) {
+        let chosen = |name| Some((name, self.said?.choice(name)?));
+        if let Some((name, key)) = name.split('|').find_map(chosen) {
             self.skip(name);
             return Ok(key.to_owned());
         }
@@ -256,31 +276,13 @@ impl<'a> Heard<'a> {
         Ok(sole(words).map_or_else(|| flat(words), |said| said.id.to_owned()))
     }
 
-    /// A key, said as a message of a family of messages or by a choice, is that of the reply.
-    pub(crate) fn is_key(&mut self, name: &'static str, of: &str, known: &Value) -> Agrees {
-        let key = self.key(name)?;
-        let bare = key.strip_prefix(of).unwrap_or(&key).trim_end_matches(".listed");
-        same(bare, text(known))
-    }
-
-    /// The figure in a place is this value rounded to its digits.
-    pub(crate) fn figure(&mut self, name: &'static str, value: f64) -> Agrees {
-        let words = self.arg(name)?;
-        self.reads(words, value)
-    }
-
-    /// The same for a figure in no place.
+    /// A figure is this value rounded to its digits.
     pub(crate) fn reads(&mut self, words: &[Part], value: f64) -> Agrees {
         self.tally.figures += 1;
         if read(words)?.is(value) { Ok(()) } else { Err(format!("{} is not {value}", flat(words))) }
     }
 
-    /// The figure in a place, with its unit, is this value rounded to its digits.
-    pub(crate) fn amount(&mut self, name: &'static str, value: f64, unit: &str) -> Agrees {
-        let words = self.arg(name)?;
-        self.in_unit(words, value, unit)
-    }
-
+    /// The figure in words, with its unit, is this value rounded to its digits.
     pub(crate) fn in_unit(&mut self, words: &[Part], value: f64, unit: &str) -> Agrees {
         self.reads(&unit_off(&flat(words), unit)?, value)
     }
@@ -310,18 +312,6 @@ impl<'a> Heard<'a> {
         }
     }
 
-    pub(crate) fn spans(
-        &mut self,
-        name: &'static str,
-        unit: &str,
-        ends: &Value,
-        factor: f64,
-    ) -> Agrees {
-        let words = self.arg(name)?;
-        let end = |i: usize| real(&ends[i]).map(|x| x * factor);
-        self.range(words, unit, end(0)?, end(1)?, 0.0)
-    }
-
     /// A force in newtons, kilograms and pounds, or a range of them.
     pub(crate) fn force(&mut self, words: &[Part], low: f64, high: f64) -> Agrees {
         let said = sole(words).filter(|said| said.id == "force").ok_or("is it a force?")?;
@@ -334,23 +324,15 @@ impl<'a> Heard<'a> {
         Ok(())
     }
 
-    pub(crate) fn pulls(&mut self, name: &'static str, newtons: f64) -> Agrees {
-        let words = self.arg(name)?;
-        self.force(words, newtons, newtons)
-    }
-
     /// A length in millimetres and in thousandths of an inch.
     pub(crate) fn gauge(&mut self, words: &[Part], metres: f64) -> Agrees {
         let said = sole(words).filter(|said| said.id == "gauge-mm").ok_or("is it a gauge?")?;
-        let (mm, inch) = (said.place("mm"), said.place("inch"));
-        self.in_unit(mm.ok_or("no millimetres")?, metres * 1e3, "mm")?;
-        self.in_unit(inch.ok_or("no inches")?, metres / THOU_M, "{unit-thousandths}")
+        self.in_unit(said.place("mm").unwrap_or_default(), metres * 1e3, "mm")?;
+        self.inch(said.place("inch").unwrap_or_default(), metres)
     }
 
-    /// The string's gauge.
-    pub(crate) fn thick(&mut self, words: &[Part]) -> Agrees {
-        let gauge = self.number("outer_diameter_m")?.value;
-        self.gauge(words, gauge / property("outer_diameter_m").factor)
+    pub(crate) fn inch(&mut self, words: &[Part], metres: f64) -> Agrees {
+        self.in_unit(words, metres / THOU_M, "{unit-thousandths}")
     }
 
     /// A value with its unit, or what it is unknown within; then perhaps its range.
@@ -375,13 +357,6 @@ impl<'a> Heard<'a> {
                 if fits { Ok(()) } else { Err(format!("{} is not {}", flat(&bare), n.value)) }
             }
         }
-    }
-
-    /// A place holds a number of the string's report.
-    pub(crate) fn says(&mut self, name: &'static str, key: &str) -> Agrees {
-        let n = self.number(key)?;
-        let words = self.arg(name)?;
-        self.value(words, &n)
     }
 
     /// Days as one says them.
@@ -428,7 +403,7 @@ impl<'a> Heard<'a> {
 
     /// A word tells how the first of two compares: more, less, or alike.
     pub(crate) fn word(&mut self, words: &[Part], comparison: &Value, key: &str) -> Agrees {
-        self.tally.comparatives += 1;
+        self.tally.words += 1;
         let said = sole(words).map_or("", |said| said.id);
         let (this, other) = (real(&comparison["this"])?, real(&comparison["other"])?);
         let (above, below) =
@@ -471,55 +446,6 @@ impl<'a> Heard<'a> {
         let (worth, rival) = (real(&reason["worth"])?, real(&reason["rival_worth"])?);
         let fits = (worth > rival) == better && (worth < rival) != better;
         if fits { Ok(()) } else { Err(format!("worth {worth} against {rival}")) }
-    }
-
-    /// The string that words name: its letter, and where two share one, which of them it is.
-    pub(crate) fn name(&self, words: &[Part]) -> Result<usize, String> {
-        let strange = || format!("which string is {}?", flat(words));
-        let mut said = sole(words).ok_or_else(strange)?;
-        if let "the-string" | "a-letter" = said.id {
-            let inside = said.place("name").or(said.place("letter"));
-            said = sole(inside.unwrap_or_default()).ok_or_else(strange)?;
-        }
-        let notes: Vec<_> = self.strings().iter().map(|s| note(&s["note"])).collect();
-        let of = |letter: &str| -> Vec<usize> {
-            (0..notes.len()).filter(|i| notes[*i].0 == letter).collect()
-        };
-        if said.id != "note-of-several" {
-            return match of(said.id)[..] {
-                [only] => Ok(only),
-                _ => Err(strange()),
-            };
-        }
-        let letter = said.place("letter").and_then(sole).ok_or_else(strange)?;
-        let among = of(letter.id);
-        holds(among.len() > 1)?;
-        let last = among.len() - 1;
-        let found = match (said.choice("place"), said.place("octave").map(flat)) {
-            (Some("high"), _) => among.first().copied(),
-            (Some("low"), _) => among.last().copied(),
-            (Some(_), _) => among.get(1).copied().filter(|_| last == 2),
-            (_, Some(octave)) => among.into_iter().find(|i| notes[*i].1 == octave),
-            _ => None,
-        };
-        found.ok_or_else(strange)
-    }
-
-    /// Every string that words name, in their order.
-    pub(crate) fn names(&self, words: &[Part]) -> Result<Vec<usize>, String> {
-        let mut told = Vec::new();
-        for part in words {
-            match part {
-                Part::Said(said) if said.id.starts_with("note-") => {
-                    told.push(self.name(std::slice::from_ref(part))?);
-                }
-                Part::Said(Said { parts, .. }) | Part::Place(_, parts) => {
-                    told.extend(self.names(parts)?);
-                }
-                _ => {}
-            }
-        }
-        Ok(told)
     }
 }
 

@@ -10,9 +10,11 @@
 mod anybody;
 mod cases;
 mod charts;
+mod claims;
 mod figure;
 mod heard;
 mod marks;
+mod names;
 mod objects;
 mod reader;
 mod rendered;

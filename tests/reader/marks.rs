@@ -82,6 +82,20 @@ pub(crate) fn sign_of_choice(by: &'static str, key: &'static str) -> char {
     marks().known[&Mark::Choice(by, key)]
 }
 
+/// Whether what follows a text stands in a message, and in none of its places.
+pub(crate) fn of_a_message(before: &str) -> bool {
+    let mut closed = 0;
+    for letter in before.chars().rev() {
+        match u32::from(letter).checked_sub(FIRST).and_then(|i| marks().all.get(i as usize)) {
+            _ if letter == END => closed += 1,
+            None | Some(Mark::Choice(..)) => {}
+            Some(_) if closed > 0 => closed -= 1,
+            Some(mark) => return matches!(mark, Mark::Message(_)),
+        }
+    }
+    false
+}
+
 impl Marks {
     fn sign(&mut self, mark: Mark) -> char {
         let next = char::from_u32(FIRST + u32::try_from(self.all.len()).unwrap()).unwrap();

@@ -1,24 +1,14 @@
 //! Reads a page against its reply: every message that claims something must be known, and must agree.
 
-use std::collections::HashMap;
-use std::sync::OnceLock;
-
 use serde_json::Value;
 
-use crate::charts::{self, OF_CHARTS};
-use crate::heard::{Agrees, Heard, Tally, entry, holds, list, real, same, text};
+use crate::charts;
+use crate::claims::claim;
+use crate::heard::{Agrees, Heard, Tally, entry, holds, is, list, real, same, text};
 use crate::marks::{Part, Said, all, flat, plain, sole};
-use crate::rows::{OF_ROWS, TABLES};
-use crate::set::OF_SET;
+use crate::rows::TABLES;
 use crate::text::{Cell, Passage, Says, passages};
-use crate::verdict::OF_VERDICT;
-use crate::why::{OF_PAIR, OF_REASONS, OF_SURE};
-use crate::words::{PICTURES, SILENT, SILENT_ENDS, SWINGS};
-
-/// What must be true of the reply when a message is said.
-pub(crate) type Check = fn(&mut Heard) -> Agrees;
-/// A message, or all whose names begin so, with its check.
-pub(crate) type Claim = (&'static str, Check);
+use crate::words::PICTURES;
 
 /// What a page says against its reply, and how much of it was compared.
 #[derive(Debug, Default)]
@@ -43,63 +33,6 @@ pub(crate) fn read_page(reply: &Value, html: &str, string: Option<usize>) -> Rea
         objections.extend((0..heard.strings().len()).filter_map(|i| heard.leaves_out(i)));
     }
     Reading { tally: heard.tally, objections }
-}
-
-/// Names that say of which string the rest is.
-#[rustfmt::skip]
-const OF_NAMES: &[Claim] = &[
-    ("note-*", a_name),
-    ("the-string", a_name),
-    ("a-letter", a_name),
-    ("property-*", |h| holds(!h.tail("").ends_with(".more") && !h.tail("").ends_with(".less"))),
-    ("swing-*", |h| {
-        let ends = SWINGS.iter().find(|(key, ..)| *key == h.tail("swing-"));
-        let Some((_, from, to)) = ends else { return Ok(()) };
-        h.figure("from", *from)?;
-        h.figure("to", *to)
-    }),
-    // How many filaments a picture shows is not read.
-    ("portrait-part", |h| { h.skip("parts"); Ok(()) }),
-];
-
-fn a_name(h: &mut Heard) -> Agrees {
-    ["name", "letter", "first", "place", "octave"].into_iter().for_each(|place| h.skip(place));
-    if h.strings().is_empty() {
-        return Ok(());
-    }
-    let named = h.name(h.words)?;
-    h.whose = Some(named);
-    holds(h.at.is_none_or(|at| at == named))
-}
-
-/// Finds the check of a message: its own, or that of the longest beginning that it shares.
-fn check(id: &str) -> Option<Check> {
-    static CHECKS: OnceLock<HashMap<&'static str, Check>> = OnceLock::new();
-    let checks = CHECKS.get_or_init(|| {
-        [OF_SET, OF_CHARTS, OF_REASONS, OF_SURE, OF_PAIR, OF_VERDICT, OF_ROWS, OF_NAMES]
-            .concat()
-            .into_iter()
-            .collect()
-    });
-    let shared = |end: usize| checks.get(format!("{}*", &id[..end]).as_str());
-    checks
-        .get(id)
-        .or_else(|| (1..=id.len()).rev().filter(|end| id.is_char_boundary(*end)).find_map(shared))
-        .copied()
-}
-
-/// Whether the reader knows a message.
-pub(crate) fn knows(id: &str) -> bool {
-    is_silent(id) || check(id).is_some()
-}
-
-/// Whether a message says the same to everybody, apart from other messages in it.
-fn is_silent(id: &str) -> bool {
-    let is = |known: &&str| match known.strip_suffix('*') {
-        Some(begins) => id.starts_with(begins),
-        None => id == *known,
-    };
-    SILENT_ENDS.iter().any(|end| id.ends_with(end)) || SILENT.iter().any(|known| is(&known))
 }
 
 impl<'a> Heard<'a> {
@@ -173,21 +106,15 @@ impl<'a> Heard<'a> {
 
     fn judge(&mut self, said: &'a Said, words: &'a [Part]) -> Agrees {
         let id = said.id;
-        let quiet = SILENT.contains(&id) || SILENT_ENDS.iter().any(|end| id.ends_with(end));
-        if let Some(check) = check(id).filter(|_| !quiet) {
-            let outer = std::mem::replace(&mut self.words, words);
-            let agrees = self.of(said, check);
-            self.words = outer;
-            return agrees.map_err(|why| format!("“{}” ({id}): {why}", plain(words)));
-        }
-        if !is_silent(id) {
-            return Err(format!("“{}”: the reader has no check of {id}", plain(words)));
-        }
-        said.parts.iter().try_for_each(|part| match part {
-            Part::Place(_, inside) => self.line(inside),
-            Part::Choice(by, _) => Err(format!("{id} chooses by {by}, so it claims something")),
-            _ => Ok(()),
-        })
+        let claim = claim(id)
+            .ok_or_else(|| format!("“{}”: the reader does not know {id}", plain(words)))?;
+        let outer = std::mem::replace(&mut self.words, words);
+        let agrees = self.of(said, |h| {
+            claim.clauses.iter().try_for_each(|clause| h.clause(clause))?;
+            claim.check.map_or(Ok(()), |check| check(h))
+        });
+        self.words = outer;
+        agrees.map_err(|why| format!("“{}” ({id}): {why}", plain(words)))
     }
 
     /// Lines that say something beside their messages: figures alone, or two messages that are one.
@@ -199,10 +126,8 @@ impl<'a> Heard<'a> {
         Some(match id {
             _ if self.place.within("context") => self.context(words),
             _ if self.place.within("range-bar") && figure => {
-                let usual = &self.problem()["usual_load_n"];
-                let is = |i: usize| usual[i].as_f64().is_some_and(|x| crate::why::is(words, x));
-                self.tally.figures += 1;
-                holds(is(0) || is(1))
+                let mut usual = list(&self.problem()["usual_load_n"]).iter();
+                holds(usual.any(|end| end.as_f64().is_some_and(|end| is(words, end))))
             }
             "compare-first" | "compare-second" if words.len() > 1 => {
                 self.side = if id == "compare-first" { "this" } else { "other" };
@@ -212,7 +137,6 @@ impl<'a> Heard<'a> {
                 self.ring(words)
             }
             "" if self.place.within("partials") && figure => charts::partial(self, &said),
-            "property" => return None,
             _ if self.place.within("formula") => self.formula(words),
             _ if self.place.within("equal")
                 && (id.starts_with("families-") || id.starts_with("list-")) =>
@@ -224,9 +148,8 @@ impl<'a> Heard<'a> {
                 let counts = list(&self.reply()["obstacles"])
                     .iter()
                     .filter_map(|o| entry(&o["limits"], "limit", key).ok());
-                self.tally.figures += 1;
                 let count = after(words);
-                holds(counts.filter_map(|l| l["count"].as_f64()).any(|n| crate::why::is(&count, n)))
+                holds(counts.filter_map(|l| l["count"].as_f64()).any(|n| is(&count, n)))
             }
             _ => return None,
         })

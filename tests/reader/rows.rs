@@ -3,12 +3,11 @@
 use serde_json::Value;
 
 use crate::charts::{lost, partial, sources, under, wish};
-use crate::heard::{Agrees, Heard, entry, holds, list, named, number, real, same, text};
+use crate::heard::{Agrees, Heard, entry, holds, is, list, named, number, real, same, text};
 use crate::marks::{Part, all, flat, sole};
-use crate::reader::{Claim, after};
+use crate::reader::after;
 use crate::set::step;
 use crate::text::Cell;
-use crate::why::is;
 use crate::words::STEPS;
 
 /// What must be true of a row, given its cells.
@@ -44,14 +43,6 @@ pub(crate) const TABLES: &[(&str, RowCheck)] = &[
     (" {plan-string} {sheet-ask} {sheet-gauge} {sheet-why} {sheet-settles}", on_the_sheet),
 ];
 
-/// What stands only in rows, and is read there.
-pub(crate) const OF_ROWS: &[Claim] = &[("sheet-days", |h| {
-    let days = &h.plan()["settled_d"][h.at.ok_or("which string?")?];
-    let (likely, most) = (h.arg("likely")?, h.arg("most")?);
-    h.days(likely, real(&days[0])?)?;
-    h.enough_days(most, real(&days[1])?)
-})];
-
 /// The first line of a cell.
 fn cell(cells: &[Cell], i: usize) -> &[Part] {
     cells.get(i).and_then(|lines| lines.first()).map_or(&[], Vec::as_slice)
@@ -76,7 +67,6 @@ fn a_step<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
     for (i, key) in [(1, "tension_ratio"), (2, "usual_ratio"), (4, "impedance_ratio")] {
         h.reads(cell(cells, i), real(&s[key])?)?;
     }
-    h.tally.comparatives += 1;
     h.on(STEPS, sole(cell(cells, 3)).map_or("", |said| said.id), step(s)?)
 }
 
@@ -179,7 +169,6 @@ fn a_point<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
         ("drift_cent", 1.0),
         ("fitters_judgement", 1e2),
     ];
-    h.tally.figures += columns.len();
     let shows = |p: &&Value| {
         let column = |(i, (key, factor)): (usize, &(&str, f64))| {
             p[*key].as_f64().is_some_and(|x| is(cell(cells, i + 1), x * factor))
@@ -253,7 +242,6 @@ fn a_partial<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
     }
     if whole {
         // Nobody knows a Q closer than to ten.
-        h.tally.figures += 1;
         let q = cell(cells, 8);
         holds(flat(q).ends_with('0') && crate::heard::read(q)?.is_to(real(&p["q"])?, 10.0))?;
     }
@@ -278,8 +266,10 @@ fn a_weight<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
     holds(told.len() == steps.len() && (!steps.is_empty() || flat(moved) == "{weights-none}"))?;
     for (said, step) in told.into_iter().zip(steps) {
         h.of(said, |h| {
-            h.figure("factor", real(&step["factor"])?)?;
-            h.is_key("because", "because-", &text(&step["because"]).replace('.', "-").into())
+            let words = h.arg("factor")?;
+            h.reads(words, real(&step["factor"])?)?;
+            let because = text(&step["because"]).replace('.', "-");
+            same(&h.key("because")?, &format!("because-{because}"))
         })?;
     }
     Ok(())
@@ -302,7 +292,8 @@ fn on_the_sheet<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
     h.line(cell(cells, 2))?;
     let size = cell(cells, 3);
     holds(size.len() == 3)?;
-    h.thick(&size[..1])?;
+    let across = h.real("report.numbers.outer_diameter_m.value")?;
+    h.gauge(&size[..1], across)?;
     let pull = h.number("tension_n")?.value;
     h.force(&size[2..], pull, pull)?;
     // There is room for one reason and one cost.

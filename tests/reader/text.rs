@@ -60,35 +60,8 @@ impl Place {
 }
 
 /// Elements that begin a line of their own.
-const BLOCKS: [&str; 27] = [
-    "article",
-    "section",
-    "header",
-    "nav",
-    "div",
-    "p",
-    "ol",
-    "ul",
-    "li",
-    "h1",
-    "h2",
-    "h3",
-    "h4",
-    "dl",
-    "dt",
-    "dd",
-    "table",
-    "caption",
-    "details",
-    "summary",
-    "figure",
-    "figcaption",
-    "svg",
-    "text",
-    "g",
-    "button",
-    "td",
-];
+const BLOCKS: &str = "article section header nav div p ol ul li h1 h2 h3 h4 dl dt dd table caption details summary \
+    figure figcaption svg text g button td";
 /// Elements that head what follows.
 const HEADINGS: [&str; 5] = ["h1", "h2", "h3", "h4", "dt"];
 /// Classes that make a line of their own of what is else a part of a line.
@@ -196,7 +169,7 @@ impl Reading {
     }
 
     fn element(&mut self, element: &Element) {
-        let block = BLOCKS.contains(&element.tag.as_str())
+        let block = BLOCKS.split_whitespace().any(|tag| tag == element.tag)
             || element.classes.iter().any(|c| APART.contains(&c.as_str()));
         if block {
             self.end_line();

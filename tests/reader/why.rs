@@ -2,12 +2,12 @@
 
 use serde_json::Value;
 
+use crate::claims::Check;
 use crate::heard::{
-    Agrees, Heard, Number, decided_by, direction, entry, holds, list, named, number, property,
-    read, real, same, text,
+    Agrees, Heard, Number, decided_by, direction, entry, holds, list, named, number, real, same,
+    text,
 };
-use crate::marks::{Part, Said, all, flat, sole};
-use crate::reader::Claim;
+use crate::marks::{Part, Said, all, sole};
 use crate::words::LIKELY;
 
 /// What rests on numbers fitted to the simulation, and how well they rank strings to which they were not: over all, and
@@ -31,71 +31,34 @@ const LEAST: [(&str, f64); 9] = [
 
 /// Reasons and costs, and what they rest on.
 #[rustfmt::skip]
-pub(crate) const OF_REASONS: &[Claim] = &[
-    ("card-alike", |h| holds(list(&h.string()?["reasons"]).is_empty())),
+pub(crate) const OF_REASONS: &[(&str, Check)] = &[
     ("sheet-but", |h| { h.cost = true; Ok(()) }),
     ("attribute-*", |h| { h.wish = h.tail("attribute-"); Ok(()) }),
-    ("compared-elasticity", |h| h.compares("elasticity", "stretch", "%")),
-    ("compared-settling", |h| h.compares("settling", "settling_d", "{unit-days}")),
-    ("compared-drift", |h| h.compares("drift", "drift_cent", "{cents}")),
-    ("compared-response", |h| h.compares("response", "speaks_s", "s")),
-    ("compared-ring", |h| h.compares("ring", "rings_on_s", "s")),
-    ("compared-tuning", |h| h.compares("tuning", "peg_cent_deg", "{cents}")),
-    ("compared-durability", |h| h.compares("durability", "breaking_share", "%")),
-    ("compared-feel", |h| { h.compares("feel", "lateral_stiffness_n_m", "N/mm")?; h.wanted() }),
-    ("compared-power", |h| { h.compares("power", "impedance_kg_s", "g/s")?; h.wanted() }),
     ("compared-brightness", |h| {
-        h.compares("brightness", "brilliance_hz", "kHz")?;
-        let comparison = &h.reason.ok_or("no reason")?["comparison"];
         // Nobody hears above 20 kHz.
-        let heard = real(&comparison["this"])?.min(real(&comparison["other"])?) <= 2e4;
-        holds((h.key("heard")? == "yes") == heard)?;
-        h.wanted()
+        let heard = h.real("comparison.this")?.min(h.real("comparison.other")?) <= 2e4;
+        holds((h.key("heard")? == "yes") == heard)
     }),
     ("compared-bow-room", |h| {
-        let comparison = &h.compared("bow-room", "bow_room_db")?["comparison"];
-        let apart = real(&comparison["this"])? - real(&comparison["other"])?;
-        h.figure("apart", apart.abs())?;
+        h.compared("bow-room", "bow_room_db")?;
+        let (apart, words) = (h.real("comparison.this")? - h.real("comparison.other")?, h.arg("apart")?);
+        h.reads(words, apart.abs())?;
         same(&h.key("by")?, if apart > 0.0 { "more" } else { "less" })
     }),
-    ("judged-availability", |h| {
-        let cost = h.judged("availability")?;
-        holds(h.string()?["grade"] == if cost { "sometimes" } else { "everyday" })
-    }),
-    ("judged-price", |h| h.judged("price").map(drop)),
-    ("judged-fitters", |h| {
-        h.judged("fitters-judgement")?;
-        let reason = h.reason.ok_or("no reason")?;
-        h.figure("own", real(&reason["worth"])? * 100.0)?;
-        h.figure("other", real(&reason["rival_worth"])? * 100.0)
-    }),
-    ("judged-fitters-alone", |h| {
-        let worth = real(&h.reason("fitters-judgement")?["worth"])?;
-        h.figure("own", worth * 100.0)
-    }),
-    ("judged-other", |h| {
-        let key = h.key("attribute")?;
-        h.judged(key.trim_start_matches("attribute-")).map(drop)
-    }),
-    ("weakest-durability", |h| { h.weakest("durability")?; h.says("number", "breaking_share") }),
-    ("weakest-elasticity", |h| { h.weakest("elasticity")?; h.says("number", "stretch") }),
+    ("judged-availability", |h| holds(h.string()?["grade"] == if h.cost { "sometimes" } else { "everyday" })),
+    ("judged-other", |h| { let wish = h.wish_in("attribute")?; h.judged(&wish) }),
     ("weakest-of", |h| {
-        let key = h.key("attribute")?;
-        h.weakest(key.trim_start_matches("attribute-"))?;
-        let name = h.arg("property")?;
-        h.says("number", named(name)?.key)
+        let wish = h.wish_in("attribute")?;
+        h.weakest(&wish)?;
+        let (key, words) = (named(h.arg("property")?)?.key, h.arg("number")?);
+        let number = h.number(key)?;
+        h.value(words, &number)
     }),
-    ("weakest", |h| { let key = h.key("attribute")?; h.weakest(key.trim_start_matches("attribute-")) }),
-    ("judgement", |h| holds(h.reason.ok_or("what is a judgement?")?["judged"] == true)),
-    ("computed", |h| {
-        let reason = h.reason.ok_or("what is computed?")?;
-        holds(reason["judged"] == false && reason["comparison"].is_null())
-    }),
+    ("weakest", |h| { let wish = h.wish_in("attribute")?; h.weakest(&wish) }),
     ("computed-*", |h| {
-        let reason = h.reason.ok_or("what is computed?")?;
-        holds(reason["judged"] == false)?;
-        let c = &reason["comparison"];
-        h.on(LIKELY, h.tail("computed-"), real(&c["chance_above"])?.max(real(&c["chance_below"])?))
+        holds(h.at("reason.judged")? == false)?;
+        let chance = h.real("comparison.chance_above")?.max(h.real("comparison.chance_below")?);
+        h.on(LIKELY, h.tail("computed-"), chance)
     }),
 
     // At another depth.
@@ -103,83 +66,81 @@ pub(crate) const OF_REASONS: &[Claim] = &[
     ("reason-plain-wanted", |h| h.plainly(Some(true))),
     ("reason-plain-unwanted", |h| h.plainly(Some(false))),
     ("reason-plain-fitters", |h| {
-        let cost = h.key("side")? == "against";
-        let reason = h.reason("fitters-judgement")?;
-        h.tally.comparatives += 1;
-        holds(cost == h.cost && reason["judged"] == true)?;
-        h.better(reason, !cost)
+        let side = h.key("side")?;
+        same(&side, if h.cost { "against" } else { "for" })?;
+        h.judged_so("fitters-judgement")
     }),
     ("reason-plain-fitters-alone", |h| {
-        h.tally.comparatives += 1;
         let reason = h.reason("fitters-judgement")?;
-        holds(real(&reason["worth"])? < real(&reason["rival_worth"])?)
+        h.better(reason, false)
     }),
-    ("reason-plain-weakest", |h| { let key = h.key("what")?; h.weakest(key.trim_start_matches("attribute-")) }),
+    ("reason-plain-weakest", |h| { let wish = h.wish_in("what")?; h.weakest(&wish) }),
     ("reason-noticed", noticed),
     ("reason-noticed-cents", |h| {
-        let c = &h.reason("drift")?["comparison"];
-        let apart = real(&c["this"])? - real(&c["other"])?;
-        h.figure("least", 5.0)?;
-        let by = sole(h.arg("by")?).ok_or("by how much?")?;
-        h.tally.comparatives += 1;
+        same(text(h.at("comparison.property")?), "drift_cent")?;
+        let apart = h.real("comparison.this")? - h.real("comparison.other")?;
+        let (by, least) = (sole(h.arg("by")?).ok_or("by how much?")?, h.arg("least")?);
+        h.reads(least, 5.0)?;
         same(by.id, if apart > 0.0 { "reason-cents-more" } else { "reason-cents-less" })?;
-        h.of(by, |h| h.figure("cents", apart.abs()))
+        h.reads(by.place("cents").unwrap_or_default(), apart.abs())
     }),
     ("reason-carries", |h| {
-        let key = h.key("what")?;
-        let key = key.trim_start_matches("attribute-");
-        h.figure("gain", real(&h.reason.filter(|r| r["attribute"] == key).ok_or("of another reason")?["gain"])?)?;
-        h.figure("weight", real(&entry(&h.string()?["attributes"], "attribute", key)?["weight"])?)
+        let wish = h.wish_in("what")?;
+        same(&wish, text(h.at("reason.attribute")?))?;
+        let weight = &entry(&h.string()?["attributes"], "attribute", &wish)?["weight"];
+        for (place, value) in [("gain", h.at("reason.gain")?), ("weight", weight)] {
+            let words = h.arg(place)?;
+            h.reads(words, real(value)?)?;
+        }
+        Ok(())
     }),
     ("reason-ranks", |h| {
-        let key = text(&h.reason.ok_or("no reason")?["attribute"]);
-        let (_, all, place) = FITTED.iter().find(|f| f.0 == key).ok_or("no fitted number ranks so")?;
-        h.figure("count", 300.0)?;
-        h.figure("all", *all)?;
-        h.figure("place", *place)
+        let wish = text(h.at("reason.attribute")?);
+        let (_, all, place) = *FITTED.iter().find(|f| f.0 == wish).ok_or("no fitted number ranks so")?;
+        for (name, value) in [("count", 300.0), ("all", all), ("place", place)] {
+            let words = h.arg(name)?;
+            h.reads(words, value)?;
+        }
+        Ok(())
     }),
 ];
 
 impl<'a> Heard<'a> {
-    /// A reason that compares, by its word; its figures are left to the caller.
-    fn compared(&mut self, wish: &str, key: &str) -> Result<&'a Value, String> {
-        let reason = self.reason(wish)?;
-        let comparison = &reason["comparison"];
-        same(text(&comparison["property"]), key)?;
-        let words = self.arg("word")?;
-        self.word(words, comparison, key)?;
-        self.better(reason, !self.cost)?;
-        Ok(reason)
+    /// The wish that a place names.
+    fn wish_in(&mut self, place: &'static str) -> Result<String, String> {
+        Ok(self.key(place)?.trim_start_matches("attribute-").to_owned())
     }
 
-    /// A reason that compares: its word and its two figures.
-    fn compares(&mut self, wish: &str, key: &str, unit: &str) -> Agrees {
-        let comparison = &self.compared(wish, key)?["comparison"];
-        let factor = property(key).factor;
-        self.amount("this", real(&comparison["this"])? * factor, unit)?;
-        self.amount("other", real(&comparison["other"])? * factor, unit)
+    /// A reason that compares, by its word.
+    pub(crate) fn compared(&mut self, wish: &str, key: &str) -> Agrees {
+        let reason = self.reason(wish)?;
+        same(text(&reason["comparison"]["property"]), key)?;
+        let words = self.arg("word")?;
+        self.word(words, &reason["comparison"], key)?;
+        self.better(reason, !self.cost)
     }
 
     /// Nearer to what is wanted, or further from it.
-    fn wanted(&mut self) -> Agrees {
-        self.tally.comparatives += 1;
+    pub(crate) fn wanted(&mut self) -> Agrees {
         let said = self.key("wanted")?;
         let reason = self.reason.ok_or("no reason")?;
         self.better(reason, said == "nearer-to-wanted")?;
         holds(said == "nearer-to-wanted" || said == "further-from-wanted")
     }
 
-    /// A judgement: worth more to this string, or to its rival. Tells whether it is said as a cost.
-    fn judged(&mut self, wish: &str) -> Result<bool, String> {
-        let cost = self.key("cost")? == "yes";
-        let reason = self.reason(wish)?;
-        self.tally.comparatives += 1;
-        holds(cost == self.cost && reason["judged"] == true)?;
-        self.better(reason, !cost)?;
-        Ok(cost)
+    /// A judgement: worth more to this string, or as a cost to its rival.
+    pub(crate) fn judged(&mut self, wish: &str) -> Agrees {
+        same(&self.key("cost")?, if self.cost { "yes" } else { "no" })?;
+        self.judged_so(wish)
     }
 
-    fn weakest(&mut self, wish: &str) -> Agrees {
+    fn judged_so(&mut self, wish: &str) -> Agrees {
+        let reason = self.reason(wish)?;
+        holds(reason["judged"] == true)?;
+        self.better(reason, !self.cost)
+    }
+
+    pub(crate) fn weakest(&mut self, wish: &str) -> Agrees {
         let reason = self.reason(wish)?;
         holds(reason["judged"] == false && reason["comparison"].is_null())
     }
@@ -203,212 +164,94 @@ impl<'a> Heard<'a> {
 
 /// By how much two strings differ, and what of that is noticed at all.
 fn noticed(h: &mut Heard) -> Agrees {
-    let c = &h.reason.ok_or("no reason")?["comparison"];
+    let c = h.at("comparison")?;
     let ratio = real(&c["this"])? / real(&c["other"])?;
-    let (_, least) =
-        LEAST.iter().find(|(key, _)| c["property"] == *key).ok_or("nothing to notice")?;
-    h.figure("least", *least)?;
+    let least = LEAST.iter().find(|(key, _)| c["property"] == *key).ok_or("nothing to notice")?.1;
+    let words = h.arg("least")?;
+    h.reads(words, least)?;
     let by = sole(h.arg("by")?).ok_or("by how much?")?;
-    h.tally.comparatives += 1;
-    h.of(by, |h| match by.id {
-        "reason-more" => {
-            holds(ratio > 1.0)?;
-            h.figure("percent", (ratio - 1.0) * 100.0)
-        }
-        "reason-less" => {
-            holds(ratio < 1.0)?;
-            h.figure("percent", (1.0 - ratio) * 100.0)
-        }
-        "reason-times" => {
-            holds(ratio > 1.0)?;
-            h.figure("times", ratio)
-        }
-        "reason-times-other" => {
-            holds(ratio < 1.0)?;
-            h.figure("times", 1.0 / ratio)
-        }
-        other => Err(format!("{other} says nothing of that")),
-    })
+    let (more, place, value) = match by.id {
+        "reason-more" => (true, "percent", (ratio - 1.0) * 100.0),
+        "reason-less" => (false, "percent", (1.0 - ratio) * 100.0),
+        "reason-times" => (true, "times", ratio),
+        "reason-times-other" => (false, "times", 1.0 / ratio),
+        other => return Err(format!("{other} says nothing of that")),
+    };
+    holds((ratio > 1.0) == more)?;
+    h.reads(by.place(place).unwrap_or_default(), value)
 }
 
 /// How sure a set is, and what would change it.
 #[rustfmt::skip]
-pub(crate) const OF_SURE: &[Claim] = &[
-    ("sure-very-likely", |h| h.chosen(false, "very-likely")),
-    ("sure-likely", |h| h.chosen(false, "likely")),
-    ("sure-level-very-likely", |h| h.chosen(true, "very-likely")),
-    ("sure-level-likely", |h| h.chosen(true, "likely")),
-    ("sure-close-call", |h| { h.tally.words += 1; holds(real(&h.sure()["chosen"]["share"])? < 0.65) }),
-    ("sure-equal", |h| {
-        h.tally.words += 1;
-        let (chosen, next) = (real(&h.sure()["chosen"]["share"])?, &h.sure()["next"]);
-        holds(h.set()["close_call"] == false && chosen < 0.65 && real(&next["share"]["share"])? >= chosen)?;
-        h.kinds("families", &next["families"])
-    }),
-    ("sure-leads", |h| holds(h.set()["close_call"] == false && real(&h.sure()["chosen"]["share"])? < 0.65)),
-    ("sure-chosen", |h| {
-        h.figure("share", hundred(&h.sure()["chosen"]["share"])?)?;
-        h.figure("error", hundred(&h.sure()["chosen"]["error"])?)
-    }),
-    ("sure-second", |h| {
-        holds(h.set()["close_call"] == true)?;
-        h.figure("share", hundred(&h.sure()["second"]["share"])?)
-    }),
-    ("sure-next", |h| {
-        h.kinds("families", &h.sure()["next"]["families"])?;
-        h.figure("share", hundred(&h.sure()["next"]["share"]["share"])?)
-    }),
+pub(crate) const OF_SURE: &[(&str, Check)] = &[
+    ("sure-equal", |h| holds(h.real("sure.next.share.share")? >= h.real("sure.chosen.share")?)),
     ("sure-string", |h| {
-        let of = h.sure_string()?;
-        for (place, what) in [("word", "family"), ("gauge_word", "gauge_class")] {
+        for (place, share) in [("word", "certain.family.share"), ("gauge_word", "certain.gauge_class.share")] {
             let said = h.key(place)?;
-            h.on(&LIKELY[..3], said.trim_start_matches("sure-word-"), real(&of[what]["share"])?.max(0.35))?;
+            h.on(&LIKELY[..3], said.trim_start_matches("sure-word-"), h.real(share)?.max(0.35))?;
         }
         Ok(())
     }),
     ("sure-string-share", |h| {
-        let of = h.sure_string()?;
-        h.figure("share", hundred(&of["family"]["share"])?)?;
-        holds(list(&of["families"]).iter().skip(1).all(|f| real(&f["share"]).is_ok_and(|s| s < 0.005)))?;
-        h.figure("gauge_share", hundred(&of["gauge_class"]["share"])?)
+        let others = list(h.at("certain.families")?).iter().skip(1);
+        holds(others.into_iter().all(|f| real(&f["share"]).is_ok_and(|s| s < 0.005)))
     }),
     ("sure-string-other", |h| {
-        let of = h.sure_string()?;
-        let own = h.key("family")?;
-        let other = list(&of["families"]).iter().find(|f| format!("family-{}", text(&f["key"])) != own).ok_or("no other kind")?;
-        h.is_key("other", "family-", &other["key"])?;
-        h.figure("share", hundred(&of["family"]["share"])?)?;
-        h.figure("other_share", hundred(&other["share"])?)?;
-        h.figure("gauge_share", hundred(&of["gauge_class"]["share"])?)
+        let own = text(h.at("report.family")?);
+        let other = list(h.at("certain.families")?).iter().find(|f| text(&f["key"]) != own).ok_or("no other kind")?;
+        same(&h.key("other")?, &format!("family-{}", text(&other["key"])))?;
+        let words = h.arg("other_share")?;
+        h.reads(words, real(&other["share"])? * 100.0)
     }),
-    ("sure-bench-worlds", |h| h.figure("worlds", real(&h.sure()["worlds"])?)),
-    ("turn-none", |h| {
-        h.figure("tried", real(&h.sure()["tried"])?)?;
-        holds(h.sure()["turned"] == 0 && list(&h.sure()["turning_points"]).is_empty())
-    }),
-    ("turn-unsure", |h| holds(h.sure()["turned"] != 0 && list(&h.sure()["turning_points"]).is_empty())),
     ("turn-then", turn),
+    ("turn-steps", |h| {
+        let by = h.real("point.turns_at")? - h.real("point.from")?;
+        holds((by > 0.0) == h.key("more")?.ends_with("-high.more"))?;
+        // A step is half a point of the scale; at its end there may be less than one left.
+        let steps = (by.abs() / 0.5).round().max(1.0);
+        match h.said.and_then(|said| said.choice("steps")) {
+            Some("one") => { h.skip("steps"); holds(steps < 1.5) }
+            _ => { let words = h.arg("steps")?; h.reads(words, steps) }
+        }
+    }),
+    ("turn-weight-up", |h| { h.skip("weight"); holds(h.real("point.turns_at")? > h.real("point.from")?) }),
+    ("turn-weight-down", |h| { h.skip("weight"); holds(h.real("point.turns_at")? < h.real("point.from")?) }),
+    ("turn-answer", |h| {
+        choice(h, "from")?;
+        choice(h, "to")
+    }),
+    ("turn-answer-new", |h| { holds(!h.at("point.from")?.is_string())?; choice(h, "to") }),
 ];
-
-fn hundred(share: &Value) -> Result<f64, String> {
-    real(share).map(|share| share * 100.0)
-}
-
-impl<'a> Heard<'a> {
-    /// How likely the set is said to be the best.
-    fn chosen(&mut self, level: bool, said: &str) -> Agrees {
-        holds(self.set()["close_call"] == level)?;
-        self.on(LIKELY, said, real(&self.sure()["chosen"]["share"])?)
-    }
-
-    /// The families of a list, string by string.
-    fn kinds(&mut self, place: &'static str, keys: &Value) -> Agrees {
-        let words = self.arg(place)?;
-        let told: Vec<&str> =
-            all(words).into_iter().filter_map(|said| said.choice("family")).collect();
-        let known: Vec<&str> = list(keys).iter().map(text).collect();
-        holds(
-            told.iter().all(|key| known.contains(key))
-                && known.iter().all(|key| told.contains(key)),
-        )
-    }
-
-    /// How sure the string is that a sentence names, with its family and gauge.
-    fn sure_string(&mut self) -> Result<&'a Value, String> {
-        let name = self.arg("name")?;
-        let i = self.name(name)?;
-        let string = &self.strings()[i];
-        self.is_key("family", "family-", &string["report"]["family"])?;
-        self.is_key("gauge", "gauge-", &string["shopping"]["gauge_class"])?;
-        Ok(&self.sure()["strings"][i])
-    }
-}
 
 /// What changes, and what the strings would be then.
 fn turn(h: &mut Heard) -> Agrees {
-    let mut change = sole(h.arg("change")?).ok_or("what changes?")?;
-    let outer = change;
-    if let Some(inner) = change.place("change") {
-        change = sole(inner).ok_or("what changes?")?;
-    }
-    let points = list(&h.sure()["turning_points"]);
-    let of = |answer: &str| {
-        points.iter().find(|p| p["answer"] == answer).ok_or(format!("{answer} turns nothing"))
-    };
-    let point = match change.id {
+    let change = h.arg("change")?;
+    let of = |words| sole(words).ok_or("what changes?");
+    let said = of(change)?.place("change").map_or_else(|| of(change), of)?;
+    let told = |place| said.place(place).and_then(sole).map_or("", |said| said.id);
+    let answer = match said.id {
         "turn-steps" => {
-            let more = change.place("more").and_then(sole).map_or("", |said| said.id);
-            let (wish, up) = match more.strip_suffix("-high.more") {
-                Some(wish) => (wish, true),
-                None => (more.trim_end_matches("-low.more"), false),
-            };
-            let point = of(&format!("wishes.{}", wish.trim_start_matches("wish-")))?;
-            let by = real(&point["turns_at"])? - real(&point["from"])?;
-            h.tally.comparatives += 1;
-            holds((by > 0.0) == up)?;
-            // A step is half a point of the scale; at its end there may be less than one left.
-            let steps = (by.abs() / 0.5).round().max(1.0);
-            match change.place("steps") {
-                Some(words) => h.reads(words, steps)?,
-                None => holds(change.choice("steps") == Some("one") && steps < 1.5)?,
-            }
-            point
+            let wish = told("more").trim_end_matches("-high.more").trim_end_matches("-low.more");
+            wish.replace("wish-", "wishes.")
         }
-        "turn-weight-up" | "turn-weight-down" => {
-            let weight = change.place("weight").and_then(sole).map_or("", |said| said.id);
-            let point = of(&weight.replace("weight-", "weights."))?;
-            h.tally.comparatives += 1;
-            holds(
-                (real(&point["turns_at"])? > real(&point["from"])?)
-                    == (change.id == "turn-weight-up"),
-            )?;
-            point
-        }
-        "turn-pitch" => {
-            let point = of("a4_hz")?;
-            h.of(change, |h| {
-                h.amount("to", real(&point["turns_at"])?, "Hz")?;
-                h.amount("from", real(&point["from"])?, "Hz")
-            })?;
-            point
-        }
-        "turn-days" => {
-            let point = of("concert_days")?;
-            h.days(change.place("days").unwrap_or_default(), real(&point["turns_at"])?)?;
-            point
-        }
-        "turn-so" | "turn-not-so" => {
-            let fact = change.place("fact").and_then(sole).map_or("", |said| said.id);
-            let point = of(fact.trim_start_matches("flag-"))?;
-            holds(point["turns_at"] == (change.id == "turn-so"))?;
-            point
-        }
-        "turn-answer" | "turn-answer-new" => {
-            let end = |place| change.place(place).and_then(sole).map_or("", |said| said.id);
-            let key = end("name").trim_start_matches("question-").trim_end_matches(".name");
-            let point = of(key)?;
-            let is = |place, value: &Value| end(place) == format!("choice-{key}-{}", text(value));
-            holds(
-                is("to", &point["turns_at"])
-                    && (change.id == "turn-answer-new" || is("from", &point["from"])),
-            )?;
-            holds((change.id == "turn-answer") == point["from"].is_string())?;
-            point
-        }
-        other => return Err(format!("{other} changes nothing that the reader knows")),
+        "turn-weight-up" | "turn-weight-down" => told("weight").replace("weight-", "weights."),
+        "turn-pitch" => "a4_hz".to_owned(),
+        "turn-days" => "concert_days".to_owned(),
+        "turn-so" | "turn-not-so" => told("fact").replace("flag-", ""),
+        _ => told("name").replace("question-", "").replace(".name", ""),
     };
-    if outer.id != change.id {
-        h.of(outer, |h| {
-            h.skip("change");
-            h.figure("from", real(&point["from"])?)?;
-            h.figure("to", real(&point["turns_at"])?)?;
-            match outer.place("holds") {
-                Some(_) => h.figure("holds", real(&point["holds_at"])?),
-                None => holds(point["holds_at"] == point["from"]),
-            }
-        })?;
-    }
+    let point = entry(&h.sure()["turning_points"], "answer", &answer)?;
+    h.point = Some(point);
+    h.line(change)?;
     consequence(h, &point["strings"])
+}
+
+/// The answer in a place is the one from or at which the set turns.
+fn choice(h: &mut Heard, place: &'static str) -> Agrees {
+    h.skip("name");
+    let key = if place == "to" { "turns_at" } else { "from" };
+    let point = h.point.ok_or("what turns?")?;
+    same(&h.key(place)?, &format!("choice-{}-{}", text(&point["answer"]), text(&point[key])))
 }
 
 /// What the strings would be: each with all that changes in it.
@@ -441,7 +284,7 @@ const SIX: [&str; 6] =
 
 /// Two strings side by side.
 #[rustfmt::skip]
-pub(crate) const OF_PAIR: &[Claim] = &[
+pub(crate) const OF_PAIR: &[(&str, Check)] = &[
     ("no-difference", |h| { h.tally.words += 1; SIX.into_iter().try_for_each(|key| h.alike(key)) }),
     ("compare-against", |h| {
         let (one, other) = (h.key("one")?, h.key("other")?);
@@ -481,7 +324,7 @@ impl<'a> Heard<'a> {
     fn apart(&mut self, said: &str, key: &str) -> Agrees {
         let (one, other, drawn, unknown) = self.two(key)?;
         holds(!unknown)?;
-        self.tally.comparatives += 1;
+        self.tally.words += 1;
         let more = direction(said, key)?;
         match drawn {
             Some(comparison) => {
@@ -546,11 +389,4 @@ impl<'a> Heard<'a> {
         let n = number(&self.reply()[self.side], named(&self.place.heading.clone())?.key)?;
         self.value(words, &n)
     }
-}
-
-/// A point of the balance of elasticity and steadiness, as far as a figure may stand for it.
-pub(crate) fn is(words: &[Part], value: f64) -> bool {
-    let bare = flat(words);
-    let bare = [Part::Text(bare.trim_end_matches('%').trim_end().to_owned())];
-    read(&bare).is_ok_and(|figure| figure.is(value))
 }

@@ -3,9 +3,9 @@
 //! A sentence is read by its message's name; that its words say what the name does, is read off the catalogue here,
 //! once, in both languages.
 
-use catalogue::{Catalogue, ENGLISH, GERMAN};
+use catalogue::{Catalogue, ENGLISH, GERMAN, Word, fill};
 
-use crate::reader::knows;
+use crate::claims::{claim, rows};
 
 /// A property of a report: in which unit it is shown, and the words by which it is told from others, and more of it from less.
 pub(crate) struct Property {
@@ -125,51 +125,8 @@ pub(crate) const LOAD: Ladder = &[
     (f64::MIN, "load-below"),
 ];
 
-/// From where to where a wish can swing, as the model's book has it.
-pub(crate) const SWINGS: [(&str, f64, f64); 7] = [
-    ("elasticity", 0.1, 8.0),
-    ("settling", 14.0, 0.1),
-    ("drift", 80.0, 4.0),
-    ("ring", 60.0, 1200.0),
-    ("bow-room", 0.0, 40.0),
-    ("durability", 75.0, 25.0),
-    ("tuning", 30.0, 2.0),
-];
-
 /// Parts of pictures: marks on an axis, the bar of a scale. What they mark is drawn, not said.
 pub(crate) const PICTURES: &[&str] = &["axes", "scale-bar"];
-
-/// How the names of messages end that explain a word and say the same to everybody.
-pub(crate) const SILENT_ENDS: &[&str] = &[".means", ".formula", ".said", ".asks"];
-
-/// Messages that say the same to everybody; what stands in their places is read by itself. An asterisk stands for any
-/// ending.
-#[rustfmt::skip]
-pub(crate) const SILENT: &[&str] = &[
-    // Headings, labels and buttons.
-    "along-*", "balance-axis", "balance-caption", "balance-how", "balance-mark-*", "balance-parts", "balance-picture",
-    "balance-stretch", "balance-table", "balance-today", "balance-chosen", "bench-*", "card-balance", "card-bow", "card-made", "card-numbers", "card-worths",
-    "card-among", "card-changes", "card-compare", "card-core", "card-costs", "card-counter", "card-print", "card-print-of", "card-wound",
-    "change", "chart-*", "column-*", "compare-computing", "compare-every", "compare-how", "compare-table", "depth-*", "disputed-means", "doubts-title",
-    "findings-title", "group-*", "hear-*", "load-all", "load-bridge", "load-legend", "map-*", "nights-axis", "nights-caption",
-    "nights-column-*", "nights-day", "nights-enough", "nights-how", "nights-picture", "nights-settled-is", "nights-table",
-    "nothing-any", "nothing-help", "nothing-left-out", "nothing-single", "nothing-string", "nothing-why", "part-*", "partials-caption",
-    "partials-column-*", "partials-how", "partials-picture", "partials-table", "piece-*", "plan-care", "plan-check", "plan-daily",
-    "plan-days", "plan-days-caption", "plan-one", "plan-often", "plan-string", "plan-likely", "plan-long", "filter-label",
-    "portrait-gut", "report-core", "report-label", "report-losses", "report-setting", "report-wound",
-    "set-cautions", "set-change", "set-compare-two", "set-differs", "set-download", "set-ear", "set-first", "set-first-strings", "set-keep",
-    "set-metal", "set-print", "set-second", "set-sharpen",
-    "sheet-ask", "sheet-date", "sheet-foot", "sheet-for", "sheet-fitted", "sheet-label", "sheet-look", "sheet-one", "sheet-when",
-    "steps-table", "stop", "sure-bench-error", "sure-bench-spreads", "sure-how", "sure-more", "sure-sheet", "sure-sources", "sure-title",
-    "sure-waits", "swings-how", "swings-reset", "swings-title", "table-of", "turn-confirmed", "turn-sheet", "turn-title",
-    "weights-every", "weights-how", "weights-base", "weights-moved", "weights-here", "wish-*", "year-apart", "year-section",
-];
-
-/// Words by which messages say their direction, in English and in German: each must stand in the message, which is not
-/// read word for word otherwise. Where it chooses its text, the name and the key stand in brackets; with an asterisk
-/// they mean every message that chooses so. An equals sign says that there is nothing else; a place that could be taken
-/// for another stands with the words about it.
-const DIRECTIONS: &str = include_str!("directions.tsv");
 
 /// Figures that messages hold themselves, the same in both languages. That something is so many of 100 needs no entry.
 #[rustfmt::skip]
@@ -198,53 +155,36 @@ const FIGURES: &[(&str, &str)] = &[
     ("wish-number", "2 2"),
 ];
 
-/// The text of a pattern with its places in braces; of a choice only what stands under a key, if one is given.
-fn text(pattern: &str, only: Option<(&str, &str)>) -> String {
-    let (mut out, mut open) = (String::new(), Vec::<(&str, &str)>::new());
-    let mut rest = pattern;
-    while let Some(sign) = rest.chars().next() {
-        rest = &rest[sign.len_utf8()..];
-        let until = |end: char| rest.split_once(end).unwrap();
-        let wanted = |open: &[_]| only.is_none_or(|only| open.contains(&only));
-        match sign {
-            '\u{1}' => {
-                let (name, after) = until('\u{2}');
-                if wanted(&open) {
-                    out.push_str(&format!("{{{name}}}"));
-                }
-                rest = after;
-            }
-            '\u{3}' => {
-                let (name, _) = until('\u{4}');
-                rest = &rest[name.len()..];
-                open.push((name, ""));
-            }
-            '\u{4}' => {
-                let (key, after) = until('\u{5}');
-                open.last_mut().unwrap().1 = key.trim_start_matches('*');
-                rest = after;
-                if wanted(&open) {
-                    out.push(' ');
-                }
-            }
-            '\u{6}' => drop(open.pop()),
-            letter if wanted(&open) => out.push(if letter == '\u{a0}' { ' ' } else { letter }),
-            _ => {}
-        }
-    }
-    out.trim().to_owned()
+/// What stands in a pattern between two of its signs.
+fn between(pattern: &str, open: char, close: char) -> impl Iterator<Item = &str> {
+    pattern.split(open).skip(1).filter_map(move |after| Some(after.split_once(close)?.0))
 }
 
-/// Whether a text has these words, from the beginning of a word on.
+/// The text of a pattern with its places in braces, and with the text of a choice, if one is given.
+fn text(pattern: &str, choice: Option<(&str, &str)>) -> String {
+    let names = between(pattern, '\u{1}', '\u{2}').chain(between(pattern, '\u{3}', '\u{4}'));
+    let names = names.map(|name| (name, Word::from(format!("{{{name}}}"))));
+    let words: Vec<_> =
+        choice.into_iter().map(|(name, key)| (name, key.into())).chain(names).collect();
+    fill(pattern, &words).replace('\u{a0}', " ").trim().to_owned()
+}
+
+/// Whether a text has these words, from the beginning of a word on. An equals sign before them means that it has
+/// nothing else, dots in them that other words may stand there, but no place.
 fn has(text: &str, words: &str) -> bool {
     let (text, words) = (text.to_lowercase(), words.to_lowercase());
-    match words.strip_prefix('=') {
-        Some(all) => text == all,
-        None => text.match_indices(&words).any(|(at, _)| {
-            !(words.starts_with(char::is_alphanumeric)
-                && text[..at].ends_with(char::is_alphanumeric))
-        }),
+    if let Some(whole) = words.strip_prefix('=') {
+        return text == whole;
     }
+    let (first, rest) =
+        words.split_once('…').map_or((&*words, None), |(first, rest)| (first, Some(rest)));
+    text.match_indices(first).any(|(at, _)| {
+        let after = &text[at + first.len()..];
+        let inside =
+            first.starts_with(char::is_alphanumeric) && text[..at].ends_with(char::is_alphanumeric);
+        !inside
+            && rest.is_none_or(|rest| after.find(rest).is_some_and(|to| !after[..to].contains('{')))
+    })
 }
 
 /// The messages of both languages.
@@ -252,64 +192,113 @@ fn catalogues() -> [Catalogue; 2] {
     [Catalogue::of(ENGLISH), Catalogue::of(GERMAN)]
 }
 
-/// The texts of a message, or of all that choose so.
-fn texts(catalogue: &Catalogue, id: &str) -> Vec<(String, String)> {
+/// Whether a pattern chooses by this name, and has a text for this key.
+fn chooses(pattern: &str, (name, key): (&str, &str)) -> bool {
+    pattern.contains(&format!("\u{3}{name}\u{4}"))
+        && between(pattern, '\u{4}', '\u{5}').any(|known| known.trim_start_matches('*') == key)
+}
+
+/// The texts of a message; with an asterisk, of all that choose so.
+fn texts(catalogue: &Catalogue, id: &str) -> Vec<(&'static str, String)> {
     let (name, choice) = id
         .split_once('[')
         .map_or((id, None), |(name, choice)| (name, choice.trim_end_matches(']').split_once('=')));
-    let all = catalogue
-        .names()
-        .filter(|known| *known == name || (name == "*" && *known != "counter-core"));
-    let of = |name: &'static str| (name.to_owned(), text(catalogue.pattern(name).unwrap(), choice));
-    all.map(of).filter(|(_, text)| name != "*" || !text.is_empty()).collect()
+    let wanted = |known: &&'static str, pattern: &str| match name {
+        "*" => *known != "counter-core" && choice.is_some_and(|choice| chooses(pattern, choice)),
+        name => *known == name,
+    };
+    let all = catalogue.names().filter_map(|name| Some((name, catalogue.pattern(name)?)));
+    all.filter(|(name, pattern)| wanted(name, pattern))
+        .map(|(name, pattern)| (name, text(pattern, choice)))
+        .collect()
+}
+
+/// The words that messages should have and lack.
+fn lacking(catalogues: &[Catalogue; 2]) -> Vec<String> {
+    let mut lacking = Vec::new();
+    let mut check = |id: &str, words: [&str; 2]| {
+        let texts = catalogues.each_ref().map(|catalogue| texts(catalogue, id));
+        if texts.iter().all(Vec::is_empty) {
+            lacking.push(format!("there is no {id}"));
+        }
+        for (texts, words) in texts.into_iter().zip(words) {
+            for (name, text) in texts {
+                let missing = words.split('|').filter(|words| !has(&text, words));
+                lacking.extend(
+                    missing.map(|words| format!("{id}: {name} does not say “{words}”: {text}")),
+                );
+            }
+        }
+    };
+    for [ids, _, english, german] in rows().filter(|row| !row[2].is_empty()) {
+        ids.split(' ').for_each(|id| check(id, [english, german]));
+    }
+    for Property { key, words: [english, german], .. } in &PROPERTIES {
+        for (i, end) in ["", ".more", ".less"].into_iter().enumerate() {
+            check(&format!("property-{key}{end}"), [english[i], german[i]]);
+        }
+    }
+    lacking
 }
 
 #[test]
 fn messages_say_the_direction_that_their_names_claim() {
-    let (mut missed, catalogues) = (Vec::new(), catalogues());
-    let mut check = |id: &str, language: usize, words: &str| {
-        let texts = texts(&catalogues[language], id);
-        let german = id.starts_with("*[") && texts.is_empty() && language == 0;
-        if texts.is_empty() && !german {
-            missed.push(format!("there is no {id}"));
-        }
-        for (name, text) in texts {
-            for words in words.split('|').filter(|words| !has(&text, words)) {
-                missed.push(format!("{id}: {name} does not say “{words}”: {text}"));
-            }
-        }
+    let lacking = lacking(&catalogues());
+    assert!(lacking.is_empty(), "{lacking:#?}");
+}
+
+/// A message that claims the opposite, in the one language or in the other.
+#[test]
+fn a_message_that_claims_something_else_is_noticed() {
+    const PLANTED: [(&str, &str, &str); 8] = [
+        ("compared-elasticity", "\u{1}this\u{2}", "\u{1}other\u{2}"),
+        ("property-brilliance_hz.more", "heller", "dunkler"),
+        ("property-speaks_s.less", "sooner", "later"),
+        ("judged-price", "cost more", "cost less"),
+        ("sure-likely", "sind wahrscheinlich", "sind sehr wahrscheinlich"),
+        ("family-plain-gut", "blanker", "umsponnener"),
+        ("unit-lb", "lb", "kg"),
+        ("number-speaks", "Over", "Under"),
+    ];
+    for (id, said, instead) in PLANTED {
+        let changed = [ENGLISH, GERMAN].map(|messages| {
+            let change = |line: &str| match line.split_once('\t') {
+                Some((name, pattern)) if name == id => {
+                    let pattern =
+                        pattern.replace(said, "\0").replace(instead, said).replace('\0', instead);
+                    format!("{name}\t{pattern}\n")
+                }
+                _ => format!("{line}\n"),
+            };
+            Catalogue::of(messages.lines().map(change).collect::<String>().leak())
+        });
+        let lacking = lacking(&changed);
+        assert!(lacking.iter().any(|lack| lack.starts_with(id)), "{id}: “{instead}” for “{said}”");
+    }
+}
+
+/// The figures of a pattern, in whatever it chooses; that something is so many of 100 is no news.
+fn figures(pattern: &str) -> String {
+    let bare = |piece: &str| match piece.split_once(['\u{2}', '\u{5}']) {
+        Some((_, text)) => format!(" {}", text.replace(',', ".")),
+        None => String::new(),
     };
-    for line in DIRECTIONS.lines().filter(|line| !line.starts_with('#')) {
-        let columns: Vec<&str> = line.split('\t').collect();
-        for id in columns[0].split(' ') {
-            check(id, 0, columns[1]);
-            check(id, 1, columns[2]);
-        }
-    }
-    for p in &PROPERTIES {
-        for (language, words) in p.words.iter().enumerate() {
-            for (end, word) in ["", ".more", ".less"].into_iter().zip(words) {
-                check(&format!("property-{}{end}", p.key), language, word);
-            }
-        }
-    }
-    assert!(missed.is_empty(), "{missed:#?}");
+    let mut pieces = pattern.split(['\u{1}', '\u{3}', '\u{4}']);
+    let text =
+        pieces.next().unwrap_or_default().replace(',', ".") + &pieces.map(bare).collect::<String>();
+    let words =
+        text.split(|c: char| !(c.is_ascii_digit() || c == '.')).map(|word| word.trim_matches('.'));
+    let mut found: Vec<&str> = words.filter(|word| !["", "100"].contains(word)).collect();
+    found.sort_unstable();
+    found.join(" ")
 }
 
 #[test]
 fn messages_hold_the_same_figures_in_both_languages() {
     let [english, german] = catalogues();
-    let figures = |catalogue: &Catalogue, id: &str| {
-        let text = text(catalogue.pattern(id).unwrap(), None).replace(',', ".");
-        let digits = |word: &&str| word.starts_with(|c: char| c.is_ascii_digit()) && *word != "100";
-        let words =
-            text.split(|c: char| !(c.is_ascii_digit() || c == '.')).map(|w| w.trim_matches('.'));
-        let mut found: Vec<&str> = words.filter(digits).collect();
-        found.sort_unstable();
-        found.join(" ")
-    };
+    let figures = |catalogue: &Catalogue, id: &str| figures(catalogue.pattern(id).unwrap());
     let mut odd = Vec::new();
-    for id in english.names().filter(|id| knows(id)) {
+    for id in english.names().filter(|id| claim(id).is_some()) {
         let known =
             FIGURES.iter().find(|(known, _)| *known == id).map_or("", |(_, figures)| figures);
         let (one, other) = (figures(&english, id), figures(&german, id));
