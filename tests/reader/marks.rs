@@ -85,7 +85,8 @@ pub(crate) fn sign_of_choice(by: &'static str, key: &'static str) -> char {
 /// Whether what follows a text stands in a message, and in none of its places.
 pub(crate) fn of_a_message(before: &str) -> bool {
     let mut closed = 0;
-    for letter in before.chars().rev() {
+    // A message stands within one text.
+    for letter in before.chars().rev().take_while(|letter| *letter != '>') {
         match u32::from(letter).checked_sub(FIRST).and_then(|i| marks().all.get(i as usize)) {
             _ if letter == END => closed += 1,
             None | Some(Mark::Choice(..)) => {}

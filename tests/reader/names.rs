@@ -21,8 +21,11 @@ fn a_name(h: &mut Heard) -> Agrees {
         return Ok(());
     }
     let named = h.name(h.words)?;
+    // Portraits stand in the order of the strings.
+    let after = h.whose.filter(|_| h.place.within("portraits") && named > 0);
+    holds(after.is_none_or(|last| named > last) && h.at.is_none_or(|at| at == named))?;
     h.whose = Some(named);
-    holds(h.at.is_none_or(|at| at == named))
+    Ok(())
 }
 
 /// The name of a note's message, and its octave.

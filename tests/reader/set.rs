@@ -263,7 +263,8 @@ fn portrait(h: &mut Heard) -> Agrees {
 fn a_family(h: &mut Heard) -> Agrees {
     let is = |of: &Value| of["family"] == h.tail("family-");
     if h.place.within("legend") {
-        return holds(list(&h.string()?["picture"]).iter().any(is));
+        let marked = h.place.within(h.tail(""));
+        return holds(marked && list(&h.string()?["picture"]).iter().any(is));
     }
     if h.at.is_some() {
         return holds(is(h.report()?));

@@ -176,6 +176,12 @@ impl Reading {
         }
         let (classes, string) = (self.place.classes.len(), self.place.string.clone());
         self.place.classes.extend(element.classes.iter().cloned());
+        // The words of a legend are about the mark that is drawn beside them.
+        if element.tag == "li" && self.place.within("legend") {
+            self.place
+                .classes
+                .extend(all(element, "path").into_iter().flat_map(|mark| mark.classes.clone()));
+        }
         if element.tag == "section" && element.classes.iter().any(|c| c == "string") {
             self.place.string = first_of_class(element, "note-name").and_then(|e| lines(e).pop());
         }
