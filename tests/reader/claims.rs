@@ -238,6 +238,11 @@ impl<'a> Heard<'a> {
             _ => {}
         }
         let words = self.arg(place)?;
+        self.words(words, what, of)
+    }
+
+    /// Words name the strings, the families and the gauges that they should, or hold the figures.
+    fn words(&mut self, words: &'a [Part], what: &'static str, of: &[&'static str]) -> Agrees {
         match (what, of) {
             ("name", []) => holds(Some(self.name(words)?) == self.at.or(self.whose)),
             ("whose", []) => {
@@ -264,6 +269,13 @@ impl<'a> Heard<'a> {
                 }
                 holds(told == known)
             }
+            _ => self.figures(words, what, of),
+        }
+    }
+
+    /// Words hold the figures that they should.
+    fn figures(&mut self, words: &'a [Part], what: &'static str, of: &[&'static str]) -> Agrees {
+        match (what, of) {
             ("lead", []) => self.in_unit(words, (self.real("set.lead")? - 1.0) * 100.0, "%"),
             ("force", [path]) => {
                 self.ends(path).and_then(|(low, high)| self.force(words, low, high))

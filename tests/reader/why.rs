@@ -365,7 +365,7 @@ impl<'a> Heard<'a> {
         match told.id {
             "compare-cannot" => holds(unknown),
             "compare-same" => holds(drawn.is_none() && equal && !unknown),
-            "compare-overlap" => holds(drawn.is_none() && !apart && !unknown),
+            "compare-overlap" => holds(drawn.is_none() && !apart && !equal && !unknown),
             "no-difference" => {
                 holds(drawn.is_some())?;
                 self.alike(key)
