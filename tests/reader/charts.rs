@@ -77,25 +77,24 @@ fn balance(
     holds(points.iter().any(|a| is(from, a.0) && begins(a) && points.iter().any(|b| ends(a, b))))
 }
 
-/// The families whose strings overlap in steadiness: each with another.
+/// The families whose strings overlap in steadiness, each with another; of fewer than three strings nothing is said.
 fn overlap(h: &mut Heard) -> Agrees {
-    let points = list(&h.string()?["picture"]);
-    let span = |key: &str| {
-        let own =
-            points.iter().filter(|p| p["family"] == key).filter_map(|p| p["steadiness"].as_f64());
-        own.fold((f64::MAX, f64::MIN), |(low, high), s| (low.min(s), high.max(s)))
+    let mut spans: Vec<(&str, Vec<f64>)> = Vec::new();
+    for point in list(&h.string()?["picture"]) {
+        let (family, steadiness) = (text(&point["family"]), real(&point["steadiness"])?);
+        match spans.iter_mut().find(|(known, _)| *known == family) {
+            Some((_, all)) => all.push(steadiness),
+            None => spans.push((family, vec![steadiness])),
+        }
+    }
+    spans.retain(|(_, all)| all.len() >= 3);
+    let below = |one: &[f64], other: &[f64]| one.iter().any(|x| other.iter().any(|y| x < y));
+    let over = |(one, all): &&(&str, Vec<f64>)| {
+        spans.iter().any(|(other, its)| other != one && below(all, its) && below(its, all))
     };
-    let told = all(h.arg("kinds")?);
-    let told: Vec<&str> =
-        told.into_iter().filter_map(|said| said.id.strip_prefix("family-")).collect();
-    let over = |one: &str| {
-        let (low, high) = span(one);
-        points
-            .iter()
-            .filter_map(|p| p["family"].as_str())
-            .any(|other| other != one && low < span(other).1 && span(other).0 < high)
-    };
-    holds(told.len() > 1 && told.iter().all(|one| over(one)))
+    let known = spans.iter().filter(over).map(|(family, _)| *family);
+    let told = all(h.arg("kinds")?).into_iter().filter_map(|said| said.id.strip_prefix("family-"));
+    holds(told.eq(known))
 }
 
 impl Heard<'_> {
@@ -191,7 +190,8 @@ fn doubt(h: &mut Heard) -> Agrees {
 
 /// A partial is meant from here on.
 pub(crate) fn partial<'a>(h: &mut Heard<'a>, n: &str) -> Agrees {
-    h.partial = list(&h.report()?["partials"]).iter().find(|p| p["n"].to_string() == n);
+    h.partial =
+        list(&h.report()?["partials"]).iter().find(|p| n.parse().is_ok_and(|n: u64| p["n"] == n));
     h.tally.figures += 1;
     holds(h.partial.is_some())
 }

@@ -209,9 +209,9 @@ pub(crate) fn sole(words: &[Part]) -> Option<&Said> {
 }
 
 /// Every message in words, also within others, each before what stands in it.
-pub(crate) fn all(words: &[Part]) -> Vec<&Said> {
-    let one = |part| match part {
-        &Part::Said(ref said) => {
+pub(crate) fn all<'w>(words: &'w [Part]) -> Vec<&'w Said> {
+    let one = |part: &'w Part| match part {
+        Part::Said(said) => {
             let mut found = vec![said];
             found.extend(all(&said.parts));
             found

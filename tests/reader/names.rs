@@ -40,7 +40,8 @@ impl Heard<'_> {
     /// The name is that of the string that is told, where only its letter is said.
     pub(crate) fn own_letter(&self, words: &[Part]) -> Agrees {
         let letter = text(&self.string()?["note"]).chars().next();
-        let told = all(words).into_iter().filter_map(|said| said.id.strip_prefix("note-")).last();
+        let told =
+            all(words).into_iter().filter_map(|said| said.id.strip_prefix("note-")).next_back();
         holds(told.and_then(|id| id.chars().next()) == letter)
     }
 

@@ -236,7 +236,7 @@ fn last_digits(html: &str) -> Vec<usize> {
 fn a_shifted_figure_meets_one() {
     let (mut shifted, mut missed) = (0, Vec::new());
     for (reply, html) in pages() {
-        let digits = last_digits(&html);
+        let digits = last_digits(html);
         // Ten thousand figures would take minutes: every nineteenth is shifted, alone.
         for at in digits.into_iter().step_by(19) {
             let before = &html[..at];
@@ -262,6 +262,6 @@ fn a_shifted_figure_meets_one() {
     assert!(shifted > 300, "only {shifted} figures were shifted");
     // What may be missed: a row of the table of strings that would do, when it becomes that of another such string;
     // and a figure to whose last digit nobody is bound, when the range is so wide that it may be rounded to tens.
-    assert!(missed.len() * 30 <= shifted, "{} of {shifted}: {missed:#?}", missed.len());
+    assert!(missed.len() * 100 <= shifted, "{} of {shifted}: {missed:#?}", missed.len());
     support::tell(&format!("{} of {shifted} shifted figures were seen", shifted - missed.len()));
 }

@@ -87,7 +87,8 @@ fn a_number<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
     match flat(range).as_str() {
         "{table-none}" => holds(n.half() <= 1e-12 * n.value.abs().max(1e-12))?,
         _ => {
-            h.range(range, if paper && !n.unknown { "" } else { n.unit }, n.low, n.high, n.half())?
+            let unit = if paper && !n.unknown { "" } else { n.unit };
+            h.range(range, unit, n.low, n.high, n.half())?;
         }
     }
     graded(&cells[3], q)?;
@@ -182,7 +183,9 @@ fn a_point<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
 /// The day of a row.
 fn day<'a>(h: &Heard<'a>, cells: &[Cell]) -> Result<&'a Value, String> {
     let n = flat(cell(cells, 0));
-    let found = list(&h.report()?["nights"]).iter().find(|day| day["day"].to_string() == n);
+    let found = list(&h.report()?["nights"])
+        .iter()
+        .find(|day| n.parse().is_ok_and(|n: u64| day["day"] == n));
     found.ok_or_else(|| "which day?".to_owned())
 }
 

@@ -149,7 +149,7 @@ impl Heard<'_> {
             match said.id {
                 "families-one" => told.extend((0..self.strings().len()).map(|i| (i, family))),
                 "families-part" => {
-                    told.extend(self.names(strings)?.into_iter().map(|i| (i, family)))
+                    told.extend(self.names(strings)?.into_iter().map(|i| (i, family)));
                 }
                 "either-string" => {
                     let at = self.name(strings)?;
