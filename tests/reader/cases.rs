@@ -1,4 +1,4 @@
-//! Thousands of cases: sets for random people on every instrument, each read in three renderings, and random pairs.
+//! Hundreds of pages: sets for random people on every instrument, each read in three renderings, and random pairs.
 //!
 //! A case is one string of one reply in one rendering (its card on the page with what stands over the cards, its row
 //! on the sheet, its printed report), one reply in which nothing fits, or one pair of strings on the compare page.

@@ -22,7 +22,7 @@ fn a_name(h: &mut Heard) -> Agrees {
     }
     let named = h.name(h.words)?;
     // Portraits stand in the order of the strings.
-    let after = h.whose.filter(|_| h.place.within("portraits") && named > 0);
+    let after = h.whose.filter(|_| h.place.within("portraits"));
     holds(after.is_none_or(|last| named > last) && h.at.is_none_or(|at| at == named))?;
     h.whose = Some(named);
     Ok(())

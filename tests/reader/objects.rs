@@ -57,20 +57,22 @@ fn objects(reply: &Value, html: &str) -> bool {
     !read_page(reply, html, None).objections.is_empty()
 }
 
-/// Each of two marks in the place of the other, wherever it stands, one place at a time.
+/// Each of two marks in the place of the other, wherever it stands, one place at a time: every one must be noticed.
 fn swap(pairs: &[(char, char)]) -> usize {
-    let mut swapped = 0;
+    let (mut swapped, mut missed) = (0, Vec::new());
     for (reply, html) in pages() {
         for (one, other) in pairs.iter().flat_map(|(a, b)| [(*a, *b), (*b, *a)]) {
             for (at, _) in html.match_indices(one).take(4) {
                 let (before, after) = (&html[..at], &html[at + one.len_utf8()..]);
                 swapped += 1;
-                let from = before.char_indices().rev().nth(200).map_or(0, |(i, _)| i);
-                let found = objects(reply, &format!("{before}{other}{after}"));
-                assert!(found, "{:?} became {:?} in {}", one, other, &html[from..at + 100]);
+                if !objects(reply, &format!("{before}{other}{after}")) {
+                    let from = before.char_indices().rev().nth(100).map_or(0, |(i, _)| i);
+                    missed.push(format!("{one:?} became {other:?} in {:.200}", &html[from..]));
+                }
             }
         }
     }
+    assert!(missed.is_empty(), "{missed:#?}");
     swapped
 }
 
