@@ -25,7 +25,7 @@ pub fn on_page(field: &str) -> String {
 macro_rules! members {
     (
         $(#[$about:meta])*
-        $name:ident: $type:ty in $holder:ty {
+        $name:ident of $holder:ident: $type:ty {
             $($(#[$note:meta])* $variant:ident $member:ident,)*
         }
     ) => {
@@ -72,7 +72,7 @@ macro_rules! plain_questions {
     ) => {
         members! {
             /// An answer that is one word of a list.
-            Word: Option<String> in Answers {
+            Word of Answers: Option<String> {
                 /// Which instrument.
                 Instrument instrument,
                 /// Which size.
@@ -85,7 +85,7 @@ macro_rules! plain_questions {
 
         members! {
             /// An answer that is yes, or not.
-            Flag: bool in Answers {
+            Flag of Answers: bool {
                 $($(#[$about_flag])* $variant $flag,)*
             }
         }
@@ -95,7 +95,7 @@ strings::questions!(plain_questions);
 
 members! {
     /// A wish between two opposites.
-    Wish: f64 in Wishes {
+    Wish of Wishes: f64 {
         /// Steady or colour.
         Colour colour,
         /// Dark or bright.

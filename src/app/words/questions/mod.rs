@@ -9,8 +9,8 @@ mod tests;
 
 use protocol::request::Answers;
 use strings::fit::answers::{self, Bother, Music, SetUp};
+use strings::fit::defaults;
 use strings::fit::problem::BASE_WEIGHTS;
-use strings::fit::usual;
 use strings::instrument::{self, VIOLIN};
 
 pub use self::layout::{EVERYTHING, PATH, Question, Screen};
@@ -262,7 +262,7 @@ pub fn usual(question: Question, answers: &Answers) -> Option<String> {
             say!("usual-length", number = units::fixed(size.length_mm.0, 0))
         }
         Question::Number(Number::A4) => {
-            let a4 = usual::a4(set_up(answers), answers.music.as_deref().and_then(Music::parse));
+            let a4 = defaults::a4(set_up(answers), answers.music.as_deref().and_then(Music::parse));
             say!("usual-a4", number = units::fixed(a4.get(), 0))
         }
         Question::Concert => say!("usual-concert").to_owned(),
@@ -282,25 +282,25 @@ pub fn usual(question: Question, answers: &Answers) -> Option<String> {
 pub fn usual_word(word: Word, answers: &Answers) -> Option<&'static str> {
     let kind = fields::kind(answers);
     match word {
-        Word::Aim => Some(usual::AIM.key()),
+        Word::Aim => Some(defaults::AIM.key()),
         Word::Instrument => Some(VIOLIN.key),
         Word::Size => kind.sizes.first().map(|size| size.key),
         Word::Tuning => kind.tunings.first().map(|tuning| tuning.key),
-        Word::Temperament => Some(usual::TEMPERAMENT.key()),
-        Word::SetUp => Some(usual::SET_UP.key()),
-        Word::Pegs => Some(usual::pegs(kind).key()),
+        Word::Temperament => Some(defaults::TEMPERAMENT.key()),
+        Word::SetUp => Some(defaults::SET_UP.key()),
+        Word::Pegs => Some(defaults::pegs(kind).key()),
         Word::Tuners => {
             let size = answers.size.as_deref().and_then(|key| kind.size(key));
             let size = size.or(kind.sizes.first())?;
-            Some(usual::tuners(kind, set_up(answers), size).key())
+            Some(defaults::tuners(kind, set_up(answers), size).key())
         }
-        Word::Room => Some(usual::ROOM.key()),
-        Word::Budget => Some(usual::BUDGET.key()),
+        Word::Room => Some(defaults::ROOM.key()),
+        Word::Budget => Some(defaults::BUDGET.key()),
         _ => None,
     }
 }
 
 /// How the instrument is set up, or is taken to be.
 fn set_up(answers: &Answers) -> SetUp {
-    answers.set_up.as_deref().and_then(SetUp::parse).unwrap_or(usual::SET_UP)
+    answers.set_up.as_deref().and_then(SetUp::parse).unwrap_or(defaults::SET_UP)
 }
