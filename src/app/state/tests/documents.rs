@@ -87,10 +87,12 @@ fn a_number_in_a_file_that_nobody_could_type_is_told_of_at_its_field() {
     assert_eq!(read_kept(far), (state.document, None));
 }
 
+/// The identity of a kept set.
 fn nth(state: &State, n: usize) -> u128 {
     identity(&state.document.fittings[n])
 }
 
+/// The identity of the kept set that was put by today.
 fn put_by(state: &State) -> u128 {
     let today = day::written(TODAY);
     identity(state.document.fittings.iter().find(|fitting| fitting.at == today).unwrap())

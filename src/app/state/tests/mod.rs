@@ -36,6 +36,7 @@ fn found() -> Found {
     Found { answers: Rc::new(answers), fit: Rc::new(*fit) }
 }
 
+/// What is kept and opened again.
 fn reopened(state: &State, today: Day) -> State {
     let (document, lost) = read_kept(&document::save(&state.document));
     assert_eq!(lost, None);

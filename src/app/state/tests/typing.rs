@@ -13,8 +13,6 @@ use crate::habits;
 use crate::words::questions::{self, EVERYTHING, Question};
 use crate::words::said::said;
 
-/// What is kept and opened again.
-
 #[test]
 fn half_a_number_stays_as_typed_and_is_told_of() {
     let state = after([Action::Type(Number::Length, text("32o,5"))]);
@@ -165,10 +163,6 @@ fn a_day_that_will_not_do_is_told_of() {
     let state = after([Action::Date(text("nonsense")), Action::Type(Number::Days, text("3"))]);
     assert!(state.errors().is_empty());
 }
-
-/// The identity of a kept set.
-
-/// The identity of the kept set that was put by today.
 
 #[test]
 fn an_answer_that_comes_too_late_is_left_out() {
