@@ -1,8 +1,9 @@
-//! The commands of the repository: serve, proof, ask, and the last step of a build.
+//! The commands of the repository: serve, proof, campaign, ask, and the last step of a build.
 //!
 //! `.cargo/config.toml` gives each its short name. What they share with tests is in the library beside this file.
 #![allow(clippy::print_stdout, reason = "this is a program for the terminal")]
 
+mod campaign;
 mod proof;
 
 use std::env;
@@ -18,6 +19,7 @@ use tasks::{finish, place};
 const HELP: &str = "\
 cargo serve [PORT]     build the page and serve it on this machine (port 8080, or the next free one)
 cargo proof            run every check; --only STAGE runs one, --plant STAGE makes one fail
+cargo campaign [NAME]  run the tests that draw their cases by chance, with far more cases than a proof
 cargo ask < REQUEST    answer one JSON request without a browser; exit code 2 if it is refused
 cargo ask --schema     print the JSON Schema of requests and replies";
 
@@ -32,6 +34,7 @@ fn main() -> ExitCode {
             println!("\n{tally}");
             ExitCode::from(u8::from(tally.failed > 0))
         }),
+        "campaign" => campaign::run(rest).map(|()| ExitCode::SUCCESS),
         "ask" if rest == ["--schema"] => schema(),
         "ask" if rest.is_empty() => ask(),
         "finish" => finish_build(),

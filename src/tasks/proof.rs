@@ -2,6 +2,7 @@
 
 use std::fs;
 use std::io::{BufRead, BufReader};
+use std::path::PathBuf;
 use std::process::{Command, Stdio};
 use std::time::Instant;
 
@@ -65,37 +66,16 @@ pub(crate) fn prove(wish: &Wish) -> Tally {
         let plant = planted(stage);
         let tally = match stage {
             "format" => whole(format(plant)),
-            // What the page does without a browser is tested without one.
-            "native" => tests(
-                &[
-                    &["test", "--no-fail-fast"],
-                    // Together, so that what the page is made of is compiled once for both.
-                    &[
-                        "test",
-                        "--no-fail-fast",
-                        "-p",
-                        "app",
-                        "-p",
-                        "reader",
-                        "--lib",
-                        "--test",
-                        "reader",
-                    ],
-                ],
-                stage,
-                plant,
-            ),
+            "native" => native(plant),
             "clippy" => whole(clippy(plant)),
             "tools" => whole(tools(&faults, plant)),
-            "browser" => tests(
-                &[&["test", "--no-fail-fast", "--target", "wasm32-unknown-unknown", "-p", "app"]],
-                stage,
-                plant,
-            ),
+            "browser" => {
+                tests(&[&["--target", "wasm32-unknown-unknown", "-p", "app"]], stage, plant)
+            }
             _ => match setup::build() {
                 Ok(()) => {
                     sizes();
-                    tests(&[&["test", "--no-fail-fast", "-p", "e2e"]], stage, plant)
+                    tests(&[&["-p", "e2e"]], stage, plant)
                 }
                 Err(fault) => whole(Err(fault)),
             },
@@ -117,19 +97,34 @@ fn whole(result: Result<(), Fault>) -> Tally {
     }
 }
 
+/// The file in which the checks against outside sources write down what they compared.
+fn rows() -> PathBuf {
+    place::target().join("rows.tsv")
+}
+
+/// Everything that needs no browser.
+fn native(plant: bool) -> Tally {
+    drop(fs::remove_file(rows()));
+    let checks: &[&[&str]] = &[
+        &[],
+        // What the checks of the first command wrote down.
+        &["-p", "tests", "--test", "count"],
+        // Together, so that what the page is made of is compiled once for both.
+        &["-p", "app", "-p", "reader", "--lib", "--test", "reader"],
+    ];
+    tests(checks, "native", plant)
+}
+
 /// A stage of tests: shows what the commands print, and sums the closing lines of the harness.
 fn tests(commands: &[&[&str]], stage: &str, plant: bool) -> Tally {
     let mut sum = Tally::default();
     let mut succeeded = true;
     for arguments in commands {
-        let mut command = setup::command("cargo");
-        command.args(*arguments).env_remove("ROPEWALK_PLANT");
+        let mut command = setup::tests(&[&["--no-fail-fast"], *arguments].concat());
+        command.env_remove("ROPEWALK_PLANT").env("ROPEWALK_ROWS", rows());
         if plant {
             // Each of these stages holds a test that fails when it reads its own name here.
             command.env("ROPEWALK_PLANT", stage);
-        }
-        if let Some(driver) = place::chromedriver() {
-            command.env("CHROMEDRIVER", driver);
         }
         let (tally, success) = count(&mut command);
         sum = sum.and(tally);

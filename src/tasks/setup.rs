@@ -46,7 +46,22 @@ pub fn run(program: &str, arguments: &[&str]) -> Result<(), Fault> {
     succeed(command(program).args(arguments))
 }
 
-fn succeed(command: &mut Command) -> Result<(), Fault> {
+/// `cargo test` with these arguments, where tests that drive a browser find its driver.
+#[must_use]
+pub fn tests(arguments: &[&str]) -> Command {
+    let mut command = command("cargo");
+    command.arg("test").args(arguments);
+    if let Some(driver) = place::chromedriver() {
+        command.env("CHROMEDRIVER", driver);
+    }
+    command
+}
+
+/// Runs a command and shows what it prints.
+///
+/// # Errors
+/// When it cannot be started or does not succeed.
+pub fn succeed(command: &mut Command) -> Result<(), Fault> {
     let name = command.get_program().display().to_string();
     let arguments: Vec<_> =
         command.get_args().map(|argument| argument.display().to_string()).collect();

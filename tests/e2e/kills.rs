@@ -1,6 +1,6 @@
 //! A browser that keeps sets in a loop is killed at random moments: whatever was told to be kept is there afterwards.
 //!
-//! `ROPEWALK_KILLS=300 cargo test -p e2e kills` kills it as often as you say, on one profile.
+//! `cargo campaign kills` kills it 300 times, on one profile.
 
 use std::collections::BTreeSet;
 use std::env;

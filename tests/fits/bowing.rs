@@ -13,9 +13,12 @@ use strings::report::LeanCore;
 use support::Seeded;
 
 use crate::anybody::{anybody, tables};
+use crate::random;
 
-/// Fits whose strings are looked at.
-const FITS: usize = 200;
+/// How many fits have their strings looked at.
+fn fits_wanted() -> usize {
+    random::people() / 5
+}
 /// By what the bridge is changed.
 const FIRMER: f64 = 1.2;
 /// By what it is changed where a choice is to turn.
@@ -60,8 +63,8 @@ fn what_is_said_of_the_bow_follows_the_bridge_and_nothing_else_does() {
         [("bow_room_db", 1), ("rings_on_s", 1), ("speaks_s", 0), ("sharpness_acum", 0)];
     let tables = tables();
     let mut seeded = Seeded::new(1973);
-    let (mut fits, mut strings) = (0, 0);
-    while fits < FITS {
+    let (wanted, mut fits, mut strings) = (fits_wanted(), 0, 0);
+    while fits < wanted {
         let answers = anybody(&mut seeded, &tables);
         let reply = protocol::handle(&Request::Fit(Box::new(FitRequest { answers })));
         let Reply::Fit(fit) = reply else { panic!("no fit") };
@@ -125,8 +128,8 @@ fn judged_in(problem: &Problem, set: &Choice) -> Vec<Candidate> {
 #[test]
 fn the_choice_follows_the_bridge() {
     let mut seeded = Seeded::new(1963);
-    let (mut fits, mut changed, mut roomier) = (0, 0, 0);
-    while fits < FITS {
+    let (wanted, mut fits, mut changed, mut roomier) = (fits_wanted(), 0, 0, 0);
+    while fits < wanted {
         let answers = somebody(&mut seeded);
         let fitting = fit::fit(&answers);
         let firm_problem = firmer(&fitting.problem);

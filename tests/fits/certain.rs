@@ -14,10 +14,11 @@ use support::Seeded;
 
 use crate::anybody::{anybody, tables};
 use crate::laws::somebody;
+use crate::random;
 
-/// How many random people are asked; a few, for each takes as long as half a dozen fits. More by `ROPEWALK_PEOPLE`.
+/// How many random people are asked; a few, for each takes as long as half a dozen fits.
 fn people() -> usize {
-    std::env::var("ROPEWALK_PEOPLE").ok().and_then(|n| n.parse().ok()).unwrap_or(1_000) / 80 + 6
+    random::people() / 30 + 8
 }
 
 fn fit_of(answers: &Answers) -> Fit {

@@ -9,6 +9,8 @@ use strings::fit::{self, choose};
 use strings::precedent::SetUp;
 use support::Seeded;
 
+use crate::random::people;
+
 fn fit_of(answers: Answers) -> Fit {
     match protocol::handle(&Request::Fit(Box::new(FitRequest { answers }))) {
         Reply::Fit(fit) => *fit,
@@ -64,7 +66,7 @@ fn raising_a_weight_never_lowers_what_it_weighs() {
     let mut seeded = Seeded::new(5);
     let mut compared = 0;
     for attribute in Attribute::ALL {
-        for _ in 0..12 {
+        for _ in 0..people() / 75 {
             let mut answers = somebody(&mut seeded);
             let (mut last, mut weight) = (f64::NEG_INFINITY, 0.0);
             for _ in 0..4 {
@@ -88,7 +90,7 @@ fn raising_a_weight_never_lowers_what_it_weighs() {
             }
         }
     }
-    assert!(compared > 400, "only {compared} fits compared");
+    assert!(compared > 100, "only {compared} fits compared");
 }
 
 #[allow(clippy::disallowed_methods, reason = "a test's own sum may differ in the last bit")]
@@ -101,7 +103,7 @@ fn libm_log(x: f64) -> f64 {
 fn nothing_that_was_told_of_beats_the_set_in_everything() {
     let mut seeded = Seeded::new(17);
     let mut compared = 0;
-    for _ in 0..800 {
+    for _ in 0..people() / 2 {
         let answers = somebody(&mut seeded);
         let fitting = fit::fit(&answers);
         let Outcome::Set { best, .. } = &fitting.outcome else { continue };

@@ -1,4 +1,4 @@
-//! Thousands of random fits: nothing that nobody makes, nothing outside its band, no panic, no NaN.
+//! Random fits: nothing that nobody makes, nothing outside its band, no panic, no NaN.
 
 use std::sync::Mutex;
 
@@ -8,11 +8,9 @@ use support::Seeded;
 
 use crate::anybody::{anybody, tables};
 
-/// How many people ask; half of them in each of two threads. More by `ROPEWALK_PEOPLE`.
-const PEOPLE: usize = 1_000;
-
-fn people() -> usize {
-    std::env::var("ROPEWALK_PEOPLE").ok().and_then(|n| n.parse().ok()).unwrap_or(PEOPLE)
+/// How many people ask in a proof, half of them in each of two threads; or as many as `ROPEWALK_PEOPLE` says.
+pub(crate) fn people() -> usize {
+    support::cases("ROPEWALK_PEOPLE", 300)
 }
 
 fn inside(what: &str, value: f64, band: (f64, f64), doubts: &mut Vec<String>) {
@@ -85,7 +83,7 @@ fn reread(reply: &Reply, doubts: &mut Vec<String>) {
 }
 
 #[test]
-fn thousands_of_random_fits_keep_to_what_is_made() {
+fn random_fits_keep_to_what_is_made() {
     let tables = tables();
     let people = people();
     let failures: Mutex<Vec<String>> = Mutex::new(Vec::new());

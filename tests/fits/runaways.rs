@@ -14,8 +14,6 @@ use support::Seeded;
 use crate::anybody::tables;
 use crate::hostile::hostile;
 
-/// How many hostile people ask, in each of two threads half. More by `ROPEWALK_RUNAWAYS`.
-const PEOPLE: usize = 500;
 /// Of so many of them, one also asks how sure the set is.
 const SURE_EACH: usize = 50;
 /// Steps that a fit may take: about a second, where an ordinary one takes a twentieth.
@@ -25,8 +23,9 @@ const MOST_WITH_ONE_KEPT: u64 = 6_000_000;
 /// Steps that go over a budget before a phase looks at it again.
 const OVERRUN: u64 = 2_000_000;
 
+/// How many hostile people ask, half of them in each of two threads.
 fn people() -> usize {
-    std::env::var("ROPEWALK_RUNAWAYS").ok().and_then(|n| n.parse().ok()).unwrap_or(PEOPLE)
+    support::cases("ROPEWALK_RUNAWAYS", 500)
 }
 
 fn asked(answers: &Answers) -> Option<fit::answers::Answers> {

@@ -2,7 +2,7 @@
 //! the published schema.
 //!
 //! Inputs are mutations of a small corpus (`corpus/`), drawn from a seed, so that a run can be repeated. A proof tries
-//! 20,000; `ROPEWALK_FUZZ=1000000 cargo test -p tests --test fuzz` as many as you say. An input that failed once is kept in the corpus.
+//! 20,000, `cargo campaign fuzz` a million. An input that failed once is kept in the corpus.
 #![allow(clippy::unwrap_used, reason = "in a test, a panic is how a failure is told")]
 
 mod door;
@@ -10,7 +10,6 @@ mod files;
 mod json;
 mod mutate;
 
-use std::env;
 use std::fs;
 use std::path::Path;
 
@@ -32,6 +31,5 @@ fn corpus(folder: &str) -> Vec<(String, String)> {
 
 /// How many inputs are tried.
 fn inputs() -> u64 {
-    let asked = env::var("ROPEWALK_FUZZ").ok();
-    asked.map_or(20_000, |count| count.parse().expect("ROPEWALK_FUZZ is a whole number"))
+    support::cases("ROPEWALK_FUZZ", 20_000) as u64
 }

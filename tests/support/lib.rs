@@ -125,6 +125,16 @@ macro_rules! physics {
     }};
 }
 
+/// How many cases a test tries: `usual` in a proof, or as many as the variable says. `cargo campaign` sets them all.
+///
+/// # Panics
+/// The variable does not hold a whole number.
+#[must_use]
+pub fn cases(variable: &str, usual: usize) -> usize {
+    let number = |text: String| text.parse().unwrap_or_else(|_| panic!("{variable}={text}"));
+    env::var(variable).map_or(usual, number)
+}
+
 /// Names the file to which every row is written; unset, none is.
 pub const ROWS: &str = "ROPEWALK_ROWS";
 
