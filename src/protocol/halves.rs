@@ -49,10 +49,10 @@ pub fn asked(request: &str) -> Option<Answers> {
 #[must_use]
 pub fn helped(answers: &Answers) -> Vec<f64> {
     let posed = Posed::new(answers);
-    let spots = posed.spots();
+    let offers = posed.offers();
     let mut numbers = Vec::new();
-    for (place, spot) in spots.iter().enumerate().filter(|(place, _)| is_helped(*place)) {
-        let Best { contenders, counts, missing, work } = spot.first_look();
+    for (place, offer) in offers.iter().enumerate().filter(|(place, _)| is_helped(*place)) {
+        let Best { contenders, counts, missing, work } = offer.first_look();
         let Counts { space, wound, inside, judged } = counts;
         // None of these counts comes near 2^53.
         let counts = [space, wound, inside, judged].map(|count| count as f64);
@@ -78,15 +78,15 @@ pub async fn answer(
     pause: impl AsyncFn(u32),
 ) -> String {
     let posed = Posed::new(answers);
-    let spots = posed.spots();
-    let mut searched: Vec<Option<Best>> = spots
+    let offers = posed.offers();
+    let mut searched: Vec<Option<Best>> = offers
         .iter()
         .enumerate()
-        .map(|(place, spot)| (!is_helped(place)).then(|| spot.first_look()))
+        .map(|(place, offer)| (!is_helped(place)).then(|| offer.first_look()))
         .collect();
     let mut helped = pin!(helped);
     let (mut owed, mut grace_ms) = (true, GRACE_MS);
-    for (place, spot) in spots.iter().enumerate() {
+    for (place, offer) in offers.iter().enumerate() {
         if searched[place].is_some() {
             continue;
         }
@@ -100,11 +100,11 @@ pub async fn answer(
         }
         grace_ms = 0;
         if searched[place].is_none() {
-            searched[place] = Some(spot.first_look());
+            searched[place] = Some(offer.first_look());
         }
     }
-    let chosen = posed.choose(&spots, searched.into_iter().flatten().collect());
-    drop(spots);
+    let chosen = posed.choose(&offers, searched.into_iter().flatten().collect());
+    drop(offers);
     written(&Reply::Fit(Box::new(fit_of(answers, &posed.settle(chosen)))))
 }
 

@@ -79,7 +79,7 @@ fn shares_add_up_and_turning_points_turn_through_the_door() {
             continue;
         };
         sets += 1;
-        assert_eq!(sure.worlds as u64, certainty::WAYS * fit::score::DRAWS as u64);
+        assert_eq!(sure.worlds as u64, certainty::SCENARIOS * fit::score::DRAWS as u64);
         assert_eq!(sure.strings.len(), set.strings.len());
         for (of, string) in sure.strings.iter().zip(&set.strings) {
             for shares in [&of.families, &of.gauge_classes] {
@@ -156,7 +156,7 @@ fn with_nothing_drawn_the_chosen_set_is_sure() {
         if !best.proven {
             continue;
         }
-        let scenarios = certainty::drawn(&answers, &fitting, Drawing::Ways(12));
+        let scenarios = certainty::drawn(&answers, &fitting, Drawing::Scenarios(12));
         let finalists = Finalists::of(&fitting, &best, &scenarios, &mut Work::unlimited());
         let as_taken = certainty::drawn(&answers, &fitting, Drawing::Nothing);
         let sure = certainty::of(
@@ -190,11 +190,12 @@ fn more_worlds_move_a_share_by_no_more_than_its_error() {
     for _ in 0..14 {
         let answers = somebody(&mut seeded);
         let Some((fitting, best, second)) = fitted(&answers) else { continue };
-        let many = certainty::drawn(&answers, &fitting, Drawing::Ways(4 * certainty::WAYS));
+        let many =
+            certainty::drawn(&answers, &fitting, Drawing::Scenarios(4 * certainty::SCENARIOS));
         let few = &many[..many.len() / 4];
         let finalists = Finalists::of(&fitting, &best, few, &mut Work::unlimited());
         let of = |scenarios: &[fit::problem::Problem]| {
-            let drawing = Drawing::Ways(scenarios.len() as u64);
+            let drawing = Drawing::Scenarios(scenarios.len() as u64);
             certainty::of(
                 &finalists,
                 &best,
@@ -207,7 +208,7 @@ fn more_worlds_move_a_share_by_no_more_than_its_error() {
         let (of_few, of_many) = (of(few), of(&many));
         for (a, b) in [(of_few.chosen, of_many.chosen), (of_few.second, of_many.second)] {
             // A share of 0 or 1 among few says nothing of its error: one way in 64 is then the least.
-            let error = a.error.max(1.0 / certainty::WAYS as f64);
+            let error = a.error.max(1.0 / certainty::SCENARIOS as f64);
             let moved = (a.share - b.share).abs();
             far += usize::from(moved > 2.0 * error);
             assert!(moved < 4.0 * error, "{moved} at an error of {error}: {answers:?}");

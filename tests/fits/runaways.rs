@@ -61,7 +61,7 @@ fn wrong(fitting: &Fitting, best: &Choice) -> Vec<String> {
 /// How much work it takes to say how sure a set is, beside the fits: of the worlds, and of what would turn it.
 fn sure(answers: &fit::answers::Answers, fitting: &Fitting, best: &Choice) -> [u64; 2] {
     let [mut worlds, mut turns] = [Work::of(certainty::STEPS), Work::of(turning::STEPS)];
-    let drawing = Drawing::Ways(certainty::WAYS);
+    let drawing = Drawing::Scenarios(certainty::SCENARIOS);
     let scenarios = certainty::drawn(answers, fitting, drawing);
     let finalists = Finalists::of(fitting, best, &scenarios, &mut worlds);
     let sure = certainty::of(&finalists, best, None, &scenarios, drawing, &mut worlds);

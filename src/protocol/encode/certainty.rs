@@ -2,7 +2,7 @@
 
 use strings::fit;
 use strings::fit::answers::Answers;
-use strings::fit::certainty::{self as model, Drawing, Share, Sureness, WAYS};
+use strings::fit::certainty::{self as model, Drawing, SCENARIOS, Share, Sureness};
 use strings::fit::choose::Outcome;
 use strings::fit::finalists::Finalists;
 use strings::fit::turning::{self, Turned, TurningPoint, Value};
@@ -65,7 +65,7 @@ impl From<&TurningPoint> for TurningPointTold {
 pub(crate) fn certainty_of(answers: &Answers) -> Certainty {
     let fitting = fit::fit(answers);
     let Outcome::Set { best, runner_up } = &fitting.outcome else { return Certainty::default() };
-    let drawing = Drawing::Ways(WAYS);
+    let drawing = Drawing::Scenarios(SCENARIOS);
     let ways = model::drawn(answers, &fitting, drawing);
     let mut work = Work::of(model::STEPS);
     let finalists = Finalists::of(&fitting, best, &ways, &mut work);

@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use strings::fit::answers::Answers;
 use strings::fit::choose::{Obstacle, Outcome};
-use strings::fit::complaint::{self, Finding};
+use strings::fit::complaint::{self, Diagnosis};
 use strings::fit::desirability::Attribute;
 use strings::fit::problem::{BASE_WEIGHTS, Problem};
 use strings::fit::{self, Fitting};
@@ -42,7 +42,7 @@ fn verdict_of(fitting: &Fitting) -> reply::Verdict {
     }
 }
 
-fn finding(f: &Finding) -> reply::Finding {
+fn finding(f: &Diagnosis) -> reply::Finding {
     reply::Finding {
         bother: f.bother.key().to_owned(),
         string: f.string,

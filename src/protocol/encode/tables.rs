@@ -6,7 +6,7 @@ use strings::constant;
 use strings::fit::answers::WORD_QUESTIONS;
 use strings::fit::desirability::Attribute;
 use strings::fit::problem::BASE_WEIGHTS;
-use strings::fit::ways;
+use strings::fit::scenarios;
 use strings::instrument;
 use strings::material::{self, Class};
 use strings::precedent;
@@ -78,7 +78,7 @@ pub(crate) fn tables() -> reply::Tables {
             })
             .collect(),
         constants: constant::ALL.iter().map(|(k, c)| ((*k).to_owned(), constant_of(c))).collect(),
-        answer_spreads: ways::SPREADS
+        answer_spreads: scenarios::SPREADS
             .iter()
             .map(|(k, c)| ((*k).to_owned(), constant_of(c)))
             .collect(),

@@ -11,13 +11,13 @@ use super::answers::{Answers, GaugeClass};
 use super::choose::Choice;
 use super::finalists::Finalists;
 use super::problem::Problem;
+use super::scenarios;
 use super::score::DRAWS;
-use super::ways;
 use super::work::Work;
 
 /// How many scenarios there are; each is combined with [`DRAWS`] draws of the constants. Twice as many take twice
 /// as long and make the error of a share smaller by a third.
-pub const WAYS: u64 = 64;
+pub const SCENARIOS: u64 = 64;
 /// Steps of work that the worlds may take: some ten times the usual.
 pub const STEPS: u64 = 100_000_000;
 /// Share from which on something is very likely.
@@ -88,7 +88,7 @@ pub struct Certainty {
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Drawing {
     /// Constants and answers, in that many scenarios.
-    Ways(u64),
+    Scenarios(u64),
     /// Nothing: the answers as taken, and the draws by which the set was chosen.
     Nothing,
 }
@@ -97,8 +97,8 @@ pub enum Drawing {
 #[must_use]
 pub fn drawn(answers: &Answers, fitting: &Fitting, drawing: Drawing) -> Vec<Problem> {
     match drawing {
-        Drawing::Ways(count) => {
-            (0..count).map(|index| ways::meant(answers, &fitting.problem, index)).collect()
+        Drawing::Scenarios(count) => {
+            (0..count).map(|index| scenarios::meant(answers, &fitting.problem, index)).collect()
         }
         Drawing::Nothing => vec![fitting.problem.clone()],
     }
@@ -178,12 +178,12 @@ fn winners(
             }
             // The draws by which the set was chosen are not asked again: it was chosen to be good in them.
             let first = match drawing {
-                Drawing::Ways(_) => (index + 1) * DRAWS,
+                Drawing::Scenarios(_) => (index + 1) * DRAWS,
                 Drawing::Nothing => 0,
             };
             let logs = finalists.logs(problem, first as u64, work);
             let worlds = match drawing {
-                Drawing::Ways(_) => finalists.drawn(&logs, problem),
+                Drawing::Scenarios(_) => finalists.drawn(&logs, problem),
                 Drawing::Nothing => vec![finalists.expected(&logs, problem)],
             };
             worlds.iter().filter_map(|scores| finalists.best(scores, most_load, work)).collect()

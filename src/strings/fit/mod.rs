@@ -24,6 +24,7 @@ mod partners;
 pub mod plan;
 pub mod problem;
 pub mod reasons;
+pub mod scenarios;
 pub mod score;
 pub mod search;
 pub mod shopping;
@@ -33,7 +34,6 @@ pub mod today;
 pub mod turning;
 mod usual;
 pub mod verdict;
-pub mod ways;
 pub mod work;
 
 use crate::construction::Family;
@@ -42,7 +42,7 @@ use answers::{Aim, Answers};
 use branches::Wanted;
 use candidates::{Candidate, Found};
 use choose::{Choice, Chosen, Offer, Outcome};
-use complaint::Finding;
+use complaint::Diagnosis;
 use problem::{Problem, StringStatus};
 use score::Judge;
 use search::{Best, Contender, Counts};
@@ -66,7 +66,7 @@ pub struct Fitting {
     /// What is on the instrument now.
     pub today: Vec<Option<Today>>,
     /// Why it bothers.
-    pub findings: Vec<Finding>,
+    pub findings: Vec<Diagnosis>,
     /// What to do.
     pub verdict: Verdict,
     /// How many steps of work the search and the choice took.
@@ -77,7 +77,7 @@ pub struct Fitting {
 #[must_use]
 pub fn fit(answers: &Answers) -> Fitting {
     let posed = Posed::new(answers);
-    let offers = posed.spots();
+    let offers = posed.offers();
     let searched = offers.iter().map(Offer::first_look).collect();
     let chosen = posed.choose(&offers, searched);
     drop(offers);
@@ -90,7 +90,7 @@ pub struct Posed {
     problem: Problem,
     found: Vec<Found>,
     today: Vec<Option<Today>>,
-    findings: Vec<Finding>,
+    findings: Vec<Diagnosis>,
     about: Option<usize>,
     fixed: Vec<Option<Candidate>>,
     /// Steps of work that it took to find which string to change.
@@ -138,7 +138,7 @@ impl Posed {
 
     /// What each position offers, the highest first.
     #[must_use]
-    pub fn spots(&self) -> Vec<Offer<'_>> {
+    pub fn offers(&self) -> Vec<Offer<'_>> {
         choose::offers(&self.problem, &self.fixed)
     }
 

@@ -16,7 +16,7 @@ use super::finalists::Finalists;
 use super::problem::{self, Problem, StringStatus};
 use super::score::Logs;
 use super::work::Work;
-use super::{fit, shopping, ways};
+use super::{fit, scenarios, shopping};
 
 /// Steps of work that may be spent on them, whole fits included: some ten times the usual.
 pub const STEPS: u64 = 100_000_000;
@@ -195,7 +195,7 @@ struct Search<'a, 'b> {
 impl Search<'_, '_> {
     /// Whether the finalists give other strings for what would then be said.
     fn turns(&self, other: &Other, work: &mut Work) -> bool {
-        let problem = ways::as_found(problem::pose(&other.answers), self.posed);
+        let problem = scenarios::as_found(problem::pose(&other.answers), self.posed);
         // Weights alone leave every string as it is.
         let scores = if is_as_before(&problem, self.posed) {
             self.finalists.expected(&self.logs, &problem)

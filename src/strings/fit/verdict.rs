@@ -8,7 +8,7 @@ use crate::material::Class;
 
 use super::answers::Aim;
 use super::choose::{Choice, Outcome};
-use super::complaint::{Cause, Finding, Remedy};
+use super::complaint::{Cause, Diagnosis, Remedy};
 use super::neighbours;
 use super::problem::{Problem, StringStatus};
 use super::today::{self, Today};
@@ -148,7 +148,7 @@ fn only(calls: &[Call]) -> Option<usize> {
 }
 
 /// What the first causes call for, by their remedy.
-fn calls(findings: &[Finding], remedy: Remedy) -> Vec<Call> {
+fn calls(findings: &[Diagnosis], remedy: Remedy) -> Vec<Call> {
     let mut calls: Vec<Call> = Vec::new();
     for diagnosis in findings {
         let Some(first) = diagnosis.causes.first().filter(|c| c.cause.remedy() == remedy) else {
@@ -187,7 +187,7 @@ fn is_better(problem: &Problem, today: &[Option<Today>], best: &Choice) -> Optio
 pub fn verdict(
     problem: &Problem,
     today: &[Option<Today>],
-    findings: &[Finding],
+    findings: &[Diagnosis],
     about: Option<usize>,
     outcome: &Outcome,
 ) -> Verdict {

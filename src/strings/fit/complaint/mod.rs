@@ -71,7 +71,7 @@ pub struct Weighed {
 
 /// A complaint with its causes, the most plausible first.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Finding {
+pub struct Diagnosis {
     /// What bothers.
     pub bother: Bother,
     /// About which string, if about one.
@@ -85,7 +85,7 @@ const LIKELY: (f64, f64) = (0.45, 0.12);
 
 /// Every complaint, of the whole set first, with its causes in order.
 #[must_use]
-pub fn findings(problem: &Problem, today: &[Option<Today>]) -> Vec<Finding> {
+pub fn findings(problem: &Problem, today: &[Option<Today>]) -> Vec<Diagnosis> {
     let whole = problem.bothers.iter().map(|bother| (*bother, None));
     let each = problem.strings.iter().enumerate();
     let of_strings = each.flat_map(|(i, s)| s.bothers.iter().map(move |bother| (*bother, Some(i))));
@@ -98,8 +98,8 @@ pub fn findings(problem: &Problem, today: &[Option<Today>]) -> Vec<Finding> {
 /// What is wrong with single strings, by the first causes of the complaints about them, where another string
 /// would be better.
 #[must_use]
-pub fn flaws(findings: &[Finding], today: &[Option<Today>]) -> Vec<(usize, Flaw)> {
-    let of = |diagnosis: &Finding| {
+pub fn flaws(findings: &[Diagnosis], today: &[Option<Today>]) -> Vec<(usize, Flaw)> {
+    let of = |diagnosis: &Diagnosis| {
         let (i, first) = (diagnosis.string?, diagnosis.causes.first()?);
         let now = today.get(i)?.as_ref()?;
         let number = |property: Property| now.report.get(property).value;
@@ -125,7 +125,7 @@ fn diagnosis(
     today: &[Option<Today>],
     bother: Bother,
     string: Option<usize>,
-) -> Finding {
+) -> Diagnosis {
     let strings: Vec<usize> = match string {
         Some(i) => vec![i],
         None => (0..today.len()).collect(),
@@ -143,7 +143,7 @@ fn diagnosis(
     let mut causes: Vec<Weighed> = causes_of(bother).iter().map(weigh).collect();
     // Equals stay in the order of the table.
     causes.sort_by(|a, b| b.plausible.total_cmp(&a.plausible));
-    Finding { bother, string, causes }
+    Diagnosis { bother, string, causes }
 }
 
 /// What speaks, over the strings it may be about: the one that speaks loudest for the cause counts.
