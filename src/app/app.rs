@@ -5,8 +5,7 @@ use std::rc::Rc;
 use yew::platform::spawn_local;
 use yew::prelude::*;
 
-use crate::components::habits::HabitsChoice;
-use crate::habits::{self, Habits};
+use crate::components::preferences::PreferencesChoice;
 use crate::hooks::{Location, Store, use_route, use_store, use_store_of_page, warm_model};
 use crate::lesson::Lesson;
 use crate::pages::ask::AskPage;
@@ -20,6 +19,7 @@ use crate::pages::progress::ProgressPage;
 use crate::pages::sources::SourcesPage;
 use crate::pages::specimen::SpecimenPage;
 use crate::platform::{self, view, worker};
+use crate::preferences::{self, Preferences};
 use crate::route::Route;
 use crate::state::{Action, Notice};
 use crate::words::questions::{PATH, Screen};
@@ -37,7 +37,7 @@ pub fn App() -> Html {
         // What the other rooms say, and the model: both are heavy, and the first screen does without them.
         view::once_seen(SEEN_MS, || {
             // Whoever comes to such a room before it is here waits there for it, and hears why it does not come.
-            spawn_local(async { drop(crate::hooks::habits::learn().await) });
+            spawn_local(async { drop(crate::hooks::preferences::learn().await) });
             warm_model();
             platform::keep();
         });
@@ -56,12 +56,12 @@ pub fn App() -> Html {
             view::focus_id(list);
         }
     });
-    let on_habits = {
+    let on_preferences = {
         let (dispatcher, changed) = (store.dispatcher(), changed.clone());
-        Callback::from(move |(habits, list): (Habits, &'static str)| {
+        Callback::from(move |(preferences, list): (Preferences, &'static str)| {
             let (dispatcher, changed) = (dispatcher.clone(), changed.clone());
             spawn_local(async move {
-                match crate::hooks::habits::change(habits).await {
+                match crate::hooks::preferences::change(preferences).await {
                     Ok(()) => changed.set((changed.0 + 1, list)),
                     Err(_) => {
                         let text = say!("language-failed").to_owned();
@@ -74,7 +74,7 @@ pub fn App() -> Html {
     html! {
         <ContextProvider<Store> context={store}>
             // The key draws every text anew in another language.
-            <Frame key={changed.0} {location} {on_habits} />
+            <Frame key={changed.0} {location} {on_preferences} />
         </ContextProvider<Store>>
     }
 }
@@ -83,7 +83,7 @@ pub fn App() -> Html {
 #[derive(Clone, PartialEq, Properties)]
 struct FrameProps {
     location: Location,
-    on_habits: Callback<(Habits, &'static str)>,
+    on_preferences: Callback<(Preferences, &'static str)>,
 }
 
 /// The room, with what stands round it.
@@ -123,7 +123,7 @@ fn Frame(props: &FrameProps) -> Html {
                 <p class="build">
                     { say!("foot-version", version = env!("CARGO_PKG_VERSION"), model = worker::MODEL) }
                 </p>
-                <HabitsChoice habits={habits::now()} on_change={props.on_habits.clone()} />
+                <PreferencesChoice preferences={preferences::now()} on_change={props.on_preferences.clone()} />
             </footer>
         </>
     }

@@ -6,14 +6,14 @@ fn main() {
         app::platform::tell_of_panic();
     }));
     app::platform::start();
-    let language = app::hooks::habits::first_language();
+    let language = app::hooks::preferences::first_language();
     let is_empty = !app::platform::storage::texts::expects_records();
     if language == catalogue::Language::English && app::hooks::is_early() && is_empty {
         yew::Renderer::<app::app::App>::new().render();
     } else {
         wasm_bindgen_futures::spawn_local(async move {
             // Without its messages the page speaks English, of which the first screens are always here.
-            drop(app::hooks::habits::speak(language).await);
+            drop(app::hooks::preferences::speak(language).await);
             app::hooks::load_first().await;
             yew::Renderer::<app::app::App>::new().render();
         });

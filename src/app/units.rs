@@ -6,7 +6,7 @@
 use protocol::reply::Quantity;
 use strings::quantity::{Metre, Newton};
 
-use crate::habits::{self, Force, Length, Warmth};
+use crate::preferences::{self, Force, Length, Warmth};
 use crate::words::say;
 
 /// A space at which a line does not break, between a number and its unit.
@@ -39,7 +39,7 @@ const fn scale_of(factor: f64, unit: &'static str, exact: i32) -> Scale {
 pub fn scale(property: &str) -> Scale {
     match property {
         "mass_unstretched_kg_m" | "mass_at_pitch_kg_m" => scale_of(1e3, "g/m", 3),
-        "tension_n" | "downforce_n" => match habits::now().force {
+        "tension_n" | "downforce_n" => match preferences::now().force {
             Force::Newton => scale_of(1.0, "N", 1),
             Force::Kilogram => scale_of(Newton::new(1.0).kilograms_force(), say!("unit-kg"), 2),
             Force::Pound => scale_of(Newton::new(1.0).pounds_force(), say!("unit-lb"), 2),
@@ -55,7 +55,7 @@ pub fn scale(property: &str) -> Scale {
         "axial_stiffness_n" => scale_of(1e-3, "kN", 1),
         "bending_stiffness_n_m2" => scale_of(1e6, "N·mm²", 1),
         "inharmonicity" => scale_of(1e6, say!("unit-millionths"), 0),
-        "outer_diameter_m" | "outer_diameter_at_pitch_m" => match habits::now().length {
+        "outer_diameter_m" | "outer_diameter_at_pitch_m" => match preferences::now().length {
             Length::Millimetre => scale_of(1e3, "mm", 3),
             Length::Inch => scale_of(Metre::new(1.0).inches(), say!("unit-inch"), 4),
         },
@@ -299,7 +299,7 @@ pub fn gauge(metres: f64) -> String {
     let length = Metre::new(metres);
     let mm = with_unit(&fixed(length.mm(), if length.mm() < 1.0 { 3 } else { 2 }), "mm");
     let inch = with_unit(&fixed(length.inches() * 1000.0, 0), say!("unit-thousandths"));
-    match habits::now().length {
+    match preferences::now().length {
         Length::Millimetre => say!("gauge-mm", mm = mm, inch = inch),
         Length::Inch => say!("gauge-inch", mm = mm, inch = inch),
     }
@@ -309,7 +309,7 @@ pub fn gauge(metres: f64) -> String {
 #[must_use]
 pub fn mm(metres: f64, places: i32) -> String {
     let length = Metre::new(metres);
-    match habits::now().length {
+    match preferences::now().length {
         Length::Millimetre => with_unit(&fixed(length.mm(), places), "mm"),
         // An inch is a little more than one digit.
         Length::Inch => with_unit(&fixed(length.inches(), places + 1), say!("unit-inch")),
@@ -324,7 +324,7 @@ pub fn mm_range(low: f64, high: f64, places: i32) -> String {
         with_unit(&say!("range-of", low = low, high = high), unit)
     };
     let (low, high) = (Metre::new(low), Metre::new(high));
-    match habits::now().length {
+    match preferences::now().length {
         Length::Millimetre => range(low.mm(), high.mm(), places, "mm"),
         Length::Inch => range(low.inches(), high.inches(), places + 2, say!("unit-inch")),
     }
@@ -334,7 +334,7 @@ pub fn mm_range(low: f64, high: f64, places: i32) -> String {
 #[must_use]
 pub fn force_range(low: f64, high: f64) -> String {
     let Scale { factor, unit, .. } = scale("tension_n");
-    let places = i32::from(habits::now().force != Force::Newton);
+    let places = i32::from(preferences::now().force != Force::Newton);
     let (low, high) = (fixed(low * factor, places), fixed(high * factor, places));
     with_unit(&say!("range-of", low = low, high = high), unit)
 }
@@ -343,13 +343,13 @@ pub fn force_range(low: f64, high: f64) -> String {
 #[must_use]
 pub fn one_force(newtons: f64) -> String {
     let Scale { factor, unit, .. } = scale("tension_n");
-    with_unit(&fixed(newtons * factor, i32::from(habits::now().force != Force::Newton)), unit)
+    with_unit(&fixed(newtons * factor, i32::from(preferences::now().force != Force::Newton)), unit)
 }
 
 /// A temperature.
 #[must_use]
 pub fn warmth(celsius: f64) -> String {
-    match habits::now().warmth {
+    match preferences::now().warmth {
         Warmth::Celsius => with_unit(&fixed(celsius, 0), "°C"),
         Warmth::Fahrenheit => with_unit(&fixed(celsius * 1.8 + 32.0, 0), "°F"),
     }
@@ -358,7 +358,7 @@ pub fn warmth(celsius: f64) -> String {
 /// A difference of temperatures.
 #[must_use]
 pub fn warmer(kelvin: f64) -> String {
-    match habits::now().warmth {
+    match preferences::now().warmth {
         Warmth::Celsius => with_unit(&fixed(kelvin, 0), "K"),
         Warmth::Fahrenheit => with_unit(&fixed(kelvin * 1.8, 0), "°F"),
     }
@@ -392,7 +392,7 @@ pub fn forces((low, high): (f64, f64)) -> String {
 
 /// A force in three units, the person's own first.
 fn three(newtons: String, kilograms: String, pounds: String) -> String {
-    let (own, one, other) = match habits::now().force {
+    let (own, one, other) = match preferences::now().force {
         Force::Newton => (newtons, kilograms, pounds),
         Force::Kilogram => (kilograms, newtons, pounds),
         Force::Pound => (pounds, newtons, kilograms),

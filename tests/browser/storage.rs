@@ -232,7 +232,7 @@ async fn other_tabs_are_heard_until_nobody_listens() {
         }
     });
     let write = "dispatchEvent(new StorageEvent('storage', { key: 'ropewalk/fitting', newValue: 'from there' }));
-        dispatchEvent(new StorageEvent('storage', { key: 'ropewalk/habits', newValue: 'not ours' }))";
+        dispatchEvent(new StorageEvent('storage', { key: 'ropewalk/preferences', newValue: 'not ours' }))";
     js(write);
     let database = Database::of("heard");
     database.commit(&[put("a", None, Some("a"))]).await.unwrap();

@@ -105,11 +105,11 @@ fn days_are_said_in_words() {
     assert_eq!(units::days(f64::NAN), units::not_known());
 }
 
-/// The page as a person with these habits reads it, and as anybody again afterwards.
+/// The page as a person with these preferences reads it, and as anybody again afterwards.
 fn with_habits<T>(words: &str, read: impl Fn() -> T) -> T {
-    app::habits::take(app::habits::Habits::read(words));
+    app::preferences::take(app::preferences::Preferences::read(words));
     let read = read();
-    app::habits::take(app::habits::Habits::default());
+    app::preferences::take(app::preferences::Preferences::default());
     read
 }
 

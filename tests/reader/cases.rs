@@ -8,7 +8,7 @@ use std::env;
 use std::rc::Rc;
 use std::thread;
 
-use app::depth::Depth;
+use app::detail_level::DetailLevel;
 use app::hooks::Sureness;
 use catalogue::Language;
 use protocol::reply::{Certainty, Fit, Reply, Set};
@@ -132,7 +132,7 @@ impl Found {
         } else {
             Sureness::Asked
         };
-        let depth = Depth::ALL[self.sets / SURE_EACH % Depth::ALL.len()];
+        let depth = DetailLevel::ALL[self.sets / SURE_EACH % DetailLevel::ALL.len()];
         let strings = fit.set.as_ref().map_or(0, |set| set.strings.len());
         let request = &Request::Fit(Box::new(asked));
         // Every string has its card on the page and its row on the sheet.
@@ -201,7 +201,7 @@ fn a_set_that_is_not_proven_says_how_far_from_the_best_it_can_be() {
     let set = found.set.clone().unwrap();
     let page = |proven: bool, optimality_gap: f64| {
         let set = Some(Rc::new(Set { proven, optimality_gap, ..(*set).clone() }));
-        easel.set(&Rc::new(Fit { set, ..(*found).clone() }), Sureness::Asked, Depth::ALL[0])
+        easel.set(&Rc::new(Fit { set, ..(*found).clone() }), Sureness::Asked, DetailLevel::ALL[0])
     };
     let says = |page: &str| ["unproven", "unproven-by"].map(|id| page.contains(sign(id)));
     assert_eq!(says(&page(true, 0.0)), [false, false]);

@@ -3,7 +3,7 @@
 use std::rc::Rc;
 use std::sync::OnceLock;
 
-use app::depth::Depth;
+use app::detail_level::DetailLevel;
 use app::hooks::Sureness;
 use catalogue::Language;
 use protocol::reply::Reply;
@@ -27,8 +27,8 @@ fn pages() -> &'static [(Value, String)] {
         let instrument = word("cello");
         let german =
             Answers { instrument, now: word("steel"), room: word("damp"), ..Answers::default() };
-        let mut pages = draw(Language::English, english, Depth::Bench);
-        pages.extend(draw(Language::German, german, Depth::Words));
+        let mut pages = draw(Language::English, english, DetailLevel::Bench);
+        pages.extend(draw(Language::German, german, DetailLevel::Words));
         for (reply, html) in &pages {
             assert_eq!(read_page(reply, html, None).objections, Vec::<String>::new());
         }
@@ -36,7 +36,7 @@ fn pages() -> &'static [(Value, String)] {
     })
 }
 
-fn draw(language: Language, answers: Answers, depth: Depth) -> Vec<(Value, String)> {
+fn draw(language: Language, answers: Answers, depth: DetailLevel) -> Vec<(Value, String)> {
     let easel = Easel::new(language);
     let (mut value, set) = fit(FitRequest { answers: answers.clone() });
     let (certainty, known) = sure(FitRequest { answers });

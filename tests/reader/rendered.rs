@@ -2,11 +2,11 @@
 
 use std::rc::Rc;
 
-use app::depth::Depth;
-use app::habits::{self, Habits};
+use app::detail_level::DetailLevel;
 use app::hooks::Sureness;
 use app::pages::compare::Compared;
 use app::pages::set::SetPage;
+use app::preferences::{self, Preferences};
 use app::report_sheet::ReportSheet;
 use app::words::speech;
 use catalogue::Language;
@@ -81,8 +81,8 @@ impl Easel {
     }
 
     /// The set page, and the sheet after it.
-    pub(crate) fn set(&self, fit: &Rc<Fit>, sureness: Sureness, depth: Depth) -> String {
-        habits::take(Habits { depth, ..Habits::default() });
+    pub(crate) fn set(&self, fit: &Rc<Fit>, sureness: Sureness, depth: DetailLevel) -> String {
+        preferences::take(Preferences { depth, ..Preferences::default() });
         self.draw::<Whole>(WholeProps { fit: fit.clone(), sureness })
     }
 

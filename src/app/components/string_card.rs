@@ -1,4 +1,4 @@
-//! One string of the set: what it is, why, what it costs, what to ask for, and its numbers at three depths.
+//! One string of the set: what it is, why, what it costs, what to ask for, and its numbers at three levels of detail.
 
 use std::rc::Rc;
 
@@ -12,10 +12,10 @@ use super::nights::Nights;
 use super::partials::Partials;
 use super::portrait::{Portrait, ScaleBar};
 use super::table::{Doubts, Numbers, Scroll, source_link};
-use crate::depth::Depth;
+use crate::detail_level::DetailLevel;
 use crate::under_bow;
 use crate::units;
-use crate::words::depths::{self, MakerDetails};
+use crate::words::detail_level::{self, MakerDetails};
 use crate::words::naming::{
     a_letter, capital, core, family, family_is, picture_note, portrait, the_string, windings,
 };
@@ -34,7 +34,7 @@ pub struct StringCardProps {
     pub px_per_mm: f64,
     /// How deep its reasons go.
     #[prop_or_default]
-    pub depth: Depth,
+    pub depth: DetailLevel,
     /// What to beware of with this string.
     pub cautions: Vec<Caution>,
     /// The person wants it beside its rival.
@@ -156,9 +156,9 @@ fn stays(string: &FittedString, name: &str, id: &str) -> Html {
 }
 
 /// Reasons and costs, against the rival.
-fn case(string: &FittedString, name: &str, depth: Depth) -> Html {
+fn case(string: &FittedString, name: &str, depth: DetailLevel) -> Html {
     let item = |reason: &Reason, is_cost: bool| {
-        let (sentence, sticks) = depths::sentence(reason, is_cost, string, depth);
+        let (sentence, sticks) = detail_level::sentence(reason, is_cost, string, depth);
         html! {
             <li>
                 { sentence.text }
@@ -167,8 +167,8 @@ fn case(string: &FittedString, name: &str, depth: Depth) -> Html {
                 if let Some(sticks) = sticks {
                     <p class="deeper">{ sticks }</p>
                 }
-                if depth == Depth::Bench {
-                    { maker_details(depths::maker_details(reason, string)) }
+                if depth == DetailLevel::Bench {
+                    { maker_details(detail_level::maker_details(reason, string)) }
                 }
             </li>
         }

@@ -6,7 +6,7 @@ use protocol::reply::Set;
 use protocol::request::Answers;
 use yew::prelude::*;
 
-use crate::depth::Depth;
+use crate::detail_level::DetailLevel;
 use crate::hooks::Sureness;
 use crate::platform::view;
 use crate::route::Route;
@@ -55,7 +55,7 @@ pub struct SureSectionProps {
     /// How sure it is.
     pub sureness: Sureness,
     /// How deep to go.
-    pub depth: Depth,
+    pub depth: DetailLevel,
 }
 
 /// How it was found out, string by string, and what would change it. At the foot of the page it moves nothing else.
@@ -70,13 +70,13 @@ pub fn SureSection(props: &SureSectionProps) -> Html {
         <section class="sureness" aria-labelledby={SURE}>
             <h2 id={SURE} tabindex="-1">{ say!("sure-title") }</h2>
             <p>{ say!("sure-how") }</p>
-            if *depth >= Depth::Numbers {
+            if *depth >= DetailLevel::Numbers {
                 <p>{ words::counted(set, sure).join(" ") }</p>
             }
             { list(words::strings(set, sure, *depth)) }
             <h3>{ say!("turn-title") }</h3>
             { list(words::turns(set, sure, answers, *depth)) }
-            if *depth == Depth::Bench {
+            if *depth == DetailLevel::Bench {
                 <p>{ say!("sure-bench-worlds", worlds = sure.worlds) }</p>
                 <p>{ say!("sure-bench-spreads") }</p>
                 <p>{ say!("sure-bench-error") }</p>

@@ -3,7 +3,7 @@
 use wasm_bindgen_futures::spawn_local;
 use yew::prelude::*;
 
-use crate::hooks::habits;
+use crate::hooks::preferences;
 use crate::platform::{address, view};
 use crate::route::Route;
 use crate::words::speech;
@@ -42,7 +42,7 @@ pub fn is_early() -> bool {
 
 /// The location with which the page begins.
 fn first() -> Location {
-    let foreign = habits::first_language() != speech::language();
+    let foreign = preferences::first_language() != speech::language();
     let location = Location { foreign, ..location(&address::hash()) };
     if is_said(&location) {
         location
@@ -69,7 +69,7 @@ pub fn use_route() -> Location {
                 // As with any page that is on its way, one stays where one is until it has come.
                 let route = latest.borrow().clone();
                 spawn_local(async move {
-                    let said = habits::learn().await.is_ok();
+                    let said = preferences::learn().await.is_ok();
                     if address::hash() == hash {
                         here.set(if said {
                             location

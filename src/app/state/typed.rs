@@ -5,7 +5,7 @@ use strings::pitch;
 
 use super::State;
 use crate::fields::{self, Number, Unit};
-use crate::habits;
+use crate::preferences;
 use crate::words::questions;
 
 impl State {
@@ -98,8 +98,8 @@ pub(super) fn note_key(i: usize) -> String {
 
 /// The unit of a number as long as nothing is typed: the preferred one, or the usual one.
 fn default_unit(number: Number) -> Unit {
-    let inches = number == Number::Length && habits::now().length == habits::Length::Inch;
-    number.unit(inches.then_some(habits::Length::Inch.key()))
+    let inches = number == Number::Length && preferences::now().length == preferences::Length::Inch;
+    number.unit(inches.then_some(preferences::Length::Inch.key()))
 }
 
 /// Reads a note as people write it: `bb3` and `B♭3` are `Bb3`. None for an empty text.

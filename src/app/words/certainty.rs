@@ -16,7 +16,7 @@ use strings::fit::desirability::Attribute;
 use super::naming::{capital, family, list};
 use super::questions::{self, Question};
 use super::{say, set, speech};
-use crate::depth::Depth;
+use crate::detail_level::DetailLevel;
 use crate::fields::{Flag, Wish, Word};
 use crate::units;
 
@@ -79,13 +79,13 @@ const TOLD_SHARE: f64 = 0.005;
 
 /// How sure each new string is.
 #[must_use]
-pub fn strings(set: &Set, sure: &Certainty, depth: Depth) -> Vec<String> {
+pub fn strings(set: &Set, sure: &Certainty, depth: DetailLevel) -> Vec<String> {
     let names = set::names(set);
     let of = |((string, of), name): ((&Rc<FittedString>, _), &String)| {
         let of: &SureString = of;
         let gauge = questions::gauge_listed(&string.shopping.gauge_class);
         let kind = family(&string.report.family);
-        if depth == Depth::Words {
+        if depth == DetailLevel::Words {
             return say!(
                 "sure-string",
                 name = name,
@@ -130,7 +130,7 @@ pub fn strings(set: &Set, sure: &Certainty, depth: Depth) -> Vec<String> {
 
 /// What would change the set: a sentence for each answer; or why there is none.
 #[must_use]
-pub fn turns(set: &Set, sure: &Certainty, answers: &Answers, depth: Depth) -> Vec<String> {
+pub fn turns(set: &Set, sure: &Certainty, answers: &Answers, depth: DetailLevel) -> Vec<String> {
     if !sure.turning_points.is_empty() {
         return sure.turning_points.iter().map(|p| turn(set, p, answers, depth)).collect();
     }
@@ -141,12 +141,12 @@ pub fn turns(set: &Set, sure: &Certainty, answers: &Answers, depth: Depth) -> Ve
     }
 }
 
-fn turn(set: &Set, point: &TurningPointTold, answers: &Answers, depth: Depth) -> String {
+fn turn(set: &Set, point: &TurningPointTold, answers: &Answers, depth: DetailLevel) -> String {
     say!("turn-then", change = change(point, answers, depth), then = then(set, &point.strings))
 }
 
 /// A change of an answer, as the first part of a sentence.
-fn change(point: &TurningPointTold, answers: &Answers, depth: Depth) -> String {
+fn change(point: &TurningPointTold, answers: &Answers, depth: DetailLevel) -> String {
     let (from, to) = (&point.from, &point.turns_at);
     let holds = (point.holds_at != point.from).then_some(&point.holds_at);
     match (point.answer.split_once('.'), from, to) {
@@ -174,7 +174,7 @@ fn scaled(value: f64) -> String {
     units::fixed(value, 1)
 }
 
-fn wish(key: &str, from: f64, to: f64, holds: Option<&AnswerValue>, depth: Depth) -> String {
+fn wish(key: &str, from: f64, to: f64, holds: Option<&AnswerValue>, depth: DetailLevel) -> String {
     let wish = match key {
         "colour" => Wish::Colour,
         "brightness" => Wish::Brightness,
@@ -185,7 +185,7 @@ fn wish(key: &str, from: f64, to: f64, holds: Option<&AnswerValue>, depth: Depth
     // As the slider moves.
     let steps = libm::round((to - from).abs() / strings::fit::turning::WISH_STEP).max(1.0);
     let change = say!("turn-steps", steps = steps, more = questions::wish_more(wish, to > from));
-    if depth == Depth::Words {
+    if depth == DetailLevel::Words {
         return change;
     }
     let (from, to) = (scaled(from), scaled(to));
@@ -197,14 +197,20 @@ fn wish(key: &str, from: f64, to: f64, holds: Option<&AnswerValue>, depth: Depth
     }
 }
 
-fn weight(key: &str, from: f64, to: f64, holds: Option<&AnswerValue>, depth: Depth) -> String {
+fn weight(
+    key: &str,
+    from: f64,
+    to: f64,
+    holds: Option<&AnswerValue>,
+    depth: DetailLevel,
+) -> String {
     let name = Attribute::parse(key).map_or(key, |a| questions::weight_name(a as usize));
     let change = if to > from {
         say!("turn-weight-up", weight = name)
     } else {
         say!("turn-weight-down", weight = name)
     };
-    if depth == Depth::Words {
+    if depth == DetailLevel::Words {
         return change;
     }
     let number = |value: f64| units::fixed(value, 2);
@@ -276,7 +282,7 @@ pub fn on_paper(set: &Set, sure: &Certainty, answers: &Answers) -> Vec<String> {
     let how = over(set, sure).join(" ");
     let first = sure.turning_points.first();
     let first =
-        first.map(|point| say!("turn-sheet", turn = turn(set, point, answers, Depth::Words)));
+        first.map(|point| say!("turn-sheet", turn = turn(set, point, answers, DetailLevel::Words)));
     let how = say!("sure-sheet", sure = format!("{how} {}", counted(set, sure)[0]));
     core::iter::once(how).chain(first).map(|line| capital(&line)).collect()
 }

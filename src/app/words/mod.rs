@@ -3,7 +3,7 @@
 pub mod bowed;
 pub mod certainty;
 pub mod days;
-pub mod depths;
+pub mod detail_level;
 pub mod doubt;
 pub mod fault;
 pub mod lesson;

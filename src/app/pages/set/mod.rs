@@ -13,7 +13,7 @@ use protocol::request::Answers;
 use yew::prelude::*;
 
 use crate::components::along::Along;
-use crate::components::depths::Depths;
+use crate::components::detail_level::DetailLevelChoice;
 use crate::components::diagnosis::Diagnosis;
 use crate::components::later::Later;
 use crate::components::listening::Listening;
@@ -21,7 +21,7 @@ use crate::components::portrait::magnification;
 use crate::components::string_card::StringCard;
 use crate::components::sureness::{SureLine, SureSection};
 use crate::components::year::Year;
-use crate::hooks::{Sureness, use_depth};
+use crate::hooks::{Sureness, use_detail_level};
 use crate::platform::print;
 use crate::report_sheet::ReportSheet;
 use crate::sheet::Sheet;
@@ -104,7 +104,7 @@ struct ChosenProps {
 fn Chosen(props: &ChosenProps) -> Html {
     let (set, problem) = (&props.set, Rc::new(props.fit.problem.clone()));
     let ReportPrinter { string: printed, on_print, failed } = use_report_printer();
-    let (depth, on_depth) = use_depth();
+    let (depth, on_depth) = use_detail_level();
     let names = words::names(set);
     // Another answer lies at another address.
     let of = Rc::as_ptr(&props.fit) as usize;
@@ -130,7 +130,7 @@ fn Chosen(props: &ChosenProps) -> Html {
                 <p class="lede">{ words::lead(set) }</p>
             }
             <SureLine set={set.clone()} sureness={props.page.sureness.clone()} />
-            <Depths {depth} on_change={on_depth} />
+            <DetailLevelChoice {depth} on_change={on_depth} />
             <section class="along" aria-labelledby="along">
                 <h2 id="along">{ say!("along-title") }</h2>
                 <p>{ say!("along-how") }</p>

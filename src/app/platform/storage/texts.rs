@@ -1,6 +1,6 @@
 //! Small texts in the browser's `localStorage` and, for one tab alone, its `sessionStorage`.
 //!
-//! Records belong into the [`super::Database`]. Here are the habits, which the first drawing needs, and what earlier
+//! Records belong into the [`super::Database`]. Here are the preferences, which the first drawing needs, and what earlier
 //! builds kept.
 
 use web_sys::Storage;

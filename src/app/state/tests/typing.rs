@@ -9,7 +9,7 @@ use super::super::*;
 use super::{TODAY, after, choose, found, reopened, text};
 use crate::day;
 use crate::fields::{Flag, Number, Wish, Word};
-use crate::habits;
+use crate::preferences;
 use crate::words::questions::{self, EVERYTHING, Question};
 use crate::words::said::said;
 
@@ -47,11 +47,11 @@ fn a_stale_number_never_stays_behind_a_text_that_cannot_be_read() {
 #[test]
 fn a_unit_by_habit_stays_with_what_was_typed() {
     let in_mm = after([Action::Type(Number::Length, text("328"))]);
-    habits::take(habits::Habits::read("in"));
+    preferences::take(preferences::Preferences::read("in"));
     let still_mm = in_mm.unit(Number::Length).label;
     let typed = after([Action::Type(Number::Length, text("12 7/8"))]);
     let emptied = reduce(&typed, Action::Type(Number::Length, text("")));
-    habits::take(habits::Habits::default());
+    preferences::take(preferences::Preferences::default());
     assert_eq!(still_mm, "mm");
     assert_eq!(typed.document.answers.sounding_length_m, Some(12.875 * 0.0254));
     assert_eq!(typed.unit(Number::Length).label, "in");

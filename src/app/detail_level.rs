@@ -2,7 +2,7 @@
 
 /// A depth of the page.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Depth {
+pub enum DetailLevel {
     /// For whoever plays: words on a stated scale.
     Words,
     /// For whoever teaches: numbers, with what makes them stick.
@@ -12,7 +12,7 @@ pub enum Depth {
     Bench,
 }
 
-impl Depth {
+impl DetailLevel {
     /// Every one, the shallowest first.
     pub const ALL: [Self; 3] = [Self::Words, Self::Numbers, Self::Bench];
 

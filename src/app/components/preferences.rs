@@ -3,17 +3,17 @@
 use catalogue::Language;
 use yew::prelude::*;
 
-use crate::habits::{Force, Habits, Length, Warmth};
 use crate::platform::field;
+use crate::preferences::{Force, Length, Preferences, Warmth};
 use crate::words::{say, speech};
 
-/// Properties of [`HabitsChoice`].
+/// Properties of [`PreferencesChoice`].
 #[derive(Clone, PartialEq, Properties)]
-pub struct HabitsProps {
-    /// The habits as they are.
-    pub habits: Habits,
+pub struct PreferencesProps {
+    /// The preferences as they are.
+    pub preferences: Preferences,
     /// Others were chosen, in the list of that name.
-    pub on_change: Callback<(Habits, &'static str)>,
+    pub on_change: Callback<(Preferences, &'static str)>,
 }
 
 /// The id of the list of languages.
@@ -21,8 +21,8 @@ pub const LANGUAGE: &str = "language";
 
 /// The lists.
 #[component]
-pub fn HabitsChoice(props: &HabitsProps) -> Html {
-    let habits = props.habits;
+pub fn PreferencesChoice(props: &PreferencesProps) -> Html {
+    let preferences = props.preferences;
     let list = |id: &'static str,
                 label: &'static str,
                 now: &'static str,
@@ -30,7 +30,7 @@ pub fn HabitsChoice(props: &HabitsProps) -> Html {
         let change = props.on_change.clone();
         let onchange = Callback::from(move |event: Event| {
             if let Some(word) = field::text(&event) {
-                change.emit((habits.with(&word), id));
+                change.emit((preferences.with(&word), id));
             }
         });
         html! {
@@ -49,9 +49,9 @@ pub fn HabitsChoice(props: &HabitsProps) -> Html {
     html! {
         <div class="habits">
             { list(LANGUAGE, say!("language-label"), speech::language().tag(), languages.to_vec()) }
-            { list("unit-length", say!("length-label"), habits.length.key(), Length::ALL.map(|one| named(one.key())).to_vec()) }
-            { list("unit-force", say!("force-label"), habits.force.key(), Force::ALL.map(|one| named(one.key())).to_vec()) }
-            { list("unit-warmth", say!("warmth-label"), habits.warmth.key(), Warmth::ALL.map(|one| named(one.key())).to_vec()) }
+            { list("unit-length", say!("length-label"), preferences.length.key(), Length::ALL.map(|one| named(one.key())).to_vec()) }
+            { list("unit-force", say!("force-label"), preferences.force.key(), Force::ALL.map(|one| named(one.key())).to_vec()) }
+            { list("unit-warmth", say!("warmth-label"), preferences.warmth.key(), Warmth::ALL.map(|one| named(one.key())).to_vec()) }
         </div>
     }
 }

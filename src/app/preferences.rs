@@ -4,7 +4,7 @@ use std::cell::Cell;
 
 use catalogue::Language;
 
-use crate::depth::Depth;
+use crate::detail_level::DetailLevel;
 
 /// In which unit lengths are shown.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -40,7 +40,7 @@ pub enum Warmth {
 
 /// Language, units and depth.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub struct Habits {
+pub struct Preferences {
     /// The language; none was chosen until now: the browser's own.
     pub language: Option<Language>,
     /// Lengths.
@@ -50,7 +50,7 @@ pub struct Habits {
     /// Warmth.
     pub warmth: Warmth,
     /// How deep the page goes.
-    pub depth: Depth,
+    pub depth: DetailLevel,
 }
 
 impl Length {
@@ -96,7 +96,7 @@ impl Warmth {
     }
 }
 
-impl Habits {
+impl Preferences {
     /// As a text to be kept.
     #[must_use]
     pub fn written(self) -> String {
@@ -108,11 +108,11 @@ impl Habits {
     /// What was kept; what cannot be read of it is as for anybody.
     #[must_use]
     pub fn read(text: &str) -> Self {
-        let mut habits = Self::default();
+        let mut preferences = Self::default();
         for word in text.split_whitespace() {
-            habits = habits.with(word);
+            preferences = preferences.with(word);
         }
-        habits
+        preferences
     }
 
     /// The same with one word changed.
@@ -130,7 +130,7 @@ impl Habits {
         if let Some(warmth) = Warmth::ALL.into_iter().find(|one| one.key() == word) {
             self.warmth = warmth;
         }
-        if let Some(depth) = Depth::ALL.into_iter().find(|one| one.key() == word) {
+        if let Some(depth) = DetailLevel::ALL.into_iter().find(|one| one.key() == word) {
             self.depth = depth;
         }
         self
@@ -138,26 +138,26 @@ impl Habits {
 }
 
 thread_local! {
-    static NOW: Cell<Habits> = const {
-        Cell::new(Habits {
+    static NOW: Cell<Preferences> = const {
+        Cell::new(Preferences {
             language: None,
             length: Length::Millimetre,
             force: Force::Newton,
             warmth: Warmth::Celsius,
-            depth: Depth::Numbers,
+            depth: DetailLevel::Numbers,
         })
     };
 }
 
-/// The habits by which the page is drawn.
+/// The preferences by which the page is drawn.
 #[must_use]
-pub fn now() -> Habits {
+pub fn now() -> Preferences {
     NOW.get()
 }
 
-/// Draws the page by these habits from now on. The language needs its messages too: [`crate::words::speech::speak`].
-pub fn take(habits: Habits) {
-    NOW.set(habits);
+/// Draws the page by these preferences from now on. The language needs its messages too: [`crate::words::speech::speak`].
+pub fn take(preferences: Preferences) {
+    NOW.set(preferences);
 }
 
 #[cfg(test)]
@@ -166,15 +166,15 @@ mod tests {
 
     #[test]
     fn habits_come_back_and_nonsense_changes_nothing() {
-        let habits = Habits {
+        let preferences = Preferences {
             language: Some(Language::German),
             length: Length::Inch,
             force: Force::Pound,
             warmth: Warmth::Fahrenheit,
-            depth: Depth::Bench,
+            depth: DetailLevel::Bench,
         };
-        assert_eq!(Habits::read(&habits.written()), habits);
-        assert_eq!(Habits::read(&Habits::default().written()), Habits::default());
-        assert_eq!(Habits::read("{} fr ell"), Habits::default());
+        assert_eq!(Preferences::read(&preferences.written()), preferences);
+        assert_eq!(Preferences::read(&Preferences::default().written()), Preferences::default());
+        assert_eq!(Preferences::read("{} fr ell"), Preferences::default());
     }
 }

@@ -2,22 +2,22 @@
 
 use yew::prelude::*;
 
-use crate::depth::Depth;
+use crate::detail_level::DetailLevel;
 use crate::words::{say, speech};
 
-/// Properties of [`Depths`].
+/// Properties of [`DetailLevelChoice`].
 #[derive(Clone, PartialEq, Properties)]
-pub struct DepthsProps {
+pub struct DetailLevelProps {
     /// The depth.
-    pub depth: Depth,
+    pub depth: DetailLevel,
     /// Another was chosen.
-    pub on_change: Callback<Depth>,
+    pub on_change: Callback<DetailLevel>,
 }
 
 /// The switch.
 #[component]
-pub fn Depths(props: &DepthsProps) -> Html {
-    let one = |depth: Depth| {
+pub fn DetailLevelChoice(props: &DetailLevelProps) -> Html {
+    let one = |depth: DetailLevel| {
         let choose = props.on_change.reform(move |_: Event| depth);
         html! {
             <label class="tile">
@@ -29,7 +29,7 @@ pub fn Depths(props: &DepthsProps) -> Html {
     html! {
         <fieldset class="depths">
             <legend>{ say!("depth-label") }</legend>
-            <div class="tiles">{ for Depth::ALL.map(one) }</div>
+            <div class="tiles">{ for DetailLevel::ALL.map(one) }</div>
         </fieldset>
     }
 }

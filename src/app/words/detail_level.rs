@@ -1,4 +1,4 @@
-//! A reason at three depths: in plain words, with what makes its numbers stick, and with formula, weight and source.
+//! A reason at three levels of detail: in plain words, with what makes its numbers stick, and with formula, weight and source.
 
 use protocol::reply::{Comparison, FittedString, Reason};
 use strings::answer_to_bow::HELD_OUT;
@@ -7,7 +7,7 @@ use strings::report::Property;
 
 use super::naming::capital;
 use super::{property, reasons, say};
-use crate::depth::Depth;
+use crate::detail_level::DetailLevel;
 use crate::units;
 
 /// What stands under a reason at the bench.
@@ -29,10 +29,10 @@ pub fn sentence(
     reason: &Reason,
     is_cost: bool,
     string: &FittedString,
-    depth: Depth,
+    depth: DetailLevel,
 ) -> (reasons::Sentence, Option<String>) {
     let numbers = reasons::sentence(reason, is_cost, string);
-    if depth == Depth::Words {
+    if depth == DetailLevel::Words {
         let text = plain(reason, is_cost).unwrap_or(numbers.text);
         return (reasons::Sentence { text, rests_on: numbers.rests_on }, None);
     }

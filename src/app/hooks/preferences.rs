@@ -2,25 +2,25 @@
 
 use catalogue::Language;
 
-use crate::habits::{self, Habits};
 use crate::platform::language;
 use crate::platform::storage::texts;
+use crate::preferences::{self, Preferences};
 use crate::words::speech;
 
-/// The name under which habits are kept.
+/// The name under which preferences are kept.
 const NAME: &str = "habits";
 
 /// What was kept. Where nothing can be kept, the page is drawn as for anybody.
-fn kept() -> Habits {
-    texts::raw(NAME).map_or_else(Habits::default, |text| Habits::read(&text))
+fn kept() -> Preferences {
+    texts::raw(NAME).map_or_else(Preferences::default, |text| Preferences::read(&text))
 }
 
 /// The language in which the page starts: the one that was chosen, or the browser's.
 #[must_use]
 pub fn first_language() -> Language {
-    let habits = kept();
-    habits::take(habits);
-    habits.language.unwrap_or_else(language::preferred)
+    let preferences = kept();
+    preferences::take(preferences);
+    preferences.language.unwrap_or_else(language::preferred)
 }
 
 /// Speaks a language. What is not here of its messages is fetched.
@@ -54,16 +54,16 @@ async fn fetch(wanted: Language) -> Result<(), String> {
     Ok(())
 }
 
-/// Takes up changed habits and keeps them.
+/// Takes up changed preferences and keeps them.
 ///
 /// # Errors
 /// When the language cannot be had; then everything stays as it was.
-pub async fn change(habits: Habits) -> Result<(), String> {
-    if let Some(language) = habits.language {
+pub async fn change(preferences: Preferences) -> Result<(), String> {
+    if let Some(language) = preferences.language {
         speak(language).await?;
     }
-    habits::take(habits);
+    preferences::take(preferences);
     // A browser that keeps nothing forgets them with the tab.
-    texts::keep(NAME, &habits.written());
+    texts::keep(NAME, &preferences.written());
     Ok(())
 }
