@@ -23,12 +23,8 @@ const WORDS: [(&str, Property, bool); 4] = [
 ];
 
 /// Held-out statements with which the numbers do not agree, by their number in the file, and why that stands.
-const MISSES: &[(usize, &str)] = &[
-    (28, TWISTS),
-    (36, TWISTS),
-    (38, "the two are alike, within a hundredth of a decibel"),
-    (40, TWISTS),
-];
+const MISSES: &[(usize, &str)] =
+    &[(28, TWISTS), (30, TWISTS), (32, TWISTS), (36, TWISTS), (40, TWISTS)];
 
 const TWISTS: &str = "a strand or bundle under a heavy winding is taken to twist easily; how freely its wires slide in twisting was never measured";
 

@@ -78,9 +78,9 @@ pub struct Link {
 pub const fn link(property: Property) -> Link {
     Link {
         slope: match property {
-            Property::Brilliance => 0.3047,
-            Property::Speaks => 0.4656,
-            Property::BowRoom => 0.3161,
+            Property::Brilliance => 0.2494,
+            Property::Speaks => 1.298,
+            Property::BowRoom => 0.0,
             Property::RingsOn => 0.0,
             _ => f64::INFINITY,
         },
