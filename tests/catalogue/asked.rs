@@ -27,6 +27,9 @@ pub(crate) fn sources() -> Vec<Source> {
 fn walk(folder: &Path, root: &Path, found: &mut Vec<Source>) {
     for entry in fs::read_dir(folder).unwrap() {
         let path = entry.unwrap().path();
+        if path.file_stem().is_some_and(|name| name == "tests") {
+            continue;
+        }
         if path.is_dir() {
             walk(&path, root, found);
         } else if path.extension().is_some_and(|extension| extension == "rs") {
@@ -37,7 +40,7 @@ fn walk(folder: &Path, root: &Path, found: &mut Vec<Source>) {
 
 fn source(path: &Path, root: &Path) -> Source {
     let text = fs::read_to_string(path).unwrap();
-    let text = text.split("#[cfg(test)]\nmod tests").next().unwrap_or_default();
+    let text = text.split("#[cfg(test)]\nmod tests {").next().unwrap_or_default();
     let lines = text.lines().filter(|line| !line.trim_start().starts_with("//"));
     let text = lines.collect::<Vec<_>>().join("\n");
     Source { path: path.strip_prefix(root).unwrap().to_path_buf(), text }

@@ -3,13 +3,12 @@
 use super::asked::{Source, literals, sources};
 
 /// Sources that speak to programs and not to a person, and why.
-const NO_PERSON: [(&str, &str); 7] = [
+const NO_PERSON: [(&str, &str); 6] = [
     ("src/app/api.rs", "its faults are read by programs"),
     ("src/tasks/scripts.rs", "its faults are read by whoever builds the page"),
     ("src/app/platform/keys.rs", "its words are what browsers call keys and elements"),
     ("src/app/platform/serviceworker.rs", "what it says to the service worker is a command"),
     ("src/app/records/memory.rs", "the tests alone use it"),
-    ("src/app/records/tests.rs", "only tests are in it"),
     ("src/app/fields/unit.rs", "the ways in which people write a unit are known in every language"),
 ];
 

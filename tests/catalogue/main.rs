@@ -107,10 +107,10 @@ fn what_is_asked_for_is_there_and_what_is_there_is_asked_for() {
 }
 
 /// What is drawn or told before the messages of the other rooms have come.
-const EARLY_SOURCES: [&str; 19] = [
+const EARLY_SOURCES: [&str; 20] = [
     "app.rs",
     "day.rs",
-    "fields.rs",
+    "fields",
     "state",
     "components/error_summary.rs",
     "components/field",
@@ -126,6 +126,7 @@ const EARLY_SOURCES: [&str; 19] = [
     "pages/everything.rs",
     "pages/home.rs",
     "platform",
+    "words/fitting.rs",
     "words/said.rs",
 ];
 

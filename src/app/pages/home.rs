@@ -14,7 +14,7 @@ use crate::platform::{address, clock, files, view};
 use crate::records::{Kind, Record, RecordFormat, identity};
 use crate::route::Route;
 use crate::state::{Action, Notice};
-use crate::words::said::{fitting_name, name_of};
+use crate::words::fitting;
 use crate::words::{say, summary};
 
 /// The front door.
@@ -126,7 +126,7 @@ fn Kept() -> Html {
     };
     let item = |fitting: &Fitting| {
         let identity = identity(fitting);
-        let name = fitting_name(fitting);
+        let name = fitting::name(fitting);
         let dispatcher = store.dispatcher();
         let open = Callback::from(move |_: MouseEvent| {
             dispatcher.dispatch(Action::Reopen(identity));
@@ -194,7 +194,7 @@ fn Others() -> Html {
         return Html::default();
     }
     let items = store.shared.others.iter().map(|begun| {
-        let name = name_of(&begun.document.label, &begun.document.answers);
+        let name = fitting::name_of(&begun.document.label, &begun.document.answers);
         let (dispatcher, id) = (store.dispatcher(), begun.id.clone());
         let open = Callback::from(move |_: MouseEvent| {
             dispatcher.dispatch(Action::TakeOver(id.clone()));

@@ -7,7 +7,7 @@ use super::{Notice, State, dates};
 use crate::day;
 use crate::invented;
 use crate::records::{Undo, identity, newest_first};
-use crate::words::said::fitting_name;
+use crate::words::fitting;
 use crate::words::{fault, say};
 
 impl State {
@@ -77,7 +77,7 @@ impl State {
         let mut left = self.document.clone();
         let gone = left.fittings.remove(i);
         self.replace(left);
-        let text = say!("told-removed", name = fitting_name(&gone));
+        let text = say!("told-removed", name = fitting::name(&gone));
         self.notice = Some(Notice::undoable(text));
     }
 

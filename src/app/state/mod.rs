@@ -24,7 +24,7 @@ use protocol::request::Answers;
 
 use crate::day::Day;
 use crate::records::{Shared, Undo};
-use crate::words::said;
+use crate::words::fitting;
 
 pub use action::{Action, StringAction};
 pub use document::{read_file, read_kept};
@@ -154,6 +154,6 @@ impl State {
     /// What to call this fitting: its label, or the instrument.
     #[must_use]
     pub fn name(&self) -> String {
-        said::name_of(&self.document.label, &self.document.answers)
+        fitting::name_of(&self.document.label, &self.document.answers)
     }
 }

@@ -6,6 +6,7 @@ pub mod days;
 pub mod detail_level;
 pub mod doubt;
 pub mod fault;
+pub mod fitting;
 pub mod lesson;
 pub mod naming;
 pub mod partials;

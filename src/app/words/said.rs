@@ -1,7 +1,6 @@
-//! What a person answered, in words: the list of answers, and what a fitting is called.
+//! What a person answered, in words.
 
-use protocol::document::Fitting;
-use protocol::request::{Answers, StringAnswer};
+use protocol::request::StringAnswer;
 use strings::fit::desirability;
 
 use super::naming::{capital, metal, within};
@@ -9,7 +8,6 @@ use super::questions::{self, Question};
 use super::say;
 use crate::day;
 use crate::fields::{self, Number, Wish};
-use crate::invented;
 use crate::state::State;
 
 /// An answer in words; none where the question is not answered.
@@ -64,28 +62,6 @@ pub fn said(state: &State, question: Question) -> Option<String> {
             joined(each, ", ").map(|words| capital(&words))
         }
     }
-}
-
-/// What to call a kept fitting.
-#[must_use]
-pub fn fitting_name(fitting: &Fitting) -> String {
-    let example = fitting.invented.as_deref().and_then(invented::name);
-    example.map_or_else(|| name_of(&fitting.label, &fitting.answers), str::to_owned)
-}
-
-/// What to call answers: their label, or the instrument.
-#[must_use]
-pub fn name_of(label: &str, answers: &Answers) -> String {
-    if !label.trim().is_empty() {
-        return label.trim().to_owned();
-    }
-    let kind = fields::kind(answers);
-    let size = answers.size.as_deref().or(kind.sizes.first().map(|size| size.key));
-    format!(
-        "{} {}",
-        capital(questions::instrument_name(kind.key)),
-        questions::size_name(size.unwrap_or_default())
-    )
 }
 
 /// Everything that is said of one string.
