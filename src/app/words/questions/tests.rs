@@ -29,7 +29,7 @@ fn said(screen: &Screen) -> Vec<String> {
                 said.extend([days, say!("date-ask"), unit].map(str::to_owned));
             }
             Question::Bothers => {
-                said.extend(BOTHERS.iter().map(|key| bother_label(key).to_owned()))
+                said.extend(BOTHERS.iter().map(|key| bother_label(key).to_owned()));
             }
             Question::Wishes => {
                 for wish in Wish::ALL {
