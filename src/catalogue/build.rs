@@ -1,4 +1,7 @@
 //! Makes of the messages of each language one text that the page reads without a parser.
+//!
+//! The page's module carries the English messages that its first screens use, a fifth of all; the others are fetched
+//! once the first screen is there. Tests carry every message (the feature `every-word`).
 #![allow(clippy::print_stdout, reason = "Cargo reads what this prints")]
 
 use std::env;

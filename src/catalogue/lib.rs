@@ -2,7 +2,8 @@
 //!
 //! The messages stand in `en/` and `de/`, in the format of Project Fluent. The build makes one compact text of each
 //! language (`compile.rs`), in which every reference is resolved; what is left to the page is to put words in their
-//! places and to choose between texts. So no parser weighs on the page, and a language is fetched when it is needed.
+//! places and to choose between texts. So no parser weighs on the page: Fluent's own library is 52 kB there (brotli), its
+//! parser alone 10 kB, this reader 1 kB. A language is a file of about 27 kB, fetched when it is needed.
 //!
 //! The marks of a compact pattern: `1 name 2` is a place for a word; `3 name (4 key 5 pattern)… 6` is a choice by what
 //! stands under a name, and the key with an asterisk is taken where no other fits.

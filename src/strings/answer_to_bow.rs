@@ -4,6 +4,7 @@
 //! logarithms of what physics names, so that millions of strings can be compared and bounded; ring time is a sum with
 //! nothing fitted. They were fitted by least squares to strings simulated at the usual places of every instrument, on
 //! the generic body of its family ([`crate::body`]); [`crate::simulate::surrogate`] sets them beside the simulation.
+//! The simulation itself takes a second a string.
 //! How far they are from it on strings to which they were not fitted stands in [`Error`], and enters every range.
 
 use core::f64::consts::PI;

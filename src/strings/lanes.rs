@@ -1,4 +1,6 @@
 //! One number, or several side by side that go through the same formula.
+//!
+//! Explicit, because what the compiler vectorises by itself changes with the code around a loop.
 
 use core::ops::{Add, BitAnd, BitOr, Div, Mul, Neg, Not, Sub};
 

@@ -1,8 +1,12 @@
 //! The model in a web worker, so that a long search never holds up the page.
 //!
+//! It is a module of its own: the page stays light without the model, and the content policy can allow workers from
+//! our own files alone, no blobs. The price is a second file of glue.
+//!
 //! It first says `{ready: model id}`, for a message sent earlier would be lost. Then it takes `{id, request}` and
 //! answers `{id, reply}`, both texts of JSON, one after the other. A sound's reply has `samples` beside it, a
 //! `Float32Array` that is handed over, and before it comes `{id, done: share}` after each note. It says `{failed: reason}` before it dies of a panic.
+//! Samples travel apart from the text because half a million numbers take longer to read as JSON than to compute.
 //! It keeps nothing between requests, so the page may end it at any time and start another.
 //! From its first fit on it has a [helper] of its own, which searches half of every further one. By the name
 //! [`halves::ALONE`] it knows that it is to do without.

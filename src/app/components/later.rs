@@ -1,7 +1,8 @@
 //! Parts of a page that are drawn when the rest has been seen, one after the other.
 //!
 //! An answer is a long page. Drawn in one go it holds up the browser for longer than a finger notices; drawn part by
-//! part, what is looked at first is there first. A part that is drawn already stays as it was until its turn comes.
+//! part, what is looked at first is there first. A part that is drawn already stays as it was until its turn comes,
+//! so that a moved slider leaves no blank.
 
 use yew::prelude::*;
 

@@ -4,6 +4,11 @@
 //! position, never to the candidates at hand, so that an answer does not shift with the space that was searched.
 //! The score is the weighted mean of ln d, each d floored: the logarithm of the weighted geometric mean.
 //! Source: [`crate::source::DERRINGER_SUICH_1980`].
+//!
+//! Tension, feel and power are nearly one number: at one pitch and length, mass follows from tension, and all three from
+//! it. They stand apart because players speak of them apart. Brightness and ring are judged by their closed forms and
+//! not by the simulation: ring ranks the strings of a position the same at a hundredth of the cost, and simulated
+//! sharpness does not rank them as the trade does.
 
 use crate::construction::Family;
 use crate::material::Metal;

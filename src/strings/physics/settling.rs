@@ -1,4 +1,7 @@
 //! When has it stopped giving?
+//!
+//! If creep goes with stress, the cents that a string loses in a decade of time do not depend on how far its material is
+//! stretched. So elasticity is not in the formula; where the trade says otherwise, the page says that the two disagree.
 
 use crate::pitch::CENTS_PER_NEPER;
 use crate::quantity::{Cent, Day, Newton, Ratio};

@@ -2,6 +2,8 @@
 //!
 //! All of it is common practice from memory, widened, with no brand's data; the violin's tensions agree with
 //! published ranges over sets on sale ([`crate::source::GUETTLER_PROPERTIES`]).
+//! A family that is made only sometimes costs much in the score, for the set must be buyable.
+//! There are no viols: which gauges are made for them is another trade's knowledge.
 //! The bands stand for the full size at 440 Hz; [`bands`] carries them to other lengths and pitches.
 
 mod positions;

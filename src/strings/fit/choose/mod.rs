@@ -7,7 +7,11 @@
 //! Where the load limit decides, tension has a price (a Lagrange multiplier), in the search and in the bound.
 //! Over what is left, a branch and bound finds the best set ([`branches`]).
 //!
-//! All of it counts its work. Where that runs out, the best set met is returned with an upper bound: of every string
+//! Weights are fixed and not normalised. Under a weighted mean, raising one weight would lower what all others count, and
+//! a wish could be met worse for being weighted more.
+//!
+//! All of it counts its work: where the load decides, or weights make everything alike, sets can be nearly equal by the
+//! million, and no request may hold up the page for a proof. Where that runs out, the best set met is returned with an upper bound: of every string
 //! that was not followed, what it could be worth with the best of all other positions.
 
 mod lists;
@@ -75,7 +79,8 @@ pub enum Obstacle {
 }
 
 /// How far behind the best set the second one is looked for with a proof, in units of the sum of scores; where the
-/// load decides, it is told of as it is found.
+/// load decides, it is told of as it is found. A set further behind is never shown as an equal, and to prove it the
+/// best would mean keeping tens of thousands of strings a position.
 const REACH: f64 = 0.05;
 /// How many strings of a position the second set is chosen from where the load decides.
 const NEAR: usize = 200;

@@ -4,7 +4,7 @@
 //! which it lies outside the bands of what is made. One draw serves all strings of a position: if polyamide is softer
 //! than thought, every polyamide core is. Mass and length are as designed ([`Draw::weighed`]).
 //!
-//! A string's tension is met first. What follows from core and tension ([`JudgedCore::pull`]), from the metals
+//! A string's tension is computed first. What follows from core and tension ([`JudgedCore::pull`]), from the metals
 //! ([`Judge::metals`]), from the answer to the bow ([`JudgedCore::bowed`]) and from the sound ([`JudgedCore::bright`],
 //! [`JudgedCore::rings`]) are separate sums, and none of them is positive: so each has a bound, which the search prunes by.
 
