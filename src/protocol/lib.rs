@@ -32,7 +32,7 @@ mod lesson;
 
 mod handle;
 
-pub mod halves;
+pub mod split_search;
 
 pub use handle::{answer, answer_bytes, answer_telling, handle};
 pub use parse::{REQUEST_BYTES, REQUEST_VALUES};

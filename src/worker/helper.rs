@@ -9,7 +9,7 @@ use std::rc::Rc;
 
 use futures_channel::oneshot;
 use js_sys::{Array, Float64Array};
-use protocol::halves;
+use protocol::split_search;
 use strings::fit::answers::Answers;
 use wasm_bindgen::prelude::*;
 use web_sys::{Event, MessageEvent, Worker, WorkerOptions, WorkerType};
@@ -32,7 +32,7 @@ pub(crate) fn help() {
     let search = Closure::<dyn Fn(MessageEvent)>::new(|message: MessageEvent| {
         let data = message.data();
         let request = field(&data, "request").as_string().unwrap_or_default();
-        let half = halves::asked(&request).map(|answers| halves::helped(&answers));
+        let half = split_search::asked(&request).map(|answers| split_search::helped(&answers));
         let half = Float64Array::from(half.unwrap_or_default().as_slice());
         let fields = [("id", field(&data, "id")), ("half", half.clone().into())];
         hand_over(&fields, &Array::of1(&half.buffer()));
@@ -40,7 +40,7 @@ pub(crate) fn help() {
     scope().set_onmessage(Some(search.as_ref().unchecked_ref()));
     search.forget();
     // What has run before, a browser runs several times faster.
-    drop(halves::helped(&Answers::default()));
+    drop(split_search::helped(&Answers::default()));
     post(&[("ready", JsValue::TRUE)]);
 }
 

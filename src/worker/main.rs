@@ -9,7 +9,7 @@
 //! Samples travel apart from the text because half a million numbers take longer to read as JSON than to compute.
 //! It keeps nothing between requests, so the page may end it at any time and start another.
 //! From its first fit on it has a [helper] of its own, which searches half of every further one. By the name
-//! [`halves::ALONE`] it knows that it is to do without.
+//! [`split_search::ALONE`] it knows that it is to do without.
 
 mod helper;
 
@@ -18,7 +18,7 @@ use std::rc::Rc;
 use futures_channel::oneshot;
 use gloo::timers::callback::Timeout;
 use js_sys::{Array, Float32Array, Object, Reflect};
-use protocol::halves;
+use protocol::split_search;
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 use web_sys::{DedicatedWorkerGlobalScope, MessageEvent};
@@ -34,18 +34,18 @@ fn main() {
         helper::help();
         return;
     }
-    let helper = Rc::new(Helper::of(scope().name() == halves::ALONE));
+    let helper = Rc::new(Helper::of(scope().name() == split_search::ALONE));
     let answer = Closure::<dyn Fn(MessageEvent)>::new(move |message: MessageEvent| {
         let data = message.data();
         // Anything but a text is answered like an empty one: with a refusal that says what is wrong.
         let request = field(&data, "request").as_string().unwrap_or_default();
         let id = field(&data, "id");
-        match halves::asked(&request) {
+        match split_search::asked(&request) {
             Some(answers) => {
                 let helper = helper.clone();
                 spawn_local(async move {
                     let helped = helper.half(&request);
-                    let reply = halves::answer(&answers, helped, pause).await;
+                    let reply = split_search::answer(&answers, helped, pause).await;
                     post(&[("id", id), ("reply", JsValue::from_str(&reply))]);
                 });
             }

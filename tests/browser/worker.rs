@@ -98,12 +98,12 @@ async fn what_nobody_waits_for_is_asked_once_of_a_worker_that_works_alone() {
     let bridge = worker(READY, &source).in_background(1_000);
     assert!(matches!(bridge.ask("a").await, Err(BridgeError::Failed(_))));
     let bridge = worker(READY, "postMessage({ id, reply: self.name })").in_background(1_000);
-    assert_eq!(bridge.ask("a").await.as_deref(), Ok(protocol::halves::ALONE));
+    assert_eq!(bridge.ask("a").await.as_deref(), Ok(protocol::split_search::ALONE));
     // Closed, it gives up what it was asked, and starts again for the next question.
     let given_up = bridge.ask("b");
     bridge.close();
     assert_eq!(given_up.await, Err(BridgeError::Cancelled));
-    assert_eq!(bridge.ask("c").await.as_deref(), Ok(protocol::halves::ALONE));
+    assert_eq!(bridge.ask("c").await.as_deref(), Ok(protocol::split_search::ALONE));
 }
 
 #[wasm_bindgen_test]

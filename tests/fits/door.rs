@@ -373,9 +373,9 @@ fn a_saved_file_that_is_broken_keeps_what_can_be_read() {
 #[test]
 fn a_shared_fit_is_the_same_fit() {
     let ready = |request: &str, helped: Option<Vec<f64>>| {
-        let answers = protocol::halves::asked(request).unwrap();
+        let answers = protocol::split_search::asked(request).unwrap();
         let helped = std::future::ready(helped);
-        let mut answer = pin!(protocol::halves::answer(&answers, helped, async |_| ()));
+        let mut answer = pin!(protocol::split_search::answer(&answers, helped, async |_| ()));
         match answer.as_mut().poll(&mut Context::from_waker(Waker::noop())) {
             Poll::Ready(reply) => reply,
             Poll::Pending => panic!("nothing is waited for"),
@@ -391,7 +391,8 @@ fn a_shared_fit_is_the_same_fit() {
     for answers in people {
         let request = json!({"ask": "fit", "answers": answers}).to_string();
         let alone = protocol::answer(&request);
-        let helped = protocol::halves::helped(&protocol::halves::asked(&request).unwrap());
+        let helped =
+            protocol::split_search::helped(&protocol::split_search::asked(&request).unwrap());
         assert!(helped.len() > 20, "the helper did nothing for {request}");
         let cut = helped[..helped.len() - 3].to_vec();
         for helped in [Some(helped), Some(cut), Some(vec![f64::NAN; 6]), None] {
@@ -399,7 +400,7 @@ fn a_shared_fit_is_the_same_fit() {
         }
     }
     for other in ["", "{\"ask\":\"tables\"}", "{\"ask\":\"fit\",\"answers\":{\"a4_hz\":1}}"] {
-        assert!(protocol::halves::asked(other).is_none(), "{other}");
+        assert!(protocol::split_search::asked(other).is_none(), "{other}");
     }
 }
 
@@ -407,9 +408,9 @@ fn a_shared_fit_is_the_same_fit() {
 #[test]
 fn a_silent_helper_holds_up_no_fit() {
     let request = json!({"ask": "fit", "answers": {"instrument": "cello"}}).to_string();
-    let answers = protocol::halves::asked(&request).unwrap();
+    let answers = protocol::split_search::asked(&request).unwrap();
     let alone = protocol::answer(&request);
-    let half = protocol::halves::helped(&answers);
+    let half = protocol::split_search::helped(&answers);
     for answers_at_pause in [1, usize::MAX] {
         let pauses = RefCell::new(Vec::new());
         let helped = std::future::poll_fn(|_| {
@@ -417,7 +418,7 @@ fn a_silent_helper_holds_up_no_fit() {
             if late { Poll::Pending } else { Poll::Ready(Some(half.clone())) }
         });
         let pause = async |ms: u32| pauses.borrow_mut().push(ms);
-        let mut answer = pin!(protocol::halves::answer(&answers, helped, pause));
+        let mut answer = pin!(protocol::split_search::answer(&answers, helped, pause));
         let Poll::Ready(reply) = answer.as_mut().poll(&mut Context::from_waker(Waker::noop()))
         else {
             panic!("it waits for a helper that does not answer");

@@ -30,7 +30,7 @@ fn people() -> usize {
 
 fn asked(answers: &Answers) -> Option<fit::answers::Answers> {
     let request = Request::Fit(Box::new(FitRequest { answers: answers.clone() }));
-    protocol::halves::asked(&serde_json::to_string(&request).unwrap())
+    protocol::split_search::asked(&serde_json::to_string(&request).unwrap())
 }
 
 /// What is wrong with a set: too heavy, or beaten by more than it says by one with another string.

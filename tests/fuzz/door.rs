@@ -85,7 +85,7 @@ impl Long {
         };
         // What is refused takes no time.
         let as_fit = text.replacen("certainty", "fit", 1);
-        if protocol::halves::asked(&as_fit).is_none() {
+        if protocol::split_search::asked(&as_fit).is_none() {
             return true;
         }
         *left = left.saturating_sub(1);

@@ -4,6 +4,11 @@
 //! any more costs nothing: dropping the future of [`Bridge::ask`] takes a waiting request out of the line.
 //! A computation cannot be interrupted from outside; [`Bridge::cancel`] ends the worker and starts another.
 //! A worker that breaks down or falls silent is replaced, and the question is put to the next one once more.
+//!
+//! A worker answers one message at a time, so there are several: one for reports and fits with a helper that searches
+//! half of each fit, one for certainty, two for the rows of maps, one for sounds that stopping ends, and one for the
+//! strings of kept sets, with ten seconds a set. Each is loaded when it is first asked, after the first screen is there:
+//! they weigh two thirds of the page again.
 
 use std::cell::RefCell;
 use std::collections::VecDeque;
@@ -17,7 +22,7 @@ use super::audio::Samples;
 use futures_channel::oneshot;
 use gloo::timers::callback::Timeout;
 use js_sys::{Object, Reflect};
-use protocol::halves::ALONE;
+use protocol::split_search::ALONE;
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::spawn_local;
 use web_sys::{ErrorEvent, Event, MessageEvent, Worker, WorkerOptions, WorkerType};
