@@ -73,7 +73,8 @@ pub struct Link {
 /// The links of the words for which there are statements; a word without any follows its number, and so does one with
 /// which they all agree, as that of what a string loses by itself (the trade's "rings on longer").
 ///
-/// How long it rings at the bridge agrees with none of them, and has no word.
+/// How long it rings at the bridge agrees with none of them, and has no word; nor has room for the bow, with which one
+/// of the four agrees that were fitted to ("forgiving").
 #[must_use]
 pub const fn link(property: Property) -> Link {
     Link {
