@@ -155,7 +155,12 @@ impl Posed {
         let Chosen { mut told, counts, mut outcome, work: choosing } = chosen;
         let work = work + choosing;
         for (i, told) in told.iter_mut().enumerate().filter(|(i, _)| fixed[*i].is_none()) {
-            told.extend(others(&problem, i, &found[i], told));
+            let mut others = others(&problem, i, &found[i], told);
+            if let Outcome::Set { best, .. } = &outcome {
+                // One that lies between the steps of the space, so that the choice never saw it, may be the better one.
+                others.retain(|c| exchanged(&problem, best, i, c).worth <= best.worth + best.gap);
+            }
+            told.extend(others);
         }
         if let Outcome::Set { best, runner_up: runner_up @ None } = &mut outcome {
             *runner_up = nearest(&problem, best, &told);
@@ -188,21 +193,23 @@ fn others(problem: &Problem, i: usize, found: &Found, told: &[Candidate]) -> Vec
         .collect()
 }
 
+/// A set with one string of it exchanged.
+fn exchanged(problem: &Problem, set: &Choice, i: usize, with: &Candidate) -> Choice {
+    let mut strings = set.strings.clone();
+    strings[i] = with.clone();
+    let pairs = neighbours::pairs(problem, &strings);
+    let worth = strings.iter().map(|c| c.score).sum::<f64>() + pairs.iter().sum::<f64>();
+    Choice { strings, worth, proven: false, gap: f64::INFINITY, pairs }
+}
+
 /// The best set with one string of another family, of those that are told: where every other one is so far behind that
 /// the search left it out.
 fn nearest(problem: &Problem, best: &Choice, told: &[Vec<Candidate>]) -> Option<Choice> {
-    let exchanged = |i: usize, c: &Candidate| {
-        let mut strings = best.strings.clone();
-        strings[i] = c.clone();
-        let pairs = neighbours::pairs(problem, &strings);
-        let worth = strings.iter().map(|c| c.score).sum::<f64>() + pairs.iter().sum::<f64>();
-        Choice { strings, worth, proven: false, gap: f64::INFINITY, pairs }
-    };
     let positions = told.iter().enumerate();
     positions
         .flat_map(|(i, told)| {
             let others = told.iter().filter(move |c| c.family != best.strings[i].family);
-            others.map(move |c| exchanged(i, c))
+            others.map(move |c| exchanged(problem, best, i, c))
         })
         .filter(|set| set.strings.iter().map(|c| c.tension).sum::<f64>() <= problem.most_load)
         .max_by(|a, b| a.worth.total_cmp(&b.worth))
