@@ -6,6 +6,7 @@ use strings::construction::{Family, Layout};
 use strings::error::{self, Bound};
 use strings::fit::answers;
 use strings::fit::desirability::Attribute;
+use strings::setting::Untuned;
 use strings::simulate::sound::Piece;
 use strings::{instrument, material};
 
@@ -37,7 +38,7 @@ pub(crate) const BUILDS_WITH: [(&str, &[&str]); 5] = [
 ];
 
 /// The range of each numeric member, by the name under which the tables publish it.
-pub(crate) const BOUNDS: [(&str, Bound); 31] = [
+pub(crate) const BOUNDS: [(&str, Bound); 35] = [
     ("sounding_length_m", error::SOUNDING_LENGTH),
     ("afterlength_m", error::AFTERLENGTH),
     ("nut_to_peg_m", error::NUT_TO_PEG),
@@ -48,6 +49,10 @@ pub(crate) const BOUNDS: [(&str, Bound); 31] = [
     ("humidity", error::HUMIDITY),
     ("temperature_swing_k", error::TEMPERATURE_SWING),
     ("humidity_swing", error::HUMIDITY_SWING),
+    ("week_temperature_swing_k", error::TEMPERATURE_SWING),
+    ("week_humidity_swing", error::HUMIDITY_SWING),
+    ("evening_temperature_swing_k", error::TEMPERATURE_SWING),
+    ("evening_humidity_swing", error::HUMIDITY_SWING),
     ("angle_over_bridge_deg", error::ANGLE_OVER_BRIDGE),
     ("sounding_length_doubt_m", error::LENGTH_DOUBT),
     ("string_height_m", error::STRING_HEIGHT),
@@ -91,6 +96,7 @@ pub(crate) fn words(member: &str) -> Vec<&'static str> {
         "build" => BUILDS.to_vec(),
         "layout" => Layout::ALL.iter().map(|layout| layout.key()).collect(),
         "form" => FORMS.to_vec(),
+        "untuned" => Untuned::ALL.iter().map(|untuned| untuned.key()).collect(),
         "body" => SKELETONS.iter().map(|skeleton| skeleton.key).collect(),
         "map" => MAPS.to_vec(),
         "piece" => Piece::ALL.map(Piece::key).to_vec(),

@@ -1,7 +1,8 @@
 //! Brings saved texts of earlier versions into the form of this one.
 //!
 //! Version 1 kept what was typed as `drafts`: texts by field name, a unit under the name of its field and `.unit`, and the
-//! date of the next performance as `concert_date` beside the count of days.
+//! date of the next performance as `concert_date` beside the count of days. Until warmth and damp were weighed apart, a
+//! weight set by hand could be that of `drift` or of `fitters-judgement`.
 
 use serde_json::{Map, Value};
 
@@ -24,6 +25,15 @@ pub(crate) fn document(value: &mut Value) {
 /// Upgrades a kept fitting. It carries no version: one of version 1 is known by its drafts.
 pub(crate) fn fitting(value: &mut Value) {
     let Value::Object(members) = value else { return };
+    if let Some(Value::Object(weights)) =
+        members.get_mut("answers").and_then(|a| a.get_mut("weights"))
+    {
+        for (earlier, now) in [("drift", "warmth"), ("fitters-judgement", "damp")] {
+            if let Some(weight) = weights.remove(earlier) {
+                weights.entry(now).or_insert(weight);
+            }
+        }
+    }
     let Some(drafts) = members.remove("drafts") else { return };
     let typed = match drafts {
         Value::Object(drafts) => Value::Object(typed(drafts)),

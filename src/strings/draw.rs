@@ -23,7 +23,7 @@ enum Kind {
 }
 
 /// What a core's material can be uncertain in.
-pub const OF_CORE: [Which; 12] = [
+pub const OF_CORE: [Which; 17] = [
     Which::Density,
     Which::Modulus,
     Which::FastModulus,
@@ -36,20 +36,33 @@ pub const OF_CORE: [Which; 12] = [
     Which::Softening,
     Which::Water,
     Which::Shear,
+    Which::Diffusivity,
+    Which::SwellingAlong,
+    Which::SwellingAcross,
+    Which::DampSoftening,
+    Which::DampCreep,
 ];
 
 /// What a winding's metal can be uncertain in.
 pub const OF_METAL: [Which; 2] = [Which::Density, Which::Modulus];
 
 /// What belongs to no material.
-pub const GENERAL: [Which; 24] = [
+pub const GENERAL: [Which; 30] = [
     Which::BodyExpansion,
     Which::BodyMovement,
+    Which::BodyWarming,
+    Which::BodySoaking,
     Which::BrillianceLoss,
     Which::WindingLoss,
     Which::WindingStiffening,
     Which::Bonding,
+    Which::EdgeFriction,
     Which::Seating,
+    Which::Knot,
+    Which::Bedding,
+    Which::StressCreep,
+    Which::BundleCreep,
+    Which::WindingDelay,
     Which::SoundingLength,
     Which::AirDensity,
     Which::AirViscosity,
@@ -59,8 +72,6 @@ pub const GENERAL: [Which; 24] = [
     Which::WindingGauge,
     Which::Constructional,
     Which::Ratchet,
-    Which::Transient,
-    Which::SeatDrift,
     Which::BridgeResistance,
     Which::LeastForce,
     Which::Endurance,
@@ -112,21 +123,7 @@ impl Draw {
     /// A number of a core's material.
     #[must_use]
     pub fn core(&self, material: &CoreMaterial, which: Which) -> f64 {
-        let constant = match which {
-            Which::Density => &material.density,
-            Which::Modulus => &material.modulus,
-            Which::FastModulus => &material.fast_modulus,
-            Which::Strength => &material.strength,
-            Which::Poisson => &material.poisson,
-            Which::Loss => &material.loss,
-            Which::Creep => &material.creep,
-            Which::Expansion => &material.expansion,
-            Which::Moisture => &material.moisture_left,
-            Which::Softening => &material.softening,
-            Which::Water => &material.water,
-            Which::Shear => &material.shear,
-            _ => return 0.0,
-        };
+        let Some(constant) = material.constant(which) else { return 0.0 };
         self.of(material.key, which, constant)
     }
 

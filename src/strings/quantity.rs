@@ -74,6 +74,8 @@ quantities! {
     Ratio "1";
     /// A time in days.
     Day "d";
+    /// A time in seconds.
+    Second "s";
 }
 
 impl Metre {

@@ -52,8 +52,8 @@ sources! {
     LYNCH_AIRD_TWIST = "lynch-aird-twist", "N. Lynch-Aird, J. Woodhouse", "Effects of twisting and surface finish on the mechanical properties of natural gut harp strings", "data set, Cambridge repository", "abstract read: twist 23.5 to 58.3 degrees; strength and modulus fall with twist";
     LAMPIS_2025 = "lampis-2025", "A. Lampis, V. Chatziioannou, G. Scavone", "Cello string properties, Table 1", "Proc. Mtgs. Acoust. 58, 035013, 2025", "as cited in secondary texts; 29 % scatter of bending stiffness on remounting: JASA-EL 2024, doi 10.1121/10.0034330";
     YOUNG_1952 = "young-1952", "R. W. Young", "Inharmonicity of plain wire piano strings", "J. Acoust. Soc. Am. 24, 267, 1952", "abstract read: E/rho = 25.5e10 cgs, so E = 200.2 GPa at 7850 kg/m3";
-    SHIGLEY = "shigley-10-4", "J. E. Shigley, C. R. Mischke", "Mechanical engineering design, Table 10-4", "McGraw-Hill", "music wire A = 2211 MPa mm^m, m = 0.145, 0.10 to 6.5 mm; as cited in secondary texts";
-    ASTM_A228 = "astm-a228", "ASTM", "A228/A228M Standard specification for steel wire, music spring quality", "ASTM International", "minimum and maximum strengths from a wire supplier's copy";
+    SHIGLEY = "shigley", "J. E. Shigley, C. R. Mischke", "Mechanical engineering design", "McGraw-Hill", "endurance in bending and Goodman's line; textbook form";
+    ASTM_A228 = "astm-a228", "ASTM", "A228/A228M Standard specification for steel wire, music spring quality", "ASTM International", "least and greatest strengths from a wire supplier's copy; the least are the model's table";
     EN_10270 = "en-10270-1", "CEN", "EN 10270-1 Steel wire for mechanical springs: patented cold drawn", "CEN", "formulas from memory; table as cited by a spring maker";
     PERIODICTABLE = "periodictable", "P. Kienzle and others", "periodictable 2.1.0: densities of the elements", "Python package", "differs from mendeleev 1.3.0 by up to 0.8 %";
     COSTELLO_1997 = "costello-1997", "G. A. Costello", "Theory of wire rope, 2nd ed., ch. 3", "Springer, 1997", "the cosine rule is used; full theory within 1.1 % of it for one layer of six";
@@ -87,5 +87,18 @@ sources! {
     ISO_532 = "iso-532-1", "ISO", "ISO 532-1:2017 Methods for calculating loudness: Zwicker method", "ISO", "with E. Zwicker, H. Fastl 1991, J. Acoust. Soc. Jpn. (E) 12, 1; tables as in mosqito 1.2.1";
     MOSQITO = "mosqito", "Green Forge Coop", "mosqito 1.2.1: sound quality metrics", "Python package", "its tables of ISO 532-1 and DIN 45692 were read; its results are compared with";
     BS_1770 = "bs-1770", "ITU-R", "BS.1770 Algorithms to measure audio programme loudness and true-peak audio level", "ITU", "coefficients at 48 kHz from memory; a full-scale sine of 997 Hz reads -3.01";
+    CRANK_1975 = "crank-1975", "J. Crank", "The mathematics of diffusion, 2nd ed., sec. 5.3", "Oxford, 1975", "a cylinder: the series and its form for short times, from memory; held against a solution by finite differences";
+    EN_1992 = "en-1992-1-1", "CEN", "EN 1992-1-1:2004 Design of concrete structures, 3.3.2(7), eq. 3.28", "CEN", "relaxation of prestressing wire, as cited in secondary texts; 8 % of class 1 from memory";
+    GROVES_KEMP_2019 = "groves-kemp-2019", "T. Groves, J. A. Kemp", "Applicability of the capstan equation to guitar strings", "Archives of Acoustics, 2019", "abstract read: friction on a saddle under 0.17 plain and 0.26 wound";
+    WALTON_1983 = "walton-1983", "P. L. Walton, A. J. Majumdar", "Creep of Kevlar 49 fibre and a Kevlar 49-cement composite", "J. Mater. Sci. 18(10), 2939, 1983, doi 10.1007/BF00700774", "abstract read: 13 % of the elastic strain after 1000 days";
+    WANG_1993 = "wang-1993", "J. Z. Wang, D. A. Dillard and others", "The effects of moisture sorption on the creep behavior of fibers", "ASTM STP 1189, 1993", "abstract read: up to three times the creep where humidity cycles";
+    BALTUSSEN_2003 = "baltussen-2003", "J. J. M. Baltussen, M. G. Northolt", "The viscoelastic extension of polymer fibres: complex loadings", "Polymer 44(6), 1957, 2003", "abstract read, authors from memory: relaxation over creep goes with the tangent modulus";
+    YAMAGUCHI_1959 = "yamaguchi-1959", "S. Yamaguchi", "Creep and recovery properties of textile fibers", "J. Text. Mach. Soc. Japan 5(2), 14, 1959", "abstract read: polyester creeps very little and hardly minds humidity";
+    HUMEAU_2018 = "humeau-2018", "C. Humeau, P. Davies, P.-Y. Le Gac, F. Jacquemin", "Influence of water on the short and long term mechanical behaviour of polyamide 6 fibres and yarns", "Multiscale Multidiscip. Model. Exp. Des., 2018, doi 10.1007/s41939-018-0036-6", "abstract read: small on the short-term, strong on the long-term response; no number seen";
+    MORTON_HEARLE = "morton-hearle", "W. E. Morton, J. W. S. Hearle", "Physical properties of textile fibres, sec. 11.3, Table 11.1", "Woodhead, 2008", "swelling read in a stored copy; regain of fibres from memory";
+    CHOY_1981 = "choy-1981", "C. L. Choy, F. C. Chen, K. Young", "Negative thermal expansion in oriented crystalline polymers", "J. Polym. Sci. Polym. Phys. 19(2), 335, 1981, doi 10.1002/pol.1981.180190213", "abstract read: along the draw direction -1e-5 to -1e-4 a kelvin";
+    KEULEGAN_1933 = "keulegan-1933", "G. H. Keulegan, M. R. Houseman", "Temperature coefficient of the moduli of metals and alloys used as elastic elements", "NBS J. Res. 10, RP531, 1933", "abstract read; numbers from memory";
+    GOLI_2017 = "goli-2017", "G. Goli and others", "Monitoring the hygroscopic behaviour of a violin", "Int. J. Conserv. Sci. 8, 177, 2017", "abstract read: a violin's mass follows the room within hours, partly";
+    FOOTE_2003 = "foote-2003", "E. Foote", "What a new piano wire loses, step by step", "Pianotech list, 12 July 2003", "one wire, measured: 16 cents by itself, 21 by lifting at its bends, 15 by tightening the coil";
     PRACTICE = "practice", "the trade", "Common practice", "-", "no source; from memory, widened";
 }

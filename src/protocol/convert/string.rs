@@ -6,7 +6,7 @@ use strings::error::{self, Fault};
 use strings::instrument::AFTERLENGTH_SHARE;
 use strings::material;
 use strings::quantity::{Celsius, Degree, Hertz, KilogramPerSecond, Metre, Ratio};
-use strings::setting::Setting;
+use strings::setting::{Setting, Swing, Untuned};
 
 use super::Faults;
 use crate::allowed::{self, BUILDS, BUILDS_WITH, MOST_STRINGS, one_of};
@@ -152,6 +152,11 @@ pub(crate) fn setting(wire: &request::Setting, field: &str) -> Result<Setting, V
             one_of(&allowed::words("body")),
         )]);
     }
+    let Some(untuned) = Untuned::parse(&wire.untuned) else {
+        let value = format!("\"{}\"", wire.untuned);
+        let allowed = one_of(&allowed::words("untuned"));
+        return Err(vec![Fault::new(format!("{field}.untuned"), value, allowed)]);
+    };
     Setting {
         sounding_length: Metre::new(wire.sounding_length_m),
         sounding_length_doubt: Metre::new(wire.sounding_length_doubt_m),
@@ -170,14 +175,20 @@ pub(crate) fn setting(wire: &request::Setting, field: &str) -> Result<Setting, V
         body,
         temperature: Celsius::new(wire.temperature_c),
         humidity: Ratio::new(wire.humidity),
-        temperature_swing: wire.temperature_swing_k,
-        humidity_swing: Ratio::new(wire.humidity_swing),
+        swings: [
+            (wire.evening_temperature_swing_k, wire.evening_humidity_swing),
+            (wire.week_temperature_swing_k, wire.week_humidity_swing),
+            (wire.temperature_swing_k, wire.humidity_swing),
+        ]
+        .map(|(temperature, humidity)| Swing { temperature, humidity: Ratio::new(humidity) }),
+        untuned,
     }
     .checked(field)
 }
 
 /// Writes a setting.
 pub(crate) fn setting_back(s: &Setting) -> request::Setting {
+    let [evening, week, season] = s.swings;
     request::Setting {
         sounding_length_m: s.sounding_length.get(),
         pitch_hz: s.pitch.get(),
@@ -194,8 +205,13 @@ pub(crate) fn setting_back(s: &Setting) -> request::Setting {
         body: s.body.key.to_owned(),
         temperature_c: s.temperature.get(),
         humidity: s.humidity.get(),
-        temperature_swing_k: s.temperature_swing,
-        humidity_swing: s.humidity_swing.get(),
+        temperature_swing_k: season.temperature,
+        humidity_swing: season.humidity.get(),
+        week_temperature_swing_k: week.temperature,
+        week_humidity_swing: week.humidity.get(),
+        evening_temperature_swing_k: evening.temperature,
+        evening_humidity_swing: evening.humidity.get(),
+        untuned: s.untuned.key().to_owned(),
     }
 }
 

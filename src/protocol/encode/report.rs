@@ -26,7 +26,7 @@ const DOUBTFUL: [Property; 6] = [
     Property::BreakingShare,
     Property::Brilliance,
     Property::SettlingDays,
-    Property::Drift,
+    Property::Season,
     Property::BowWindow,
 ];
 
@@ -42,7 +42,7 @@ pub(crate) fn reply_report(c: &Construction, setting: &Setting, moves: &Moves) -
         family: c.family().key().to_owned(),
         numbers: numbers(&report),
         partials: report::partials(c, setting, PARTIALS).iter().map(partial).collect(),
-        nights: report::nights(c, &report, NIGHTS).iter().map(night).collect(),
+        nights: report::nights(&report, NIGHTS).iter().map(night).collect(),
         doubts: DOUBTFUL.iter().map(|p| (p.key().to_owned(), doubts(moves, *p))).collect(),
         caveats: report::caveats(c, setting).into_iter().map(|c| caveat(c).to_owned()).collect(),
     }
@@ -59,7 +59,6 @@ fn numbers(report: &report::Report) -> BTreeMap<String, reply::Quantity> {
                 high: e.high,
                 evidence: evidence(p.evidence()),
                 source: p.source().key.to_owned(),
-                unknown: report.is_unknown(*p),
             };
             (p.key().to_owned(), quantity)
         })
@@ -119,7 +118,7 @@ pub(crate) fn compare_of(
     reply::Compare {
         this: report_of(this, setting),
         other: report_of(other, setting),
-        comparisons: compare::paired(this, other, setting, &reasons::PROPERTIES)
+        comparisons: compare::paired(this, other, setting, &reasons::properties(setting.untuned))
             .iter()
             .map(comparison)
             .collect(),
@@ -131,13 +130,9 @@ pub(crate) fn comparison(c: &compare::Comparison) -> reply::Comparison {
         property: c.property.key().to_owned(),
         this: c.this,
         other: c.other,
-        verdict: match c.verdict() {
-            1 => "above",
-            -1 => "below",
-            _ => "no-difference-we-can-compute",
-        }
-        .to_owned(),
+        verdict: c.verdict().key().to_owned(),
         chance_above: c.chance_above,
         chance_below: c.chance_below,
+        chance_at_all: c.chance_at_all,
     }
 }

@@ -11,6 +11,7 @@ use strings::fit::shopping::{self, End};
 use strings::fit::summary::{self, Point};
 use strings::fit::{Fitting, plan, reasons};
 use strings::report::{self, Moves, Property};
+use strings::setting::Untuned;
 
 use super::report::{comparison, reply_report, report_of};
 use super::{grade, range};
@@ -119,7 +120,7 @@ fn fitted(fitting: &Fitting, best: &Choice, moves: &Moves, i: usize) -> reply::F
                 attribute: a.key().to_owned(),
                 desirability: chosen.desirabilities[*a as usize],
                 weight: problem.weights[*a as usize],
-                property: a.property().map(|p| p.key().to_owned()),
+                property: a.property(string.setting.untuned).map(|p| p.key().to_owned()),
             })
             .collect(),
         rival: rival.map(|r| report_of(&r.construction, &string.setting)),
@@ -131,9 +132,9 @@ fn fitted(fitting: &Fitting, best: &Choice, moves: &Moves, i: usize) -> reply::F
             .unwrap_or_default(),
         today: today.as_ref().map(|t| report_of(&t.construction, &string.setting)),
         shopping: shopping_of(chosen, problem, i, string),
-        picture: summary::picture(&fitting.found[i].made, problem).iter().map(point).collect(),
-        chosen_point: point(&Point::of(chosen, problem)),
-        today_point: today.as_ref().map(|t| point(&Point::of(t, problem))),
+        picture: summary::picture(&fitting.found[i].made).iter().map(point).collect(),
+        chosen_point: point(&Point::of(chosen)),
+        today_point: today.as_ref().map(|t| point(&Point::of(t))),
         fine_tuner: string.fine_tuner,
     }
 }
@@ -141,7 +142,7 @@ fn fitted(fitting: &Fitting, best: &Choice, moves: &Moves, i: usize) -> reply::F
 fn reason(r: &reasons::Reason) -> reply::Reason {
     reply::Reason {
         attribute: r.attribute.key().to_owned(),
-        judged: r.attribute.property().is_none(),
+        judged: r.attribute.property(Untuned::Evening).is_none(),
         gain: r.gain,
         comparison: r.comparison.as_ref().map(comparison),
         worth: r.worth.0,
@@ -178,10 +179,9 @@ fn point(p: &Point) -> reply::Point {
     reply::Point {
         family: p.family.key().to_owned(),
         stretch: p.stretch,
-        steadiness: p.steadiness,
         settling_d: p.settling,
-        drift_cent: p.drift,
-        fitters_judgement: p.judgement,
+        warmth_cent: p.warmth,
+        damp_cent: p.damp,
     }
 }
 

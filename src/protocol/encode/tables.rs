@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use strings::constant;
+use strings::draw;
 use strings::fit::answers::WORD_QUESTIONS;
 use strings::fit::desirability::Attribute;
 use strings::fit::problem::BASE_WEIGHTS;
@@ -31,9 +32,6 @@ fn constant_of(c: &constant::Constant) -> reply::Constant {
 
 /// The tables of the model.
 pub(crate) fn tables() -> reply::Tables {
-    let named = |pairs: &[(&str, &constant::Constant)]| {
-        pairs.iter().map(|(k, c)| ((*k).to_owned(), constant_of(c))).collect()
-    };
     reply::Tables {
         instruments: instrument::ALL.iter().map(|kind| instrument_of(kind)).collect(),
         core_materials: material::CORES
@@ -47,22 +45,13 @@ pub(crate) fn tables() -> reply::Tables {
                     Class::Polymer => "polymer",
                 }
                 .to_owned(),
-                constants: named(&[
-                    ("density", &m.density),
-                    ("modulus", &m.modulus),
-                    ("fast_modulus", &m.fast_modulus),
-                    ("strength", &m.strength),
-                    ("poisson", &m.poisson),
-                    ("loss", &m.loss),
-                    ("creep", &m.creep),
-                    ("expansion", &m.expansion),
-                    ("water", &m.water),
-                    ("moisture_left", &m.moisture_left),
-                    ("shear", &m.shear),
-                    ("softening", &m.softening),
-                ]),
+                constants: draw::OF_CORE
+                    .iter()
+                    .filter_map(|which| {
+                        Some((which.key().to_owned(), constant_of(m.constant(*which)?)))
+                    })
+                    .collect(),
                 fast_slope: m.fast_slope,
-                climate_judgement: m.climate_judgement,
                 animal: m.animal,
             })
             .collect(),

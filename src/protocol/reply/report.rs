@@ -18,8 +18,6 @@ wire! {
         pub evidence: String,
         /// Key of the source.
         pub source: String,
-        /// The range is over a factor of three: show "unknown within", and draw no reason from it.
-        pub unknown: bool,
     }
 
     /// A sum with its range.
@@ -114,11 +112,13 @@ wire! {
         pub this: f64,
         /// Value of the other.
         pub other: f64,
-        /// `above`, `below`, or `no-difference-we-can-compute`.
+        /// `above`, `below`, `alike` where no difference is noticed, `rather-above` or `rather-below` where it is sure which but not that it is noticed, or `undecided`. Of a change of pitch its size is compared, whichever way it goes.
         pub verdict: String,
         /// Chance that it lies above by a just-noticeable difference.
         pub chance_above: f64,
         /// Chance that it lies below by one.
         pub chance_below: f64,
+        /// Chance that it lies above by however little.
+        pub chance_at_all: f64,
     }
 }

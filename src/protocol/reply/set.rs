@@ -187,14 +187,12 @@ wire! {
         pub family: String,
         /// Stretch at pitch.
         pub stretch: f64,
-        /// Steadiness, 0 to 1: weighted geometric mean of its three parts.
-        pub steadiness: f64,
-        /// First part: days until settled.
+        /// Days until it has settled.
         pub settling_d: f64,
-        /// Second part: computed drift.
-        pub drift_cent: f64,
-        /// Third part: what fitters say of the core, a judgement, 0 to 1.
-        pub fitters_judgement: f64,
+        /// How far warmth moves it while it goes untuned, whichever way.
+        pub warmth_cent: f64,
+        /// How far damp moves it while it goes untuned, whichever way, with what gut loses for good.
+        pub damp_cent: f64,
     }
 
     /// What to do with the set.

@@ -138,8 +138,6 @@ wire! {
         pub constants: BTreeMap<String, Constant>,
         /// Rise of the fast modulus with stress, Pa/Pa.
         pub fast_slope: f64,
-        /// What fitters say of it in a changing room, 0 to 1.
-        pub climate_judgement: f64,
         /// From an animal.
         pub animal: bool,
     }

@@ -87,10 +87,20 @@ wire! {
         pub temperature_c: f64 = 20.0,
         /// Relative humidity of the room, 0.05 to 0.95; 0.5 if left out.
         pub humidity: f64 = 0.5,
-        /// How far the temperature swings; 6 K if left out.
+        /// How far the temperature swings over the seasons; 6 K if left out.
         pub temperature_swing_k: f64 = 6.0,
-        /// How far the relative humidity swings; 0.25 if left out.
+        /// How far the relative humidity swings over the seasons; 0.25 if left out.
         pub humidity_swing: f64 = 0.25,
+        /// How far the temperature swings in a week; 5 K if left out.
+        pub week_temperature_swing_k: f64 = 5.0,
+        /// How far the relative humidity swings in a week; 0.12 if left out.
+        pub week_humidity_swing: f64 = 0.12,
+        /// How far the temperature rises in an evening of playing; 4 K if left out.
+        pub evening_temperature_swing_k: f64 = 4.0,
+        /// How far the relative humidity rises in an evening of playing; 0.08 if left out.
+        pub evening_humidity_swing: f64 = 0.08,
+        /// How long the string goes untuned: `evening`, `week`, `season`; an evening if left out.
+        pub untuned: String = "evening".to_owned(),
     }
 }
 

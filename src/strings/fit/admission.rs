@@ -3,12 +3,11 @@
 //! The bands come from [`crate::precedent`], the limits of the process from [`makeable`]; the rest from the answers:
 //! what a person, an instrument or a day rules out, whatever the wishes.
 
-use crate::construction::{Build, Construction, Core, Family};
+use crate::construction::{Construction, Family};
 use crate::makeable::{self, Limit};
 use crate::material::{Class, CoreMaterial, Metal};
 use crate::precedent::{self, Bands, Grade, SetUp};
-use crate::quantity::Metre;
-use crate::report::{self, Lean};
+use crate::report::{Lean, LeanCore};
 
 use super::flaw::Numbers;
 use super::problem::{Problem, StringProblem};
@@ -79,30 +78,24 @@ pub const SURE_CHANCE: f64 = 0.80;
 /// ones at 15 and over.
 pub const MOST_ON_A_PEG: f64 = 12.0;
 
-/// Chance that a string on this core has settled by the day on which the person insists; none if none does.
+/// What rules out every string on a core of that material.
 #[must_use]
-pub fn chance_of_settling(problem: &Problem, core: &Core, wound: bool) -> Option<f64> {
-    problem.settled_by.map(|days| report::chance_settled(core, wound, days))
+pub fn of_core(problem: &Problem, material: &CoreMaterial) -> Option<Exclusion> {
+    if problem.animal_free && material.animal {
+        Some(Exclusion::Animal)
+    } else if problem.magnetic && material.class != Class::Steel {
+        Some(Exclusion::Pickup)
+    } else {
+        None
+    }
 }
 
-/// What rules out every string on that core.
+/// Whether a string on that core, under that tension, has hardly settled by the day on which the person insists.
 #[must_use]
-pub fn of_core(
-    problem: &Problem,
-    material: &'static CoreMaterial,
-    build: Build,
-    wound: bool,
-) -> Option<Exclusion> {
-    if problem.animal_free && material.animal {
-        return Some(Exclusion::Animal);
-    }
-    if problem.magnetic && material.class != Class::Steel {
-        return Some(Exclusion::Pickup);
-    }
-    // How soon it settles does not depend on how thick it is.
-    let core = Core { material, build, diameter: Metre::new(0.0) };
-    let chance = chance_of_settling(problem, &core, wound);
-    chance.is_some_and(|chance| chance < LEAST_CHANCE).then_some(Exclusion::NotSettled)
+pub fn of_settling(string: &StringProblem, core: &LeanCore, tension: f64) -> Option<Exclusion> {
+    let day = string.settled_by?;
+    let chance = core.settling.chance(&core.pull(tension), day);
+    (chance < LEAST_CHANCE).then_some(Exclusion::NotSettled)
 }
 
 /// What rules out every string whose outermost metal is this one.
@@ -185,10 +178,11 @@ pub fn of_made(
     string: &StringProblem,
     bands: &Bands,
     construction: &Construction,
-    lean: &Lean,
+    (core, lean): (&LeanCore, &Lean),
 ) -> Option<Exclusion> {
     let Lean { gauge, tension, stretch, winding_share, breaking_share, .. } = *lean;
     of_bands(bands, &Banded { gauge, tension, stretch, winding_share, breaking_share })
         .or_else(|| makeable::broken(construction).map(Exclusion::NotMakeable))
+        .or_else(|| of_settling(string, core, tension))
         .or_else(|| of_answers(string, || Numbers::of(construction, lean)))
 }

@@ -37,8 +37,10 @@ pub struct Candidate {
     pub stretch: f64,
     /// Days until it has settled.
     pub settling: f64,
-    /// Drift over the room's swing, in cents.
-    pub drift: f64,
+    /// How far warmth moves it in the time that it goes untuned, cents.
+    pub warmth: f64,
+    /// How far damp moves it in that time, cents.
+    pub damp: f64,
     /// Where between dark (0) and bright (1) it lies.
     pub brightness: f64,
     /// How well it meets each wish.
@@ -137,7 +139,7 @@ pub fn look(problem: &Problem, string: &StringProblem) -> Found {
         let at = At { problem, string, bands };
         for (material, build) in space::arrangements(family, &space::SAMPLE) {
             let plain = family.is_plain();
-            if let Some(why) = admission::of_core(problem, material, build, !plain) {
+            if let Some(why) = admission::of_core(problem, material) {
                 found.exclude(why);
                 continue;
             }
@@ -145,7 +147,7 @@ pub fn look(problem: &Problem, string: &StringProblem) -> Found {
             for diameter in gauges(low, high) {
                 let core = Core { material, build, diameter };
                 if plain {
-                    let lean = LeanCore::new(&Construction::of(core, &[]), &string.setting);
+                    let lean = LeanCore::new(&core, false, &string.setting);
                     admit(&mut found, &at, &lean, core, &[]);
                 } else {
                     wind(&mut found, &at, core);
@@ -164,7 +166,7 @@ fn wind(found: &mut Found, at: &At, core: Core) {
         return found.exclude(Exclusion::NotMakeable(Limit::StrandWire));
     }
     let bands = &at.bands;
-    let lean = LeanCore::new(&Construction::of(core, &[]), &at.string.setting);
+    let lean = LeanCore::new(&core, true, &at.string.setting);
     for share in TENSIONS {
         let wanted = Newton::new(bands.tension.0 + share * (bands.tension.1 - bands.tension.0));
         let stretch = tension::stretch(wanted, lean.axial).get();
@@ -235,7 +237,7 @@ fn admit(found: &mut Found, at: &At, core: &LeanCore, of: Core, windings: &[Wind
     let lean = core.wound(windings);
     let family = construction.family();
     let outer = windings.last().map(|w| w.metal);
-    let grade = match admission::of_made(at.string, &at.bands, &construction, &lean) {
+    let grade = match admission::of_made(at.string, &at.bands, &construction, (core, &lean)) {
         Some(why) => Err(why),
         None => admission::grade(at.string, family, &at.bands, outer),
     };
@@ -268,7 +270,8 @@ pub fn judged_on(judge: &Judge, core: &JudgedCore, made: &Made) -> Candidate {
         tension: made.lean.tension,
         stretch: made.lean.stretch,
         settling: made.lean.settling,
-        drift: made.lean.drift,
+        warmth: made.lean.moved.warmth.abs(),
+        damp: made.lean.damp(),
         brightness: judge.brightness_of(made.lean.brilliance),
         score: score::score(&desirabilities, &judge.problem.weights, penalty),
         desirabilities,

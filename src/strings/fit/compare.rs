@@ -13,7 +13,49 @@ use crate::setting::Setting;
 /// Chance above which a comparative word is earned.
 pub const SURE: f64 = 0.80;
 
-/// How two strings compare in one property.
+/// What can be said of two strings in one property.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Verdict {
+    /// This one lies above the other, noticeably.
+    Above,
+    /// This one lies below the other, noticeably.
+    Below,
+    /// No difference between them is noticed.
+    Alike,
+    /// This one lies above the other, but perhaps not noticeably.
+    RatherAbove,
+    /// This one lies below the other, but perhaps not noticeably.
+    RatherBelow,
+    /// Not even which lies above is sure enough.
+    Undecided,
+}
+
+impl Verdict {
+    /// 1 where this one lies above noticeably, −1 where it lies below, 0 where neither is sure.
+    #[must_use]
+    pub const fn sign(self) -> i8 {
+        match self {
+            Self::Above => 1,
+            Self::Below => -1,
+            Self::Alike | Self::RatherAbove | Self::RatherBelow | Self::Undecided => 0,
+        }
+    }
+
+    /// The key by which replies name it.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Above => "above",
+            Self::Below => "below",
+            Self::Alike => "alike",
+            Self::RatherAbove => "rather-above",
+            Self::RatherBelow => "rather-below",
+            Self::Undecided => "undecided",
+        }
+    }
+}
+
+/// How two strings compare in one property. Of a change of pitch its size is compared, whichever way it goes.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Comparison {
     /// Which property.
@@ -26,23 +68,47 @@ pub struct Comparison {
     pub chance_above: f64,
     /// Chance that it lies below by as much.
     pub chance_below: f64,
+    /// Chance that it lies above by however little.
+    pub chance_at_all: f64,
 }
 
 impl Comparison {
-    /// 1 if surely above, −1 if surely below, 0 if no difference can be computed.
+    /// Chance that they differ by less than is noticed.
     #[must_use]
-    pub fn verdict(&self) -> i8 {
-        if self.chance_above >= SURE {
-            1
-        } else if self.chance_below >= SURE {
-            -1
+    pub fn chance_alike(&self) -> f64 {
+        1.0 - self.chance_above - self.chance_below
+    }
+
+    /// Whether the values that are told lie so; of a change of pitch, their sizes.
+    fn is_above(&self) -> bool {
+        if self.property.is_drift() {
+            self.this.abs() > self.other.abs()
         } else {
-            0
+            self.this > self.other
+        }
+    }
+
+    /// What can be said of the two.
+    #[must_use]
+    pub fn verdict(&self) -> Verdict {
+        if self.chance_above >= SURE {
+            Verdict::Above
+        } else if self.chance_below >= SURE {
+            Verdict::Below
+        } else if self.chance_alike() >= SURE {
+            Verdict::Alike
+        } else if self.chance_at_all >= SURE && self.is_above() {
+            Verdict::RatherAbove
+        } else if self.chance_at_all <= 1.0 - SURE && !self.is_above() {
+            Verdict::RatherBelow
+        } else {
+            Verdict::Undecided
         }
     }
 }
 
-/// Just-noticeable difference of a property: a ratio, or for drift a difference in cents and for levels in decibels.
+/// Just-noticeable difference of a property: a ratio, or for changes of pitch a difference in cents and for levels in
+/// decibels. Days to settle are counted with the day of fitting, so that under a day nobody tells them apart.
 ///
 /// Level 1 dB, spectral centroid 7.5 %, pitch 5 cents ([`crate::source::JND`]); the others are judgements.
 #[must_use]
@@ -52,9 +118,9 @@ pub const fn just_noticeable(property: Property) -> f64 {
         Property::Brilliance => 1.075,
         Property::Feel | Property::Tension | Property::BreakingShare => 1.05,
         Property::Stretch | Property::Speaks | Property::Peg => 1.10,
-        Property::SettlingDays => 1.30,
-        Property::Drift => 5.0,
+        Property::SettlingDays => 1.50,
         Property::BowRoom => 1.0,
+        _ if property.is_drift() => 5.0,
         _ => 1.05,
     }
 }
@@ -100,18 +166,30 @@ impl Link {
 /// By how many just-noticeable differences the first of two values lies above the second.
 #[must_use]
 pub fn steps(property: Property, first: f64, second: f64) -> f64 {
-    (scaled(property, first) - scaled(property, second))
-        / scaled(property, just_noticeable(property))
+    (scaled(property, first) - scaled(property, second)) / noticed(property)
 }
 
-/// Whether a property is compared as it is, in cents or decibels, and not by its logarithm.
-fn as_it_is(property: Property) -> bool {
-    property == Property::Drift || property.is_level()
-}
-
-/// The scale on which a property is compared.
+/// The scale on which a property is compared: as it is in cents and decibels, by its logarithm elsewhere.
 fn scaled(property: Property, value: f64) -> f64 {
-    if as_it_is(property) { value } else { libm::log(value.max(1e-12)) }
+    match property {
+        Property::SettlingDays => libm::log1p(value),
+        _ if property.is_signed() => value,
+        _ => libm::log(value.max(1e-12)),
+    }
+}
+
+/// The just-noticeable difference on that scale.
+fn noticed(property: Property) -> f64 {
+    let by = just_noticeable(property);
+    if property.is_signed() { by } else { libm::log(by) }
+}
+
+/// What moving the shared constants does to two strings' values of one property: its variances and what they share.
+#[derive(Clone, Copy, Debug, Default)]
+struct Spread {
+    this: f64,
+    other: f64,
+    both: f64,
 }
 
 /// Compares two strings at one place in each of `properties`.
@@ -123,45 +201,82 @@ pub fn paired(
     properties: &[Property],
 ) -> Vec<Comparison> {
     let central = [this, other].map(|c| report::values(c, setting, &Draw::CENTRAL));
-    let both = |draw: &Draw| {
-        let of = |c, like| report::values_like(c, setting, draw, Some(like));
-        [of(this, &central[0]), of(other, &central[1])]
-    };
-    let difference = |pair: &[report::Values; 2], p: Property| {
-        scaled(p, pair[0].get(p)) - scaled(p, pair[1].get(p))
-    };
+    let of = |c, draw: &Draw, like| report::values_like(c, setting, draw, Some(like));
     let mut shared = report::uncertain(this);
     for of_other in report::uncertain(other) {
         if !shared.contains(&of_other) {
             shared.push(of_other);
         }
     }
-    let mut variance = vec![0.0; properties.len()];
+    let mut spreads = vec![Spread::default(); properties.len()];
     for (owner, which) in shared {
-        let ends = [-1.0, 1.0].map(|t| both(&Draw::shifted(owner, which, t)));
-        for (v, p) in variance.iter_mut().zip(properties) {
-            let half = (difference(&ends[1], *p) - difference(&ends[0], *p)) / 2.0;
-            *v += half * half;
+        let ends = [-1.0, 1.0].map(|t| {
+            let draw = Draw::shifted(owner, which, t);
+            [of(this, &draw, &central[0]), of(other, &draw, &central[1])]
+        });
+        for (spread, p) in spreads.iter_mut().zip(properties) {
+            let [a, b] = [0, 1].map(|string| {
+                let [low, high] = [0, 1].map(|end| scaled(*p, ends[end][string].get(*p)));
+                (high - low) / 2.0 / DEVIATIONS
+            });
+            spread.this += a * a;
+            spread.other += b * b;
+            spread.both += a * b;
         }
     }
     properties
         .iter()
-        .zip(variance)
-        .map(|(p, v)| {
-            let jnd = scaled(*p, just_noticeable(*p)) * link(*p).steps();
-            // What was fitted to the simulation misses it for each of the two by itself.
-            let missed = p.error().map_or(0.0, |e| 2.0 * e.at_one_place * e.at_one_place);
-            let deviation = (v / (DEVIATIONS * DEVIATIONS) + missed).sqrt();
-            let by = difference(&central, *p);
+        .zip(spreads)
+        .map(|(p, spread)| {
+            let noticed = noticed(*p) * link(*p).steps();
+            let [a, b] = [0, 1].map(|string: usize| scaled(*p, central[string].get(*p)));
+            let [chance_above, chance_below, chance_at_all] = if p.is_drift() {
+                let (above, below) = chances_of_sizes((a, b), &spread, noticed);
+                [above, below, chances_of_sizes((a, b), &spread, 0.0).0]
+            } else {
+                // What was fitted to the simulation misses it for each of the two by itself.
+                let missed = p.error().map_or(0.0, |e| 2.0 * e.at_one_place * e.at_one_place);
+                let variance = spread.this + spread.other - 2.0 * spread.both + missed;
+                let deviation = variance.max(0.0).sqrt();
+                [a - b - noticed, b - a - noticed, a - b].map(|by| chance(by, deviation))
+            };
             Comparison {
                 property: *p,
                 this: central[0].get(*p),
                 other: central[1].get(*p),
-                chance_above: chance(by - jnd, deviation),
-                chance_below: chance(-by - jnd, deviation),
+                chance_above,
+                chance_below,
+                chance_at_all,
             }
         })
         .collect()
+}
+
+/// Steps of the sum over which [`chances_of_sizes`] runs, from −4 to 4 deviations.
+const STEPS: i32 = 80;
+
+/// Chances that the size of the first of two joint normal numbers exceeds that of the second by more than is noticed,
+/// and the other way round: a sum over the first, closed over the second.
+fn chances_of_sizes((a, b): (f64, f64), spread: &Spread, noticed: f64) -> (f64, f64) {
+    let Spread { this, other, both } = *spread;
+    let deviation = this.sqrt();
+    let slope = if this > 0.0 { both / this } else { 0.0 };
+    let left = (other - slope * both).max(0.0).sqrt();
+    // Chance that the second, a normal number about `mean`, has a size below `limit`.
+    let within = |mean: f64, limit: f64| {
+        if limit <= 0.0 { 0.0 } else { chance(limit - mean, left) - chance(-limit - mean, left) }
+    };
+    let (mut above, mut below, mut total) = (0.0, 0.0, 0.0);
+    for step in 0..=STEPS {
+        let z = 8.0 * (f64::from(step) / f64::from(STEPS) - 0.5);
+        let weight = libm::exp(-z * z / 2.0);
+        let first = a + z * deviation;
+        let mean = b + slope * z * deviation;
+        above += weight * within(mean, first.abs() - noticed);
+        below += weight * (1.0 - within(mean, first.abs() + noticed));
+        total += weight;
+    }
+    (above / total, below / total)
 }
 
 /// Chance that a normal variable with that mean and deviation is positive.

@@ -10,9 +10,13 @@
 //! not by the simulation: ring ranks the strings of a position the same at a hundredth of the cost, and simulated
 //! sharpness does not rank them as the trade does.
 
+use crate::constant::SETTLED_WITHIN;
 use crate::construction::Family;
 use crate::material::Metal;
+use crate::physics::settling;
+use crate::quantity::{Cent, Day};
 use crate::report::Property;
+use crate::setting::Untuned;
 
 /// What a wish can be about.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -23,10 +27,10 @@ pub enum Attribute {
     Elasticity,
     /// Days until settled: first part of steadiness.
     Settling,
-    /// Computed drift over the room's swing: second part of steadiness.
-    Drift,
-    /// What fitters say of the core in a changing room: third part of steadiness, a judgement.
-    FittersJudgement,
+    /// How far warmth moves it while it goes untuned: second part of steadiness.
+    Warmth,
+    /// How far damp moves it while it goes untuned: third part of steadiness.
+    Damp,
     /// How soon it speaks.
     Response,
     /// Room between the least force of the bow and the greatest.
@@ -55,8 +59,8 @@ impl Attribute {
         Self::Feel,
         Self::Elasticity,
         Self::Settling,
-        Self::Drift,
-        Self::FittersJudgement,
+        Self::Warmth,
+        Self::Damp,
         Self::Response,
         Self::BowRoom,
         Self::Power,
@@ -76,8 +80,8 @@ impl Attribute {
             Self::Feel => "feel",
             Self::Elasticity => "elasticity",
             Self::Settling => "settling",
-            Self::Drift => "drift",
-            Self::FittersJudgement => "fitters-judgement",
+            Self::Warmth => "warmth",
+            Self::Damp => "damp",
             Self::Response => "response",
             Self::BowRoom => "bow-room",
             Self::Power => "power",
@@ -97,14 +101,23 @@ impl Attribute {
         Self::ALL.iter().copied().find(|a| a.key() == key)
     }
 
-    /// The property under it, where it is a computed one.
+    /// The property under it, where it is a computed one, for a string that goes untuned so long.
     #[must_use]
-    pub const fn property(self) -> Option<Property> {
+    pub const fn property(self, untuned: Untuned) -> Option<Property> {
         match self {
             Self::Feel => Some(Property::Feel),
             Self::Elasticity => Some(Property::Stretch),
             Self::Settling => Some(Property::SettlingDays),
-            Self::Drift => Some(Property::Drift),
+            Self::Warmth => Some(match untuned {
+                Untuned::Evening => Property::EveningWarmth,
+                Untuned::Week => Property::WeekWarmth,
+                Untuned::Season => Property::SeasonWarmth,
+            }),
+            Self::Damp => Some(match untuned {
+                Untuned::Evening => Property::EveningDamp,
+                Untuned::Week => Property::WeekDamp,
+                Untuned::Season => Property::SeasonDamp,
+            }),
             Self::Response => Some(Property::Speaks),
             Self::BowRoom => Some(Property::BowRoom),
             Self::Power => Some(Property::Impedance),
@@ -112,7 +125,7 @@ impl Attribute {
             Self::Ring => Some(Property::RingsOn),
             Self::Durability => Some(Property::BreakingShare),
             Self::Tuning => Some(Property::Peg),
-            Self::FittersJudgement | Self::Care | Self::Price | Self::Availability => None,
+            Self::Care | Self::Price | Self::Availability => None,
         }
     }
 }
@@ -130,8 +143,14 @@ pub const FLOOR: f64 = 0.02;
 pub const STRETCH_ENDS: (f64, f64) = (0.001, 0.08);
 /// Days to settle worth everything and nothing.
 pub const SETTLING_ENDS: (f64, f64) = (0.1, 14.0);
-/// Drift in cents worth everything and nothing.
-pub const DRIFT_ENDS: (f64, f64) = (4.0, 80.0);
+/// Cents of a decade of time at which a string settles in the days of [`SETTLING_ENDS`].
+#[must_use]
+pub fn decade_ends() -> (f64, f64) {
+    let at = |day| settling::decade_of(Day::new(day), Cent::new(SETTLED_WITHIN)).get();
+    (at(SETTLING_ENDS.0), at(SETTLING_ENDS.1))
+}
+/// Cents by which warmth or damp moves a string worth everything and nothing.
+pub const DRIFT_ENDS: (f64, f64) = (2.0, 60.0);
 /// Share of breaking strength worth everything and nothing.
 pub const BREAKING_ENDS: (f64, f64) = (0.25, 0.75);
 /// Cents for a degree at the button worth everything and nothing, without a fine tuner.

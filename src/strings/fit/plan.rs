@@ -3,7 +3,7 @@
 use crate::construction::Family;
 use crate::material::Class;
 use crate::precedent::{self, SetUp};
-use crate::report::{Property, Report};
+use crate::report::{self, Property, Report};
 
 use super::admission;
 use super::answers::Now;
@@ -144,7 +144,7 @@ pub fn plan(
     if steel_for_gut {
         cautions.push((Caution::SteelForGut, None));
     }
-    cautions.extend(settling_cautions(problem, strings, longest));
+    cautions.extend(settling_cautions(problem, reports, longest));
     for (i, ((candidate, report), string)) in
         strings.iter().zip(reports).zip(&problem.strings).enumerate()
     {
@@ -171,17 +171,16 @@ pub fn plan(
 /// What to beware of where the set may settle too late.
 fn settling_cautions(
     problem: &Problem,
-    strings: &[Candidate],
+    reports: &[Report],
     longest: (f64, f64),
 ) -> Vec<(Caution, Option<usize>)> {
     let is_new = |i: &usize| problem.strings[*i].standing == StringStatus::Open;
     let mut found = Vec::new();
-    if problem.settled_by.is_some() {
-        for (i, candidate) in strings.iter().enumerate().filter(|(i, _)| is_new(i)) {
-            let core = &candidate.construction.core;
-            let chance =
-                admission::chance_of_settling(problem, core, candidate.construction.is_wound());
-            if chance.is_some_and(|chance| chance < admission::SURE_CHANCE) {
+    if problem.strings.iter().any(|string| string.settled_by.is_some()) {
+        for (i, report) in reports.iter().enumerate().filter(|(i, _)| is_new(i)) {
+            let chance = |day| report::chance_settled(report, day);
+            if problem.strings[i].settled_by.map(chance).is_some_and(|c| c < admission::SURE_CHANCE)
+            {
                 found.push((Caution::MayNotSettleInTime, Some(i)));
             }
         }

@@ -1,13 +1,14 @@
 //! Why this string rather than that one? What the choice weighed, read back.
 //!
 //! A reason is an attribute in which the chosen string is worth more than its rival, times its weight. A computed
-//! one counts only if the strings differ noticeably in four draws of five and its range is not over a factor of
-//! three; a judgement counts as a judgement. A cost is always given.
+//! one counts only if the strings differ noticeably in four draws of five; a judgement counts as a judgement. A cost is
+//! always given.
 
-use crate::report::{self, Property};
+use crate::report::Property;
+use crate::setting::Untuned;
 
 use super::candidates::Candidate;
-use super::compare::{self, Comparison};
+use super::compare::{self, Comparison, Verdict};
 use super::desirability::{Attribute, Desirabilities};
 use super::problem::{Problem, StringProblem};
 use super::score;
@@ -37,20 +38,22 @@ pub struct Case {
     pub costs: Vec<Reason>,
 }
 
-/// The properties that a player notices, and in which strings are compared.
-pub const PROPERTIES: [Property; 11] = [
-    Property::Feel,
-    Property::Stretch,
-    Property::SettlingDays,
-    Property::Drift,
-    Property::Speaks,
-    Property::BowRoom,
-    Property::Impedance,
-    Property::Brilliance,
-    Property::RingsOn,
-    Property::BreakingShare,
-    Property::Peg,
-];
+/// The properties that a player notices who leaves strings untuned so long, and in which strings are compared.
+#[must_use]
+pub fn properties(untuned: Untuned) -> Vec<Property> {
+    let mut all = vec![Property::Feel, Property::Stretch, Property::SettlingDays];
+    all.extend([Attribute::Warmth, Attribute::Damp].iter().filter_map(|a| a.property(untuned)));
+    all.extend([
+        Property::Speaks,
+        Property::BowRoom,
+        Property::Impedance,
+        Property::Brilliance,
+        Property::RingsOn,
+        Property::BreakingShare,
+        Property::Peg,
+    ]);
+    all
+}
 
 /// The case for a string against a rival at the same place.
 #[must_use]
@@ -60,9 +63,10 @@ pub fn case(
     problem: &Problem,
     string: &StringProblem,
 ) -> Case {
+    let untuned = string.setting.untuned;
+    let properties = properties(untuned);
     let comparisons =
-        compare::paired(&chosen.construction, &rival.construction, &string.setting, &PROPERTIES);
-    let ranges = [chosen, rival].map(|c| report::report(&c.construction, &string.setting));
+        compare::paired(&chosen.construction, &rival.construction, &string.setting, &properties);
     let total = score::total_weight();
     let mut all: Vec<Reason> = Vec::new();
     for attribute in Attribute::ALL {
@@ -70,16 +74,11 @@ pub fn case(
         let worth = (chosen.desirabilities[i], rival.desirabilities[i]);
         let gain = problem.weights[i] * (libm::log(worth.0) - libm::log(worth.1)) / total;
         let comparison = attribute
-            .property()
+            .property(untuned)
             .and_then(|p| comparisons.iter().find(|c| c.property == p).copied());
-        let holds = match (comparison, attribute.property()) {
-            // Of levels only the difference is told, in which the doubt that both share is no more.
-            (Some(c), Some(p)) => {
-                let known = p.is_level() || !ranges.iter().any(|r| r.is_unknown(p));
-                c.verdict() != 0 && known && agrees(*attribute, gain, &c)
-            }
-            _ => true,
-        };
+        let holds = comparison.is_none_or(|c| {
+            matches!(c.verdict(), Verdict::Above | Verdict::Below) && agrees(*attribute, gain, &c)
+        });
         if holds && gain.abs() > 1e-9 {
             all.push(Reason { attribute: *attribute, gain, comparison, worth });
         }
@@ -98,7 +97,7 @@ pub fn case(
 /// Whether a gain lies on the side of the comparison under it. The choice weighs the ring by the closed form of its
 /// first partial, and tells of it by the simulation: the two rank alike, but for hairs.
 fn agrees(attribute: Attribute, gain: f64, comparison: &Comparison) -> bool {
-    attribute != Attribute::Ring || (gain > 0.0) == (comparison.verdict() > 0)
+    attribute != Attribute::Ring || (gain > 0.0) == (comparison.verdict() == Verdict::Above)
 }
 
 /// Where a string is worth least to this person, whatever its rival.
@@ -123,5 +122,8 @@ pub fn weakest(d: &Desirabilities, problem: &Problem) -> Reason {
 /// What changes from today's string: every comparable property that a player notices.
 #[must_use]
 pub fn changes(chosen: &Candidate, today: &Candidate, string: &StringProblem) -> Vec<Comparison> {
-    compare::paired(&chosen.construction, &today.construction, &string.setting, &PROPERTIES[..9])
+    // How near it is to breaking, and how it tunes, nobody notices at once.
+    let properties = properties(string.setting.untuned);
+    let noticed = &properties[..properties.len() - 2];
+    compare::paired(&chosen.construction, &today.construction, &string.setting, noticed)
 }

@@ -8,6 +8,7 @@ use crate::instrument;
 use crate::precedent::SetUp;
 use crate::quantity::{Hertz, Metre, Ratio};
 use crate::random;
+use crate::setting::Swing;
 use crate::source::{self, Evidence::Judged};
 
 use super::answers::{self, Answers, Wishes};
@@ -132,8 +133,10 @@ pub fn meant(answers: &Answers, posed: &Problem, index: u64) -> Problem {
         let held = |share: f64| Ratio::new(share.clamp(0.05, 0.95));
         setting.humidity = held(setting.humidity.get() + scenario.of("humidity", &HUMIDITY));
         let swing = scenario.of("swing", &SWING);
-        setting.humidity_swing = held(setting.humidity_swing.get() * swing);
-        setting.temperature_swing *= swing;
+        for Swing { temperature, humidity } in &mut setting.swings {
+            *humidity = held(humidity.get() * swing);
+            *temperature *= swing;
+        }
     }
     problem
 }

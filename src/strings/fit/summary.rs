@@ -2,13 +2,12 @@
 
 use std::collections::BTreeSet;
 
-use crate::construction::{Construction, Family};
+use crate::construction::Family;
 use crate::report::{Estimate, Property, Report};
 
 use super::candidates::{Candidate, Made};
 use super::choose::Choice;
-use super::problem::{Problem, StringProblem};
-use super::score;
+use super::problem::StringProblem;
 
 /// Lead of the best over the runner-up under which both are shown as equals, as a ratio of desirabilities.
 pub const CLOSE_CALL: f64 = 1.05;
@@ -50,59 +49,63 @@ pub fn usual_step(upper: &StringProblem, lower: &StringProblem) -> f64 {
     middle(upper) / middle(lower)
 }
 
-/// A string in the picture of elasticity against steadiness.
+/// A string in the picture of elasticity and what it costs.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Point {
     /// Its family.
     pub family: Family,
     /// Stretch at pitch.
     pub stretch: f64,
-    /// Steadiness, 0 to 1.
-    pub steadiness: f64,
     /// Days until it has settled.
     pub settling: f64,
-    /// Computed drift, in cents.
-    pub drift: f64,
-    /// What fitters say of its core, 0 to 1.
-    pub judgement: f64,
+    /// How far warmth moves it while it goes untuned, cents.
+    pub warmth: f64,
+    /// How far damp moves it, cents.
+    pub damp: f64,
 }
 
 impl Point {
     /// Where a candidate lies.
     #[must_use]
-    pub fn of(c: &Candidate, problem: &Problem) -> Self {
-        Self::at(c.family, (c.stretch, c.settling, c.drift), &c.construction, problem)
+    pub fn of(c: &Candidate) -> Self {
+        let Candidate { family, stretch, settling, warmth, damp, .. } = *c;
+        Self { family, stretch, settling, warmth, damp }
     }
 
-    fn at(
-        family: Family,
-        (stretch, settling, drift): (f64, f64, f64),
-        construction: &Construction,
-        problem: &Problem,
-    ) -> Self {
-        let judgement = construction.core.material.climate_judgement;
-        let steadiness = score::steadiness(&problem.weights, settling, drift, judgement);
-        Self { family, stretch, steadiness, settling, drift, judgement }
+    fn of_made(made: &Made) -> Self {
+        let lean = &made.lean;
+        Self {
+            family: made.family,
+            stretch: lean.stretch,
+            settling: lean.settling,
+            warmth: lean.moved.warmth.abs(),
+            damp: lean.damp(),
+        }
     }
 }
 
-/// Cells to a side of the grid on which the picture is thinned; one point a cell and family.
+/// Cells for four nepers of stretch in the grid on which the picture is thinned; one point a cell and family.
 const PICTURE_CELLS: f64 = 16.0;
+
+/// Cells to a decade of days, and cents in a cell.
+const DECADE_CELLS: f64 = 8.0;
+const CENTS_A_CELL: f64 = 4.0;
 
 /// What could be made at a place, thinned out.
 #[must_use]
-pub fn picture(made: &[Made], problem: &Problem) -> Vec<Point> {
+pub fn picture(made: &[Made]) -> Vec<Point> {
     let mut seen = BTreeSet::new();
-    let points = made.iter().map(|m| {
-        let fast = (m.lean.stretch, m.lean.settling, m.lean.drift);
-        Point::at(m.family, fast, &m.construction, problem)
-    });
+    let points = made.iter().map(Point::of_made);
     points
         .filter(|p| {
-            let across = (libm::log(p.stretch) * PICTURE_CELLS / 4.0).floor();
-            let up = (p.steadiness * PICTURE_CELLS).floor();
+            let cells = [
+                libm::log(p.stretch) * PICTURE_CELLS / 4.0,
+                libm::log10(p.settling.max(1e-3)) * DECADE_CELLS,
+                p.warmth / CENTS_A_CELL,
+                p.damp / CENTS_A_CELL,
+            ];
             // The cells are small whole numbers.
-            seen.insert((p.family, across as i32, up as i32))
+            seen.insert((p.family, cells.map(|cell| cell.floor() as i32)))
         })
         .collect()
 }

@@ -146,9 +146,8 @@ fn most_usual(
 ) -> Option<Candidate> {
     let mut anybody = problem.clone();
     (anybody.animal_free, anybody.nickel_free, anybody.magnetic) = (false, false, false);
-    anybody.settled_by = None;
     let mut relaxed = string.clone();
-    (relaxed.family, relaxed.flaws) = (Some(family), Vec::new());
+    (relaxed.family, relaxed.flaws, relaxed.settled_by) = (Some(family), Vec::new(), None);
     (relaxed.conditions.highest, relaxed.conditions.gut_to_its_limit) = (1.0, true);
     // Today's string may have needed the fine tuner that a historical tailpiece lacks.
     relaxed.fine_tuner = true;

@@ -88,16 +88,23 @@ fn like(string: &StringProblem, sampled: &Made) -> Vec<Made> {
         if material.key != of.core.material.key || !is_laid_alike(build, of.core.build) {
             continue;
         }
-        let kind = LeanKind::new(material, build, &string.setting, &Draw::CENTRAL);
+        let kind = LeanKind::new(
+            material,
+            build,
+            !sampled.family.is_plain(),
+            &string.setting,
+            &Draw::CENTRAL,
+        );
         for diameter in near {
             let core = Core { material, build, diameter: *diameter };
-            let lean = kind.at(*diameter);
-            let wound = stacks.iter().filter_map(|s| tuned(s, core, &lean, sampled.lean.tension));
+            let met = kind.at(*diameter);
+            let wound = stacks.iter().filter_map(|s| tuned(s, core, &met, sampled.lean.tension));
             let plain = sampled.family.is_plain().then(|| Construction::of(core, &[]));
             for construction in wound.chain(plain) {
                 let windings: Vec<_> = construction.windings().copied().collect();
-                let lean = lean.wound(&windings);
-                if admission::of_made(string, &sampled.bands, &construction, &lean).is_none() {
+                let lean = met.wound(&windings);
+                let bands = &sampled.bands;
+                if admission::of_made(string, bands, &construction, (&met, &lean)).is_none() {
                     made.push(Made { construction, lean, ..sampled.clone() });
                 }
             }

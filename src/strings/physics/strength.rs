@@ -4,14 +4,40 @@ use crate::quantity::{
     Degree, Hertz, KilogramPerMetre, Metre, Newton, NewtonSquareMetre, Pascal, Ratio,
 };
 
-/// Strength of music wire at the diameter of the wire: 2211 MPa · (d/mm)^−0.145.
+/// Least strength of music wire, ksi, by its diameter in thousandths of an inch. Source: [`crate::source::ASTM_A228`].
+const LEAST_STRENGTH: [(f64, f64); 14] = [
+    (4.0, 439.0),
+    (6.0, 415.0),
+    (8.0, 399.0),
+    (10.0, 387.0),
+    (12.0, 377.0),
+    (14.0, 369.0),
+    (16.0, 362.0),
+    (20.0, 350.0),
+    (24.0, 341.0),
+    (30.0, 330.0),
+    (40.0, 315.0),
+    (51.0, 303.0),
+    (63.0, 293.0),
+    (80.0, 282.0),
+];
+
+/// A thousand pounds-force a square inch, pascals: 4448.221 615 N over 645.16 mm².
+const KSI: f64 = 4_448.221_615_260_5 / 645.16e-6;
+
+/// Least strength of music wire at the diameter of the wire: the printed table, straight between its rows in the
+/// logarithms of both.
 ///
-/// Range 0.10 to 6.5 mm; outside it the diameter is clamped. Runs 1 to 2 % above the minima of
-/// [`crate::source::ASTM_A228`] below 1.3 mm. Source: [`crate::source::SHIGLEY`].
+/// Range 0.10 to 6.5 mm; outside it the diameter is clamped. Past 2.03 mm the slope of the last two rows goes on, 2 % high
+/// at 6.35 mm. Source: [`crate::source::ASTM_A228`].
 #[must_use]
 pub fn music_wire(diameter: Metre) -> Pascal {
-    let d = diameter.mm().clamp(0.10, 6.5);
-    Pascal::new(2211.0e6 * libm::pow(d, -0.145))
+    let mil = diameter.mm().clamp(0.10, 6.5) / 0.0254;
+    let above = LEAST_STRENGTH.iter().position(|row| row.0 > mil);
+    let i = above.unwrap_or(LEAST_STRENGTH.len()).clamp(1, LEAST_STRENGTH.len() - 1);
+    let (thin, thick) = (LEAST_STRENGTH[i - 1], LEAST_STRENGTH[i]);
+    let slope = libm::log(thick.1 / thin.1) / libm::log(thick.0 / thin.0);
+    Pascal::new(KSI * thin.1 * libm::pow(mil / thin.0, slope))
 }
 
 /// Factor on the strength of gut for its twist: cos α / cos α₀, 1 at the twist of the table.

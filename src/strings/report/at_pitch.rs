@@ -1,8 +1,9 @@
 //! A string brought to its pitch, in one draw: what most properties are made of.
 
+use super::over_time::Pull;
 use crate::constant;
 use crate::constant::{Constant, General, Which};
-use crate::construction::{Build, Construction, Core};
+use crate::construction::{Build, Construction};
 use crate::draw::Draw;
 use crate::material::{Class, FAST_SLOPE_STRESS};
 use crate::physics::{climate, mass, partials, stiffness, strand, strength, tension, torsion};
@@ -167,16 +168,6 @@ pub(super) fn winding_state(
     all
 }
 
-pub(super) fn seating(core: &Core, wound: bool) -> &'static General {
-    match (core.material.class, core.build) {
-        (Class::Gut, _) => &constant::SEATING[4],
-        (_, Build::Strand { .. }) => &constant::SEATING[2],
-        (Class::Steel, _) if wound => &constant::SEATING[1],
-        (Class::Steel, _) => &constant::SEATING[0],
-        (Class::Polymer, _) => &constant::SEATING[3],
-    }
-}
-
 /// A string at its pitch, in one draw: what most properties are made of.
 pub(super) struct AtPitch {
     pub(super) core: CoreState,
@@ -196,6 +187,18 @@ pub(super) struct AtPitch {
     pub(super) lossy: NewtonSquareMetre,
     pub(super) impedance: KilogramPerSecond,
     pub(super) resistance: KilogramPerSecond,
+}
+
+impl AtPitch {
+    /// What its tension makes of it, as far as time and the room care.
+    pub(super) fn pull(&self) -> Pull {
+        Pull {
+            stiff: self.axial.get() / self.tension.get(),
+            breaking_share: self.stress.get() / self.core.strength.get(),
+            stress: self.stress.get(),
+            core_share: self.core.mass.get() / self.unstretched.get(),
+        }
+    }
 }
 
 pub(super) fn at_pitch(construction: &Construction, setting: &Setting, draw: &Draw) -> AtPitch {

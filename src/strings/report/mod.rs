@@ -10,6 +10,7 @@ mod doubt;
 mod lean;
 mod moved;
 mod nights;
+mod over_time;
 mod partials;
 mod stretched;
 mod values;
@@ -22,6 +23,7 @@ pub use lean::{
     Bending, Lean, LeanCore, LeanKind, Pulled, Sounding, Twisting, Wound, sweep, swept,
 };
 pub use nights::{Night, chance_settled, nights};
+pub use over_time::{Drifts, Moved, Pull, Settling};
 pub use partials::{Partial, partials};
 pub use stretched::{Stretched, stretched};
 pub use values::{values, values_like};
@@ -108,20 +110,30 @@ properties! {
     LossPerDecade = "loss_cent_decade", Guessed, FRENCH_SAVART;
     /// Days until a night costs no more than five cents.
     SettlingDays = "settling_d", Guessed, FRENCH_SAVART;
-    /// Drift from the string's warmth over the room's swing.
-    DriftTemperature = "drift_temperature_cent", Computed, LYNCH_AIRD_2018;
-    /// Drift from the string's moisture over the room's swing.
-    DriftMoisture = "drift_moisture_cent", Judged, HERITAGE_2013;
-    /// Drift from the body's movement over the room's swing.
-    DriftBody = "drift_body_cent", Judged, ANDERSON_2024;
+    /// How far an evening's warmth moves it.
+    EveningWarmth = "evening_warmth_cent", Computed, LYNCH_AIRD_2018;
+    /// How far an evening's damp moves it, by the water in its core and by the body.
+    EveningDamp = "evening_damp_cent", Judged, CRANK_1975;
+    /// How far an evening moves it.
+    Evening = "evening_cent", Judged, LYNCH_AIRD_2018;
+    /// How far a week's warmth moves it, untuned.
+    WeekWarmth = "week_warmth_cent", Computed, LYNCH_AIRD_2018;
+    /// How far a week's damp moves it, untuned.
+    WeekDamp = "week_damp_cent", Judged, CRANK_1975;
+    /// How far a week moves it, untuned.
+    Week = "week_cent", Judged, LYNCH_AIRD_2018;
+    /// How far the warmth of the seasons moves it, untuned.
+    SeasonWarmth = "season_warmth_cent", Computed, LYNCH_AIRD_2018;
+    /// How far the water in its core moves it over the seasons, untuned.
+    SeasonMoisture = "season_moisture_cent", Judged, HERITAGE_2013;
+    /// How far the damp of the body moves it over the seasons, untuned.
+    SeasonBody = "season_body_cent", Judged, WOOD_HANDBOOK;
+    /// How far the damp of the seasons moves it, untuned: by its water and by the body.
+    SeasonDamp = "season_damp_cent", Judged, CRANK_1975;
+    /// How far the seasons move it, untuned.
+    Season = "season_cent", Judged, LYNCH_AIRD_2018;
     /// What gut loses for good when it gets damper than ever before.
-    DriftRatchet = "drift_ratchet_cent", Judged, LYNCH_AIRD_TWIST;
-    /// What pegs, knots and bridge give.
-    DriftSeats = "drift_seats_cent", Judged, PRACTICE;
-    /// Passing drift of the first hours in another room; no part of the sum.
-    DriftTransient = "drift_transient_cent", Judged, PRACTICE;
-    /// All lasting parts together.
-    Drift = "drift_cent", Judged, LYNCH_AIRD_2018;
+    Ratchet = "ratchet_cent", Judged, LYNCH_AIRD_TWIST;
     /// Force on the bridge.
     Downforce = "downforce_n", Computed, STATICS;
     /// Lowest clean bow acceleration for each newton of bow force.
@@ -185,10 +197,35 @@ impl Property {
         }
     }
 
-    /// Whether it is a level in decibels, which may fall below zero.
+    /// Whether it is a level in decibels.
     #[must_use]
     pub const fn is_level(self) -> bool {
         matches!(self, Self::BowWindow | Self::BowRoom)
+    }
+
+    /// Whether it is a change of pitch, up or down, that a swing of the room makes.
+    #[must_use]
+    pub const fn is_drift(self) -> bool {
+        matches!(
+            self,
+            Self::EveningWarmth
+                | Self::EveningDamp
+                | Self::Evening
+                | Self::WeekWarmth
+                | Self::WeekDamp
+                | Self::Week
+                | Self::SeasonWarmth
+                | Self::SeasonMoisture
+                | Self::SeasonBody
+                | Self::SeasonDamp
+                | Self::Season
+        )
+    }
+
+    /// Whether it may fall below zero.
+    #[must_use]
+    pub const fn is_signed(self) -> bool {
+        self.is_level() || self.is_drift()
     }
 }
 
@@ -223,10 +260,13 @@ pub struct Estimate {
 }
 
 impl Estimate {
-    /// Whether the range spans more than a factor of three: then it is unknown, and carries no reason.
+    /// How far from zero it lies, whichever way.
     #[must_use]
-    pub fn is_unknown(&self) -> bool {
-        self.low <= 0.0 && self.high > 0.0 || self.high > 3.0 * self.low
+    pub fn size(&self) -> Self {
+        let (one, other) = (self.low.abs(), self.high.abs());
+        let spans_zero = self.low <= 0.0 && self.high >= 0.0;
+        let low = if spans_zero { 0.0 } else { one.min(other) };
+        Self { value: self.value.abs(), low, high: one.max(other) }
     }
 }
 
@@ -235,14 +275,6 @@ impl Estimate {
 pub struct Report(Vec<Estimate>);
 
 impl Report {
-    /// Whether a property is unknown: its range spans more than a factor of three, or for decibels as much.
-    #[must_use]
-    pub fn is_unknown(&self, property: Property) -> bool {
-        let e = self.get(property);
-        // Three times, in decibels.
-        if property.is_level() { e.high - e.low > 9.542_425_094_393_248 } else { e.is_unknown() }
-    }
-
     /// The estimate of one property.
     #[must_use]
     pub fn get(&self, property: Property) -> Estimate {
@@ -315,8 +347,7 @@ impl Moves {
         }
         let estimate = |i: usize| {
             let value = self.central.0[i];
-            // Only a level can be negative, so no other range may be.
-            let floor = if Property::ALL[i].is_level() { f64::NEG_INFINITY } else { 0.0 };
+            let floor = if Property::ALL[i].is_signed() { f64::NEG_INFINITY } else { 0.0 };
             Estimate { value, low: (value - down[i].sqrt()).max(floor), high: value + up[i].sqrt() }
         };
         Report((0..COUNT).map(estimate).collect())

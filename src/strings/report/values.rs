@@ -1,20 +1,20 @@
 //! Every property of a string in one draw.
 
-use super::at_pitch::{AtPitch, at_pitch, core_torsion, seating};
+use super::at_pitch::{AtPitch, at_pitch, core_torsion};
+use super::over_time::OverTime;
 use super::partials::partial;
 use super::{COUNT, Property, Values};
 use crate::answer_to_bow::{self, BowResponse, BridgeLoad};
 use crate::body::Body;
 use crate::constant::{self, SETTLED_WITHIN, Which};
-use crate::construction::{Build, Construction};
+use crate::construction::Construction;
 use crate::draw::Draw;
 use crate::material::{Class, CoreMaterial};
 use crate::physics::{
-    bowing, climate, load, partials, settling, stiffness, stopping, strength, tension, torsion,
-    tuning,
+    bowing, load, partials, settling, stiffness, stopping, strength, tension, torsion, tuning,
 };
-use crate::quantity::{Cent, Day, KilogramPerSecond, Metre, Newton, Ratio};
-use crate::setting::Setting;
+use crate::quantity::{Cent, KilogramPerSecond, Metre, Newton, Ratio};
+use crate::setting::{Setting, Swing, Untuned};
 
 /// Every property of a string in a setting, in one draw.
 #[must_use]
@@ -195,57 +195,40 @@ fn put_time(
     draw: &Draw,
     s: &AtPitch,
 ) {
-    let m = construction.core.material;
-    let loss = settling::loss_per_decade(Ratio::new(draw.core(m, Which::Creep)));
-    let seated = Day::new(draw.general(seating(&construction.core, construction.is_wound())));
-    let once = match construction.core.build {
-        Build::Strand { .. } => draw.general(&constant::CONSTRUCTIONAL),
-        Build::Solid | Build::Multifilament { .. } | Build::Twisted { .. } => 0.0,
-    };
-    let warmth = climate::from_temperature(
-        s.axial,
-        s.tension,
-        draw.core(m, Which::Expansion),
-        draw.general(&constant::BODY_EXPANSION),
-        draw.core(m, Which::Softening),
-        setting.temperature_swing,
-    );
-    let water = water_of(m, draw);
-    let by_mass = climate::from_water(water, setting.humidity, setting.humidity_swing).get();
-    let moisture = by_mass * draw.core(m, Which::Moisture);
-    let swing = setting.humidity_swing.get();
-    let movement = draw.general(&constant::BODY_MOVEMENT) * swing / constant::BODY_MOVEMENT_SWING;
-    let body = climate::from_body(s.axial, s.tension, Ratio::new(movement)).get();
-    let ratchet = if m.class == Class::Gut {
-        draw.general(&constant::RATCHET) * swing / constant::RATCHET_SWING
-    } else {
-        0.0
-    };
-    let seats = draw.general(&constant::SEAT_DRIFT);
+    let core = &construction.core;
+    let time =
+        OverTime::new(core, (s.core.fast_modulus, s.whole), construction.is_wound(), setting, draw);
+    let pull = s.pull();
+    let (creep, gives) = time.settling.a_decade(&pull);
+    let loss = Cent::new(creep + gives);
     out.put(Property::LossPerDecade, loss.get());
-    out.put(Property::SettlingDays, settling::days(loss, Cent::new(SETTLED_WITHIN), seated).get());
+    out.put(Property::SettlingDays, settling::days(loss, Cent::new(SETTLED_WITHIN)).get());
     out.put(
         Property::Constructional,
-        settling::constructional(s.axial, s.tension, Ratio::new(once)).get(),
+        settling::constructional(s.axial, s.tension, Ratio::new(time.constructional)).get(),
     );
-    out.put(Property::DriftTemperature, warmth.get());
-    out.put(Property::DriftMoisture, moisture);
-    out.put(Property::DriftBody, body);
-    out.put(Property::DriftRatchet, ratchet);
-    out.put(Property::DriftSeats, seats);
-    out.put(Property::DriftTransient, by_mass * draw.general(&constant::TRANSIENT));
-    out.put(Property::Drift, warmth.get() + moisture + body + ratchet + seats);
+    let [evening, week, season] =
+        Untuned::ALL.map(|untuned| time.drifts(untuned, s.core.filament).at(&pull));
+    for (moved, warmth, damp, all) in [
+        (evening, Property::EveningWarmth, Property::EveningDamp, Property::Evening),
+        (week, Property::WeekWarmth, Property::WeekDamp, Property::Week),
+        (season, Property::SeasonWarmth, Property::SeasonDamp, Property::Season),
+    ] {
+        out.put(warmth, moved.warmth);
+        out.put(damp, moved.damp());
+        out.put(all, moved.all());
+    }
+    out.put(Property::SeasonMoisture, season.moisture);
+    out.put(Property::SeasonBody, season.body);
+    out.put(Property::Ratchet, ratchet(core.material, setting.swing(Untuned::Season), draw));
 }
 
-/// Water in a core's material at a humidity, as a share of its dry mass, in one draw.
-pub(super) fn water_of(material: &CoreMaterial, draw: &Draw) -> impl Fn(Ratio) -> Ratio + use<> {
-    let gut = material.class == Class::Gut;
-    let point = Ratio::new(draw.core(material, Which::Water));
-    move |humidity| {
-        if gut {
-            climate::collagen_water(humidity)
-        } else {
-            climate::polymer_water(point, humidity)
+/// What gut loses for good when it gets damper than ever before, by a swing.
+pub(super) fn ratchet(material: &CoreMaterial, swing: Swing, draw: &Draw) -> f64 {
+    match material.class {
+        Class::Gut => {
+            draw.general(&constant::RATCHET) * swing.humidity.get() / constant::RATCHET_SWING
         }
+        Class::Steel | Class::Polymer => 0.0,
     }
 }

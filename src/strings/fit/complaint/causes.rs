@@ -243,6 +243,11 @@ fn heard(_: &Problem, _: &StringProblem) -> f64 {
     3.0
 }
 
+/// Cents lost for good by getting damper than ever: half of what is heard, for it happens more than once.
+fn lost(problem: &Problem, string: &StringProblem) -> f64 {
+    heard(problem, string) / 2.0
+}
+
 /// Cents of the body's movement that a tuner in the room hears: three times what is just heard.
 fn moved(_: &Problem, _: &StringProblem) -> f64 {
     10.0
@@ -358,17 +363,17 @@ pub(super) const fn causes_of(bother: Bother) -> &'static [(Cause, f64, Speaks)]
         Bother::OutOfTune => &[
             (C::PegSlips, 0.30, Answer(pegs_suffer)),
             (C::NotTuned, 0.30, Answer(nobody_tunes)),
-            (C::DrinksHumidity, 0.30, Above(Property::DriftMoisture, heard)),
+            (C::DrinksHumidity, 0.30, Above(Property::SeasonMoisture, heard)),
             (C::NotSettled, 0.20, Unsettled),
             (C::OldString, 0.20, Worn(1.0, 0.5)),
-            (C::BodyMoves, 0.10, Above(Property::DriftBody, moved)),
+            (C::BodyMoves, 0.10, Above(Property::SeasonBody, moved)),
         ],
         Bother::GoesFlat => &[
             (C::PegSlips, 0.35, Answer(pegs_suffer)),
-            (C::DrinksHumidity, 0.35, Above(Property::DriftMoisture, heard)),
+            (C::DrinksHumidity, 0.35, Above(Property::Ratchet, lost)),
             (C::NotSettled, 0.30, Unsettled),
             (C::WornGroove, 0.10, Nobody),
-            (C::BodyMoves, 0.05, Above(Property::DriftBody, moved)),
+            (C::BodyMoves, 0.05, Above(Property::SeasonBody, moved)),
         ],
         Bother::Breaks => &[
             (C::SharpEdge, 0.35, Nobody),

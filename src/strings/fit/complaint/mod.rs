@@ -193,12 +193,14 @@ fn ask_one(
     let string = &problem.strings[i];
     let compared = |property: Property, limit: f64, above: bool| {
         let estimate = now.report.get(property);
+        // A change of pitch is heard whichever way it goes.
+        let size = if property.is_drift() { estimate.size() } else { estimate };
         let (over, under) = if above {
-            (estimate.low > limit, estimate.high < limit)
+            (size.low > limit, size.high < limit)
         } else {
-            (estimate.high < limit, estimate.low > limit)
+            (size.high < limit, size.low > limit)
         };
-        let by = if above { estimate.value / limit } else { limit / estimate.value.max(1e-12) };
+        let by = if above { size.value / limit } else { limit / size.value.max(1e-12) };
         (
             told(over, under),
             by,

@@ -115,7 +115,7 @@ fn beside(fitting: &Fitting, i: usize) -> Vec<Made> {
         let at = gauges.iter().position(|d| d.get() > own - 1e-9).unwrap_or_default();
         for diameter in &gauges[at.saturating_sub(CORES)..gauges.len().min(at + CORES + 1)] {
             let core = Core { diameter: *diameter, ..c.construction.core };
-            let lean = LeanCore::new(&Construction::of(core, &[]), &string.setting);
+            let met = LeanCore::new(&core, !windings.is_empty(), &string.setting);
             for ribbon in ribbons.clone() {
                 let mut windings = windings.clone();
                 if let Some(outer) = windings.last_mut() {
@@ -130,8 +130,8 @@ fn beside(fitting: &Fitting, i: usize) -> Vec<Made> {
                 if !is_rolled {
                     continue;
                 }
-                let lean = lean.wound(&windings);
-                if admission::of_made(string, &c.bands, &construction, &lean).is_none() {
+                let lean = met.wound(&windings);
+                if admission::of_made(string, &c.bands, &construction, (&met, &lean)).is_none() {
                     let (family, grade, bands) = (c.family, c.grade, c.bands);
                     made.push(Made { construction, family, grade, bands, lean });
                 }

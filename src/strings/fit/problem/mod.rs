@@ -9,7 +9,7 @@ use crate::instrument::{self, Kind, Size, Temperament, Tuning};
 use crate::pitch::Note;
 use crate::precedent::{self, Conditions, Position, SetUp};
 use crate::quantity::{Celsius, Day, Degree, Hertz, KilogramPerSecond, Metre, Ratio};
-use crate::setting::Setting;
+use crate::setting::{Setting, Swing, Untuned};
 
 use super::answers::{
     Aim, AlsoTuned, Answers, Bother, Budget, Level, Now, Pegs, Room, Today, Tuners, WhoTunes,
@@ -78,6 +78,8 @@ pub struct StringProblem {
     pub flaws: Vec<Flaw>,
     /// Whether it stays, is to be found, or only stands between others.
     pub standing: StringStatus,
+    /// The day by which it must have settled, where the person insists.
+    pub settled_by: Option<Day>,
 }
 
 /// What becomes of the string at a position.
@@ -146,8 +148,6 @@ pub struct Problem {
     pub acid_sweat: bool,
     /// Days until it matters.
     pub concert_days: Option<f64>,
-    /// The day by which the set must have settled, where the person insists.
-    pub settled_by: Option<Day>,
     /// The highest pitch at which the set is used, over its main one: at least 1.
     pub highest: f64,
     /// Where it lives.
@@ -170,15 +170,26 @@ pub struct Problem {
     pub for_a_child: bool,
 }
 
-/// Humidity of the room, and the swings of temperature (K) and humidity that go with each answer.
+/// Humidity of the room, and how far temperature (K) and humidity swing in an evening, in a week and over the seasons.
+///
+/// An evening is what playing brings: from a quiet room to lamps, hands and the breath of others. Judgements.
 #[must_use]
-pub const fn room_of(room: Room) -> (f64, f64, f64) {
+pub const fn room_of(room: Room) -> (f64, [(f64, f64); Untuned::COUNT]) {
     match room {
-        Room::Steady => (0.50, 3.0, 0.10),
-        Room::Seasonal => (0.50, 6.0, 0.25),
-        Room::Damp => (0.65, 5.0, 0.20),
-        Room::Dry => (0.35, 5.0, 0.15),
-        Room::Travelling => (0.50, 10.0, 0.30),
+        Room::Steady => (0.50, [(3.0, 0.05), (3.0, 0.07), (3.0, 0.10)]),
+        Room::Seasonal => (0.50, [(4.0, 0.08), (5.0, 0.12), (6.0, 0.25)]),
+        Room::Damp => (0.65, [(4.0, 0.08), (5.0, 0.12), (5.0, 0.20)]),
+        Room::Dry => (0.35, [(4.0, 0.06), (5.0, 0.10), (5.0, 0.15)]),
+        Room::Travelling => (0.50, [(8.0, 0.15), (10.0, 0.25), (10.0, 0.30)]),
+    }
+}
+
+/// How long a string goes untuned: who tunes at every playing lives with the evening.
+#[must_use]
+pub const fn untuned(who_tunes: Option<WhoTunes>) -> Untuned {
+    match who_tunes {
+        Some(WhoTunes::Nobody) => Untuned::Week,
+        Some(WhoTunes::Player | WhoTunes::Adult) | None => Untuned::Evening,
     }
 }
 
@@ -232,6 +243,7 @@ struct Common {
     a4: Hertz,
     temperament: Temperament,
     room: Room,
+    untuned: Untuned,
     pegs: Pegs,
     tuners: Tuners,
     length: Metre,
@@ -265,6 +277,7 @@ impl Common {
             a4,
             temperament: answers.temperament.unwrap_or(defaults::TEMPERAMENT),
             room,
+            untuned: untuned(answers.who_tunes),
             pegs,
             tuners,
             length,
@@ -277,7 +290,7 @@ impl Common {
     fn setting(&self, pitch: Hertz, is_extended: bool) -> Setting {
         let Self { kind, length, .. } = *self;
         let extra = if is_extended { instrument::EXTENSION * length.get() } else { 0.0 };
-        let (humidity, temperature_swing, humidity_swing) = room_of(self.room);
+        let (humidity, swings) = room_of(self.room);
         Setting {
             sounding_length: length,
             sounding_length_doubt: self.length_doubt,
@@ -293,9 +306,12 @@ impl Common {
             peak_resistance: KilogramPerSecond::new(kind.resistance.1),
             body: body::skeleton(kind.key),
             temperature: Celsius::new(20.0),
-            temperature_swing,
             humidity: Ratio::new(humidity),
-            humidity_swing: Ratio::new(humidity_swing),
+            swings: swings.map(|(temperature, humidity)| Swing {
+                temperature,
+                humidity: Ratio::new(humidity),
+            }),
+            untuned: self.untuned,
         }
     }
 
@@ -333,6 +349,7 @@ impl Common {
             bothers: own.bothers,
             flaws: Vec::new(),
             standing: if own.keep { StringStatus::Kept } else { StringStatus::Open },
+            settled_by: answers.concert_days.filter(|_| answers.must_settle).map(Day::new),
         })
     }
 }
@@ -380,7 +397,6 @@ pub fn pose(answers: &Answers) -> Problem {
         magnetic: answers.magnetic_pickup,
         acid_sweat: answers.acid_sweat,
         concert_days: answers.concert_days,
-        settled_by: answers.concert_days.filter(|_| answers.must_settle).map(Day::new),
         highest,
         room,
         who_tunes: answers.who_tunes,

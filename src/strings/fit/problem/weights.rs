@@ -17,7 +17,7 @@ pub struct WeightStep {
 
 /// Weights before any answer: a judgement, open to change.
 pub const BASE_WEIGHTS: [f64; desirability::COUNT] =
-    [1.5, 1.2, 0.7, 0.3, 0.6, 0.5, 0.3, 0.5, 0.7, 0.2, 0.5, 0.3, 0.5, 2.0, 0.5];
+    [1.5, 1.2, 1.0, 0.3, 0.3, 0.5, 0.3, 0.5, 0.7, 0.2, 0.5, 0.3, 0.5, 2.0, 0.5];
 
 /// The wishes with what bothers added, of the set and of one string: each complaint moves the wish that answers it
 /// by one step.
@@ -80,12 +80,12 @@ pub(super) fn weigh(
 fn by_wishes(wishes: &Wishes, step: &mut impl FnMut(A, f64, &'static str)) {
     if wishes.colour > 0.0 {
         step(A::Elasticity, 1.0 + wishes.colour, "wishes.colour");
-        for a in [A::Settling, A::Drift, A::FittersJudgement] {
+        for a in [A::Settling, A::Warmth, A::Damp] {
             step(a, 1.0 / (1.0 + wishes.colour / 2.0), "wishes.colour");
         }
     } else if wishes.colour < 0.0 {
         step(A::Elasticity, 1.0 / (1.0 - wishes.colour), "wishes.colour");
-        for a in [A::Settling, A::Drift, A::FittersJudgement] {
+        for a in [A::Settling, A::Warmth, A::Damp] {
             step(a, 1.0 - wishes.colour, "wishes.colour");
         }
     }
@@ -115,7 +115,6 @@ fn by_circumstances(
     step: &mut impl FnMut(A, f64, &'static str),
 ) {
     if set_up == SetUp::Historical {
-        step(A::FittersJudgement, 0.5, "set_up");
         step(A::Settling, 0.7, "set_up");
     }
     match answers.level {
@@ -137,11 +136,9 @@ fn by_circumstances(
     }
     if answers.who_tunes == Some(WhoTunes::Nobody) {
         step(A::Settling, 2.0, "who_tunes");
-        step(A::FittersJudgement, 1.5, "who_tunes");
     }
     if matches!(room, Room::Travelling | Room::Damp) {
-        step(A::Drift, 1.5, "room");
-        step(A::FittersJudgement, 1.5, "room");
+        step(A::Damp, 1.5, "room");
     }
     if answers.concert_days.is_some_and(|days| days < 14.0) {
         step(A::Settling, 2.0, "concert_days");

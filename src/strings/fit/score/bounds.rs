@@ -4,18 +4,19 @@ use core::f64::consts::PI;
 
 use crate::answer_to_bow::BowResponse;
 use crate::fit::desirability::Attribute;
+use crate::report::Four;
 
 use super::{
-    BY_BOW, BY_DRAW, Drawn, HALVES, JudgedCore, OUTSIDE, Row, all, mean, mean_ln, worth_of,
+    BY_BOW, BY_DRAW, Drawn, HALVES, JudgedCore, OUTSIDE, Row, STILL, all, mean, mean_ln, worth_of,
     worth_of_room,
 };
 
 impl JudgedCore<'_> {
     /// The most that [`Self::pull`] can be for any tension between those of two rows.
     ///
-    /// Every part is monotone between them but four, which are bounded by themselves: feel and power are 1 where the
-    /// target lies between, the warmth's drift is nothing where it changes sign, and the penalty is nothing where the
-    /// band lies between.
+    /// Every part is monotone between them but six, which are bounded by themselves: feel and power are 1 where the
+    /// target lies between, settling and what warmth and damp move are sums of parts that rise and fall, and the penalty is
+    /// nothing where the band lies between.
     #[must_use]
     pub fn most(&self, slack: &Row, taut: &Row) -> f64 {
         let judge = self.judge;
@@ -27,16 +28,14 @@ impl JudgedCore<'_> {
             * peak(ends.tension_target, slack.feel, taut.feel)
             + judge.weight(Attribute::Power) * peak(ends.power_target, slack.power, taut.power);
         for (a, attribute) in BY_DRAW.iter().enumerate() {
-            let most = core::array::from_fn(|h| {
-                if *attribute != Attribute::Drift {
-                    return slack.by_draw[a][h].max(taut.by_draw[a][h]);
+            let most = core::array::from_fn(|h| match attribute {
+                // What creep takes is least where the string is slack, what its ends give where it is taut.
+                Attribute::Settling => {
+                    worth_of(&judge.settling, (slack.decade[0][h] + taut.decade[1][h]).ln())
                 }
-                // At least what is not the warmth's, and the whole where the warmth keeps its sign.
-                let (cold, hot) = (slack.warmth[h], taut.warmth[h]);
-                let other = (slack.drift[h] - cold.abs()).min(taut.drift[h] - hot.abs());
-                let least_warmth =
-                    cold.min(hot).max(all(0.0)) + (all(0.0) - cold.max(hot)).max(all(0.0));
-                worth_of(&judge.drift, (other + least_warmth).max(all(1e-3)).ln())
+                Attribute::Warmth => self.still(h, &slack.warmth, &taut.warmth, all(0.0)),
+                Attribute::Damp => self.still(h, &slack.damp, &taut.damp, self.ratchet[h]),
+                _ => slack.by_draw[a][h].max(taut.by_draw[a][h]),
             });
             sum += judge.weight(*attribute) * mean_ln(&most);
         }
@@ -48,6 +47,18 @@ impl JudgedCore<'_> {
             least(0) + least(1)
         });
         sum - OUTSIDE * mean(&outside)
+    }
+
+    /// The most that a sum of cents can be worth between two tensions, its parts monotone between them and `for_good` added
+    /// to its size.
+    fn still(&self, h: usize, slack: &[Drawn], taut: &[Drawn], for_good: Four) -> Four {
+        let (mut low, mut high) = (all(0.0), all(0.0));
+        for (a, b) in slack.iter().zip(taut) {
+            low += a[h].min(b[h]);
+            high += a[h].max(b[h]);
+        }
+        let least = low.max(all(0.0)) + (all(0.0) - high).max(all(0.0));
+        worth_of(&self.judge.drift, (least + for_good).max(all(STILL)).ln())
     }
 
     /// The most that [`Self::bowed`] can be for tensions between two, at a gauge of at least `gauge`, under windings

@@ -8,8 +8,8 @@ use crate::precedent::Grade;
 use crate::report::{Four, LANES, Wound};
 
 use super::{
-    Arrangement, BY_BOW, BY_DRAW, Drawn, HALVES, JudgedCore, Log, Logs, OUTSIDE, Row, all, drawn,
-    floored, ln, mean, mean_ln, worth_of, worth_of_room,
+    Arrangement, BY_BOW, BY_DRAW, Drawn, HALVES, JudgedCore, Log, Logs, OUTSIDE, Row, STILL, all,
+    drawn, floored, ln, mean, mean_ln, worth_of, worth_of_room,
 };
 
 /// By how much values lie outside a band, all in ln: below it negative.
@@ -26,12 +26,6 @@ impl Row {
 }
 
 impl JudgedCore<'_> {
-    /// Weighted worth of what follows from the core alone: settling, and what fitters say of it.
-    #[must_use]
-    pub fn fixed(&self) -> f64 {
-        self.arrangement.fixed
-    }
-
     /// What that tension makes of it in every draw.
     #[must_use]
     pub fn row(&self, tension: f64) -> Row {
@@ -56,26 +50,38 @@ impl JudgedCore<'_> {
             // What does not count here is as good as can be.
             by_draw: [[all(1.0); HALVES]; BY_DRAW.len()],
             outside: [none; 2],
-            warmth: none,
-            drift: none,
+            decade: [none; 2],
+            warmth: [none; 2],
+            damp: [none; 3],
         };
+        let decades = self.draws.map(|core| core.settling.a_decade(&core.pull(tension)));
+        row.decade = [drawn(|k| decades[k].0), drawn(|k| decades[k].1)];
         let ln_tension = all(libm::log(tension));
         for h in 0..HALVES {
             let stiff = self.axial[h] / all(tension);
-            let warmth = self.warmth.0[h] * stiff + self.warmth.1[h];
-            let body = self.body_drift[h] * (stiff - all(1.0)).abs();
-            let drift = warmth.abs() + self.fixed_drift[h] + body;
+            let share = all(self.share / tension) * stiff / (stiff + all(1.0));
+            let warmth = [self.warmth.0[h] * stiff, self.warmth.1[h]];
+            let damp = [self.damp.0[h] * stiff, self.damp.1[h] * share, self.damp.2[h]];
             let stretch = ln_tension - self.ln_axial[h];
             let breaking = ln_tension - self.ln_breaking[h];
-            row.warmth[h] = warmth;
-            row.drift[h] = drift;
+            for (part, value) in row.warmth.iter_mut().zip(warmth) {
+                part[h] = value;
+            }
+            for (part, value) in row.damp.iter_mut().zip(damp) {
+                part[h] = value;
+            }
+            let decade = row.decade[0][h] + row.decade[1][h];
+            let warmth = (warmth[0] + warmth[1]).abs();
+            let damp = (damp[0] + damp[1] + damp[2]).abs() + self.ratchet[h];
             row.by_draw[0][h] = worth_of(&judge.elasticity, stretch);
-            row.by_draw[1][h] = worth_of(&judge.drift, drift.ln());
-            row.by_draw[2][h] = worth_of(&judge.breaking, breaking);
+            row.by_draw[1][h] = worth_of(&judge.settling, decade.ln());
+            row.by_draw[2][h] = worth_of(&judge.drift, warmth.max(all(STILL)).ln());
+            row.by_draw[3][h] = worth_of(&judge.drift, damp.max(all(STILL)).ln());
+            row.by_draw[4][h] = worth_of(&judge.breaking, breaking);
             if !judge.string.fine_tuner {
                 // Cents a degree of peg go with 1 + EA/T.
                 let of_one = all(self.central.peg_of_stiffness());
-                row.by_draw[3][h] = worth_of(&judge.tuning, (of_one * (stiff + all(1.0))).ln());
+                row.by_draw[5][h] = worth_of(&judge.tuning, (of_one * (stiff + all(1.0))).ln());
             }
             row.outside[0][h] = beyond(stretch, ln_stretch);
             row.outside[1][h] = (breaking - all(ln_breaking)).max(all(0.0));
@@ -235,9 +241,6 @@ impl JudgedCore<'_> {
         for (attribute, worth) in BY_BOW.iter().zip(bowed) {
             put(*attribute, logs(worth));
         }
-        put(Attribute::Settling, logs(self.arrangement.settling));
-        let judgement = ln(self.core.material.climate_judgement);
-        put(Attribute::FittersJudgement, Log::Same(judgement));
         let brightness = self.brightness(row.tension, row.tension, &tubes, false);
         put(Attribute::Brightness, logs(brightness));
         put(Attribute::Ring, logs(self.ring(gauge, mass, &tubes)));

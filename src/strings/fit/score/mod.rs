@@ -102,6 +102,7 @@ pub struct Judge<'a> {
     pub string: &'a StringProblem,
     weights: [f64; COUNT],
     elasticity: OneSided,
+    /// Of the cents that a decade of time costs.
     settling: OneSided,
     drift: OneSided,
     breaking: OneSided,
@@ -186,10 +187,6 @@ pub struct Arrangement {
     pub build: Build,
     central: LeanKind,
     kinds: [LeanKind; DRAWS],
-    /// Weighted worth of what follows from the core alone.
-    fixed: f64,
-    /// The worth of settling.
-    settling: Drawn,
     /// ln of the stretch band and of the largest breaking share.
     ln_stretch: (f64, f64),
     ln_breaking: f64,
@@ -210,8 +207,10 @@ pub struct JudgedCore<'a> {
     ln_axial: Drawn,
     ln_breaking: Drawn,
     warmth: (Drawn, Drawn),
-    fixed_drift: Drawn,
-    body_drift: Drawn,
+    damp: (Drawn, Drawn, Drawn),
+    ratchet: Drawn,
+    /// The core's share of the mass is this over T (1 + T/EA).
+    share: f64,
     lossy: Drawn,
     fast_modulus: Drawn,
     beyond: Drawn,
@@ -226,10 +225,19 @@ pub struct JudgedCore<'a> {
 }
 
 /// Attributes that tension decides, draw by draw.
-const BY_DRAW: [Attribute; 4] =
-    [Attribute::Elasticity, Attribute::Drift, Attribute::Durability, Attribute::Tuning];
+const BY_DRAW: [Attribute; 6] = [
+    Attribute::Elasticity,
+    Attribute::Settling,
+    Attribute::Warmth,
+    Attribute::Damp,
+    Attribute::Durability,
+    Attribute::Tuning,
+];
 /// Attributes that the bow decides, draw by draw: by tension, stiffness and twist.
 const BY_BOW: [Attribute; 2] = [Attribute::Response, Attribute::BowRoom];
+
+/// Cents that nobody hears: less than these a string is not said to move.
+const STILL: f64 = 1e-3;
 
 /// What one tension makes of a core: logarithms of the desirabilities that are the same in every draw, and those that
 /// are not as they are.
@@ -241,9 +249,12 @@ pub struct Row {
     by_draw: [Drawn; BY_DRAW.len()],
     /// By how much it lies outside its bands, ln: in stretch (below it negative), in breaking share.
     outside: [Drawn; 2],
-    /// The part of the drift that changes sign somewhere, and the drift.
-    warmth: Drawn,
-    drift: Drawn,
+    /// Cents of a decade: what rises with tension, and what falls with it.
+    decade: [Drawn; 2],
+    /// Cents by which warmth moves it: their part that goes with EA/T, and the rest.
+    warmth: [Drawn; 2],
+    /// Cents by which damp moves it: their parts that go with EA/T and with the core's share, and the rest.
+    damp: [Drawn; 3],
 }
 
 impl<'a> Judge<'a> {
@@ -275,7 +286,7 @@ impl<'a> Judge<'a> {
             string,
             weights: problem.weights.map(|w| w / total),
             elasticity: OneSided::new(d::STRETCH_ENDS.0, d::STRETCH_ENDS.1),
-            settling: falling(d::SETTLING_ENDS),
+            settling: falling(d::decade_ends()),
             drift: falling(d::DRIFT_ENDS),
             breaking: falling(d::BREAKING_ENDS),
             tuning: falling(d::TUNING_ENDS),
@@ -316,24 +327,17 @@ impl<'a> Judge<'a> {
         material: &'static CoreMaterial,
         build: Build,
     ) -> Arrangement {
-        let setting = &self.string.setting;
+        let (setting, wound) = (&self.string.setting, !family.is_plain());
         let kinds: [LeanKind; DRAWS] = core::array::from_fn(|k| {
-            LeanKind::new(material, build, setting, &Draw::weighed(self.first + k as u64))
+            LeanKind::new(material, build, wound, setting, &Draw::weighed(self.first + k as u64))
         });
-        let wound = !family.is_plain();
-        let settling =
-            drawn(|k| self.settling.of_log(libm::log(kinds[k].settling(wound)))).map(floored);
-        let fixed = self.weight(Attribute::Settling) * mean_ln(&settling)
-            + self.weight(Attribute::FittersJudgement) * ln(material.climate_judgement);
         Arrangement {
             family,
             bands,
             material,
             build,
-            central: LeanKind::new(material, build, setting, &Draw::CENTRAL),
+            central: LeanKind::new(material, build, wound, setting, &Draw::CENTRAL),
             kinds,
-            fixed,
-            settling,
             ln_stretch: (libm::log(bands.stretch.0), libm::log(bands.stretch.1)),
             ln_breaking: libm::log(bands.breaking_share),
         }
@@ -348,7 +352,7 @@ impl<'a> Judge<'a> {
         let central = central.drawn_to(diameter, wire);
         let axial = drawn(|k| draws[k].axial.get());
         let bending = draws.map(|core| core.bending());
-        let drift = draws.map(|core| core.drift_parts());
+        let damp = draws.map(|core| core.drifts.damp());
         let twisting = draws.map(|core| core.twisting());
         let wound = !arrangement.family.is_plain();
         JudgedCore {
@@ -358,9 +362,10 @@ impl<'a> Judge<'a> {
             central,
             ln_axial: axial.map(Four::ln),
             ln_breaking: drawn(|k| draws[k].breaking_force()).map(Four::ln),
-            warmth: (drawn(|k| drift[k].0.0), drawn(|k| drift[k].0.1)),
-            fixed_drift: drawn(|k| drift[k].1),
-            body_drift: drawn(|k| drift[k].2),
+            warmth: (drawn(|k| draws[k].drifts.warmth.0), drawn(|k| draws[k].drifts.warmth.1)),
+            damp: (drawn(|k| damp[k].0), drawn(|k| damp[k].1), drawn(|k| damp[k].2)),
+            ratchet: drawn(|k| draws[k].ratchet),
+            share: central.share_of_tension(),
             lossy: drawn(|k| bending[k].lossy),
             fast_modulus: drawn(|k| bending[k].fast_modulus),
             beyond: drawn(|k| bending[k].beyond),
@@ -416,23 +421,4 @@ impl<'a> Judge<'a> {
 pub fn score(desirabilities: &Desirabilities, weights: &[f64; COUNT], penalty: f64) -> f64 {
     let sum: f64 = desirabilities.iter().zip(weights).map(|(d, w)| w * libm::log(*d)).sum();
     sum / total_weight() - penalty
-}
-
-/// How steady a string is, 0 to 1: the weighted geometric mean of settling, drift and the fitters' judgement.
-#[must_use]
-pub fn steadiness(weights: &[f64; COUNT], settling: f64, drift: f64, judgement: f64) -> f64 {
-    let falling =
-        |ends: (f64, f64), value: f64| OneSided::new(ends.1, ends.0).of_log(libm::log(value));
-    let parts = [
-        (Attribute::Settling, falling(d::SETTLING_ENDS, settling)),
-        (Attribute::Drift, falling(d::DRIFT_ENDS, drift)),
-        (Attribute::FittersJudgement, judgement),
-    ];
-    let (mut sum, mut total) = (0.0, 0.0);
-    for (attribute, worth) in parts {
-        let weight = weights[attribute as usize];
-        sum += weight * ln(worth);
-        total += weight;
-    }
-    if total > 0.0 { libm::exp(sum / total) } else { 1.0 }
 }

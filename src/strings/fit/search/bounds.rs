@@ -50,7 +50,7 @@ pub(super) fn bounded(
             let Some(tension) = tensions(judge, &core, family.is_plain()) else { continue };
             let (slack, taut) = (core.row(tension.0), core.row(tension.1));
             let bright = core.most_bright(tension.0, tension.1, &[]);
-            let top = core.fixed() + core.most(&slack, &taut) + bright + dearest;
+            let top = core.most(&slack, &taut) + bright + dearest;
             let (bowed, cells) = (OnceCell::new(), OnceCell::new());
             cores.push(Bounded {
                 arrangement: index,
@@ -122,7 +122,7 @@ impl Cells {
         for cell in 0..CELLS {
             let ends = cells.ends(cell);
             let taut = core.row(ends.1);
-            cells.pull[cell] = core.fixed() + core.most(&slack, &taut);
+            cells.pull[cell] = core.most(&slack, &taut);
             cells.bowed[cell] = core.most_bowed(ends.0, ends.1, gauge, judge.stiffest_of_all());
             slack = taut;
         }

@@ -77,8 +77,7 @@ impl Winder<'_> {
         }
         self.counts.inside += 1;
         self.counts.judged += 1;
-        let score = self.core.fixed()
-            + covering.worth
+        let score = covering.worth
             + self.core.pull(&self.core.row(tension))
             + self.core.bowed(tension, gauge, 0.0, &[])
             + self.core.bright(tension, &[])
@@ -185,7 +184,7 @@ impl Winder<'_> {
                 }
                 self.counts.judged += 1;
                 self.work.take(JUDGING_STEPS);
-                let rest = self.core.fixed() + covering.worth + bowed + bright;
+                let rest = covering.worth + bowed + bright;
                 let score = rest + self.core.pull(&self.core.row(tension));
                 if score < least {
                     continue;
@@ -283,6 +282,7 @@ impl Winder<'_> {
         };
         admission::of_bands(&self.core.arrangement.bands, &banded).is_none()
             && (mass <= 0.0 || makeable::core_share_is_makeable(lean.diameter, gauge))
+            && admission::of_settling(self.judge.string, lean, tension).is_none()
             && admission::of_answers(self.judge.string, numbers).is_none()
     }
 }

@@ -10,15 +10,17 @@ mod sweep;
 
 use core::f64::consts::PI;
 
-use super::at_pitch::{core_bending, core_state, core_torsion, seating};
+use super::at_pitch::{core_bending, core_state, core_torsion};
+use super::over_time::{Drifts, Moved, OverTime, Pull, Settling};
+use super::values::ratchet;
 use crate::constant::{self, SETTLED_WITHIN, Which};
 use crate::construction::{Build, Construction, Core, Form, Winding};
 use crate::draw::Draw;
 use crate::lanes::{Four, Lanes};
 use crate::material::{Class, CoreMaterial, FAST_SLOPE_STRESS};
-use crate::physics::{climate, settling, strength, tension};
+use crate::physics::{settling, strength, tension};
 use crate::pitch::CENTS_PER_NEPER;
-use crate::quantity::{Cent, Day, Metre, Newton, Pascal, Ratio};
+use crate::quantity::{Cent, Metre, Newton, Pascal};
 use crate::setting::Setting;
 pub use sweep::{sweep, swept};
 
@@ -57,9 +59,11 @@ pub struct LeanKind {
     bending: (f64, f64),
     /// Torsional stiffness, by the fourth power of the diameter and by the second.
     torsion: (f64, f64),
-    settling: (f64, f64),
-    drift: (f64, f64, f64),
-    movement: f64,
+    over_time: OverTime,
+    /// How far a swing moves it where its filaments are the same at every diameter.
+    drifts: Option<Drifts>,
+    /// What gut loses for good by a swing, cents.
+    ratchet: f64,
 }
 
 /// A core at a position, ready to be wound.
@@ -81,12 +85,12 @@ pub struct LeanCore {
     pub mass: f64,
     /// Torsional stiffness of the core, N m².
     torsion: f64,
-    /// Days to settle, bare and wound.
-    settling: (f64, f64),
-    /// Rates of drift that belong to the core: warmth by EA/T, warmth alone, and what does not depend on tension.
-    drift: (f64, f64, f64),
-    /// Body movement.
-    movement: f64,
+    /// What a decade of time costs.
+    pub settling: Settling,
+    /// How far a swing moves it in the time that it goes untuned.
+    pub drifts: Drifts,
+    /// What gut loses for good by a swing, cents.
+    pub ratchet: f64,
 }
 
 /// What a core has become under its windings so far.
@@ -145,8 +149,10 @@ pub struct Pulled {
     pub breaking_share: f64,
     /// Wave impedance, kg/s.
     pub impedance: f64,
-    /// Drift, cents.
-    pub drift: f64,
+    /// Cents that a decade of time costs.
+    pub decade: f64,
+    /// How far a swing moves it in the time that it goes untuned, cents.
+    pub moved: Moved,
     /// Cents a degree of peg.
     pub peg: f64,
 }
@@ -181,14 +187,24 @@ pub struct Lean {
     pub impedance: f64,
     /// Days to settle.
     pub settling: f64,
-    /// Drift, cents.
-    pub drift: f64,
+    /// How far a swing moves it in the time that it goes untuned, cents.
+    pub moved: Moved,
+    /// What gut loses for good by that swing, cents.
+    pub ratchet: f64,
     /// Where brilliance ends, hertz.
     pub brilliance: f64,
     /// Seconds in which the first partial falls by 60 dB on the instrument.
     pub ring: f64,
     /// Cents a degree of peg.
     pub peg: f64,
+}
+
+impl Lean {
+    /// How far damp moves it, whichever way, with what gut loses for good; cents.
+    #[must_use]
+    pub fn damp(&self) -> f64 {
+        self.moved.damp().abs() + self.ratchet
+    }
 }
 
 /// Diameter at which an arrangement is met once; mass, area and bending follow from it by powers.
@@ -200,6 +216,7 @@ impl LeanKind {
     pub fn new(
         material: &'static CoreMaterial,
         build: Build,
+        is_wound: bool,
         setting: &Setting,
         draw: &Draw,
     ) -> Self {
@@ -220,28 +237,15 @@ impl LeanKind {
             ((twice - 4.0 * once) / 12.0 / (square * square), (16.0 * once - twice) / 12.0 / square)
         };
         let general = |constant| draw.general(constant);
-        let loss_per_decade = settling::loss_per_decade(Ratio::new(draw.core(m, Which::Creep)));
         let of_diameter = Core { material, build, diameter: Metre::new(MET_AT) };
-        let settled = |wound| {
-            let seated = general(seating(&of_diameter, wound));
-            settling::days(loss_per_decade, Cent::new(SETTLED_WITHIN), Day::new(seated)).get()
-        };
-        let point = Ratio::new(draw.core(m, Which::Water));
-        let water = |h: Ratio| {
-            if m.class == Class::Gut {
-                climate::collagen_water(h)
-            } else {
-                climate::polymer_water(point, h)
-            }
-        };
-        let moisture = climate::from_water(water, setting.humidity, setting.humidity_swing).get()
-            * draw.core(m, Which::Moisture);
-        let swing = setting.humidity_swing.get();
-        let ratchet = if m.class == Class::Gut {
-            general(&constant::RATCHET) * swing / constant::RATCHET_SWING
-        } else {
-            0.0
-        };
+        let over_time = OverTime::new(
+            &of_diameter,
+            (core.fast_modulus, setting.whole_length()),
+            is_wound,
+            setting,
+            draw,
+        );
+        let of_filament = matches!(build, Build::Multifilament { .. }) || m.class == Class::Steel;
         let steel = m.class == Class::Steel;
         let wire = core.filament.get() / MET_AT;
         Self {
@@ -267,20 +271,10 @@ impl LeanKind {
             loss: draw.core(m, Which::Loss),
             bending: by_powers(bent_once, bent_twice),
             torsion: by_powers(twisted_once, twisted_twice),
-            settling: (settled(false), settled(true)),
-            drift: (
-                draw.core(m, Which::Expansion) - general(&constant::BODY_EXPANSION),
-                draw.core(m, Which::Softening),
-                moisture + ratchet + general(&constant::SEAT_DRIFT),
-            ),
-            movement: general(&constant::BODY_MOVEMENT) * swing / constant::BODY_MOVEMENT_SWING,
+            drifts: of_filament.then(|| over_time.drifts(setting.untuned, core.filament)),
+            ratchet: ratchet(m, setting.swing(setting.untuned), draw),
+            over_time,
         }
-    }
-
-    /// Days to settle, bare or wound.
-    #[must_use]
-    pub fn settling(&self, wound: bool) -> f64 {
-        if wound { self.settling.1 } else { self.settling.0 }
     }
 
     /// A core of that diameter.
@@ -315,9 +309,11 @@ impl LeanKind {
             axial: Newton::new(self.modulus * area),
             mass: self.mass * square,
             torsion: self.torsion.0 * square * square + self.torsion.1 * square,
-            settling: self.settling,
-            drift: self.drift,
-            movement: self.movement,
+            settling: self.over_time.settling,
+            drifts: self
+                .drifts
+                .unwrap_or_else(|| self.over_time.drifts(self.around.setting.untuned, diameter)),
+            ratchet: self.ratchet,
         }
     }
 }
@@ -371,11 +367,11 @@ impl<N: Lanes> Wound<N> {
 }
 
 impl LeanCore {
-    /// The core of a construction, its windings left aside, at a position, all constants central.
+    /// A core at a position, bare or to be wound, all constants central.
     #[must_use]
-    pub fn new(construction: &Construction, setting: &Setting) -> Self {
-        let core = &construction.core;
-        LeanKind::new(core.material, core.build, setting, &Draw::CENTRAL).at(core.diameter)
+    pub fn new(core: &Core, is_wound: bool, setting: &Setting) -> Self {
+        LeanKind::new(core.material, core.build, is_wound, setting, &Draw::CENTRAL)
+            .at(core.diameter)
     }
 
     /// The core with nothing round it.
@@ -428,27 +424,29 @@ impl LeanCore {
         self.strength * self.area
     }
 
-    /// Days to settle, bare or wound.
-    #[must_use]
-    pub fn settling(&self, wound: bool) -> f64 {
-        if wound { self.settling.1 } else { self.settling.0 }
-    }
-
-    /// Drift by warmth, as a function of EA/T: (slope, constant) whose sum's absolute value counts, times the swing;
-    /// then the part that does not depend on tension, and that of the body for each EA/T − 1. All in cents.
-    #[must_use]
-    pub fn drift_parts(&self) -> ((f64, f64), f64, f64) {
-        let half = CENTS_PER_NEPER / 2.0;
-        let swing = half * self.around.setting.temperature_swing;
-        ((self.drift.0 * swing, self.drift.1 * swing), self.drift.2, half * self.movement)
-    }
-
     /// Cents a degree of peg for each unit of EA/T + 1.
     #[must_use]
     pub fn peg_of_stiffness(&self) -> f64 {
         let s = &self.around.setting;
         let long = s.sounding_length.get() + s.afterlength.get() + s.nut_to_peg.get();
         CENTS_PER_NEPER / 2.0 / long * PI * s.peg_diameter.get() / 360.0 / s.gear_ratio.get()
+    }
+
+    /// What that tension makes of it, as far as time and the room care.
+    #[must_use]
+    pub fn pull(&self, t: f64) -> Pull {
+        let stress = t / self.area;
+        let stiff = self.axial.get() / t;
+        let core_share = (self.share_of_tension() / t * stiff / (stiff + 1.0)).min(1.0);
+        Pull { stiff, breaking_share: stress / self.strength, stress, core_share }
+    }
+
+    /// The core's share of the mass is this over T (1 + T/EA).
+    #[must_use]
+    pub fn share_of_tension(&self) -> f64 {
+        let s = &self.around.setting;
+        let lf = s.sounding_length.get() * s.pitch.get();
+        4.0 * lf * lf * self.mass
     }
 
     /// What that tension makes of it.
@@ -458,12 +456,14 @@ impl LeanCore {
         let (ea, l) = (self.axial.get(), s.sounding_length.get());
         let lf2 = 2.0 * l * s.pitch.get();
         let stiff = ea / t;
-        let ((slope, constant), fixed, body) = self.drift_parts();
+        let pull = self.pull(t);
+        let (creep, gives) = self.settling.a_decade(&pull);
         Pulled {
             stretch: t / ea,
-            breaking_share: t / self.area / self.strength,
+            breaking_share: pull.breaking_share,
             impedance: t / lf2,
-            drift: (slope * stiff + constant).abs() + fixed + body * (stiff - 1.0).abs(),
+            decade: creep + gives,
+            moved: self.drifts.at(&pull),
             peg: self.peg_of_stiffness() * (stiff + 1.0),
         }
     }
@@ -525,8 +525,9 @@ impl LeanCore {
             winding_share: sound.winding_share,
             breaking_share: pulled.breaking_share,
             impedance: pulled.impedance,
-            settling: self.settling(is_wound),
-            drift: pulled.drift,
+            settling: settling::days(Cent::new(pulled.decade), Cent::new(SETTLED_WITHIN)).get(),
+            moved: pulled.moved,
+            ratchet: self.ratchet,
             brilliance: sound.brilliance,
             ring: sound.ring,
             peg: pulled.peg,

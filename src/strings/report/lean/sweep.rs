@@ -21,7 +21,7 @@ fn swept_core(setting: &Setting) -> (LeanCore, (f64, f64)) {
         fill: Ratio::new(0.7),
         twist: Degree::new(12.0),
     };
-    let kind = LeanKind::new(&material::POLYAMIDE, build, setting, &Draw::CENTRAL);
+    let kind = LeanKind::new(&material::POLYAMIDE, build, true, setting, &Draw::CENTRAL);
     let metal = &material::METALS[0];
     (kind.at(Metre::new(5e-4)), (metal.density.value, metal.modulus.value))
 }

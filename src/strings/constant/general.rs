@@ -1,220 +1,7 @@
-//! A number that enters the model: its value, its range, the condition it holds in, and its source.
+//! The constants that belong to no material.
 
-use core::ops::Deref;
-
-use crate::source::{self, Evidence, Source};
-
-/// Half the width of a 90 % range in standard deviations of a normal distribution.
-pub const DEVIATIONS: f64 = 1.645;
-
-/// A constant with a 90 % range.
-///
-/// `low` and `high` bound the middle 90 % of belief about the value: a printed scatter where there is one,
-/// a stated or judged band otherwise. They need not be symmetric.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Constant {
-    /// The central value, SI.
-    pub value: f64,
-    /// The lower end of the 90 % range.
-    pub low: f64,
-    /// The upper end of the 90 % range.
-    pub high: f64,
-    /// The unit of all three.
-    pub unit: &'static str,
-    /// The condition it holds in.
-    pub at: &'static str,
-    /// How it is known.
-    pub evidence: Evidence,
-    /// Where it comes from.
-    pub source: Source,
-}
-
-impl Constant {
-    /// A constant `value` in `[low, high]`.
-    #[must_use]
-    pub const fn new(
-        value: f64,
-        low: f64,
-        high: f64,
-        unit: &'static str,
-        at: &'static str,
-        evidence: Evidence,
-        source: Source,
-    ) -> Self {
-        Self { value, low, high, unit, at, evidence, source }
-    }
-
-    /// The value at `t` of the way through its range: −1 the low end, 0 the central value, 1 the high end.
-    ///
-    /// By ratio where the whole range is positive, so that a draw beyond it stays positive; elsewhere straight and
-    /// held within the range. Each side on its own, so that an uneven range keeps its central value.
-    #[must_use]
-    pub fn drawn(&self, t: f64) -> f64 {
-        let end = if t < 0.0 { self.low } else { self.high };
-        if self.low > 0.0 && self.high < f64::INFINITY {
-            self.value * libm::pow(end / self.value, t.abs())
-        } else {
-            self.value + t.abs().min(1.0) * (end - self.value)
-        }
-    }
-}
-
-/// Which of the uncertain numbers is meant: a material's, or one that belongs to no material.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Which {
-    /// Density.
-    Density,
-    /// Modulus of tuning.
-    Modulus,
-    /// Modulus of sounding.
-    FastModulus,
-    /// Tensile strength.
-    Strength,
-    /// Poisson's ratio.
-    Poisson,
-    /// Loss factor.
-    Loss,
-    /// Creep a decade.
-    Creep,
-    /// Thermal expansion.
-    Expansion,
-    /// Pitch change left from moisture.
-    Moisture,
-    /// Softening with warmth.
-    Softening,
-    /// Water taken up.
-    Water,
-    /// Modulus of shear.
-    Shear,
-    /// Expansion of the body.
-    BodyExpansion,
-    /// Movement of the body.
-    BodyMovement,
-    /// Loss at which brilliance ends.
-    BrillianceLoss,
-    /// Friction of windings.
-    WindingLoss,
-    /// Stiffness that windings add.
-    WindingStiffening,
-    /// How freely filaments slide.
-    Bonding,
-    /// Days until seated.
-    Seating,
-    /// Sounding length of the instrument.
-    SoundingLength,
-    /// Density of air.
-    AirDensity,
-    /// Viscosity of air.
-    AirViscosity,
-    /// Loss of a string in its pull.
-    StringLoss,
-    /// Torsional stiffness of windings.
-    WindingTorsion,
-    /// True gauge of the core.
-    CoreGauge,
-    /// True thickness of windings.
-    WindingGauge,
-    /// Constructional stretch.
-    Constructional,
-    /// Creep of gut that gets damper.
-    Ratchet,
-    /// Effect of water before tension follows.
-    Transient,
-    /// What pegs and knots give.
-    SeatDrift,
-    /// Resistance of the bridge.
-    BridgeResistance,
-    /// Least bow force as measured.
-    LeastForce,
-    /// Endurance of a wire.
-    Endurance,
-    /// Fall of friction from rest to sliding.
-    FrictionDrop,
-    /// Q of torsional waves.
-    TorsionQ,
-    /// Fast modulus beyond the measured stress.
-    BeyondMeasured,
-}
-
-impl Which {
-    /// The key by which tables and replies name it.
-    #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Density => "density",
-            Self::Modulus => "modulus",
-            Self::FastModulus => "fast_modulus",
-            Self::Strength => "strength",
-            Self::Poisson => "poisson",
-            Self::Loss => "loss",
-            Self::Creep => "creep",
-            Self::Expansion => "expansion",
-            Self::Moisture => "moisture_left",
-            Self::Softening => "softening",
-            Self::Water => "water",
-            Self::Shear => "shear",
-            Self::BodyExpansion => "body_expansion",
-            Self::BodyMovement => "body_movement",
-            Self::BrillianceLoss => "brilliance_loss",
-            Self::WindingLoss => "winding_loss",
-            Self::WindingStiffening => "winding_stiffening",
-            Self::Bonding => "bonding",
-            Self::Seating => "seating",
-            Self::SoundingLength => "sounding_length",
-            Self::AirDensity => "air_density",
-            Self::AirViscosity => "air_viscosity",
-            Self::StringLoss => "string_loss",
-            Self::WindingTorsion => "winding_torsion",
-            Self::CoreGauge => "core_gauge",
-            Self::WindingGauge => "winding_gauge",
-            Self::Constructional => "constructional",
-            Self::Ratchet => "ratchet",
-            Self::Transient => "transient",
-            Self::SeatDrift => "seat_drift",
-            Self::BridgeResistance => "bridge_resistance",
-            Self::LeastForce => "least_force",
-            Self::Endurance => "endurance",
-            Self::FrictionDrop => "friction_drop",
-            Self::TorsionQ => "torsion_q",
-            Self::BeyondMeasured => "beyond_measured",
-        }
-    }
-}
-
-/// A constant that belongs to no material, bound to the number that a draw takes for it.
-///
-/// Constants of one `which` move together in a draw.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct General {
-    /// Which number of a draw it is.
-    pub which: Which,
-    /// Its value and range.
-    pub constant: Constant,
-}
-
-impl General {
-    #[expect(clippy::too_many_arguments, reason = "those of a constant, and which number it is")]
-    const fn new(
-        which: Which,
-        value: f64,
-        low: f64,
-        high: f64,
-        unit: &'static str,
-        at: &'static str,
-        evidence: Evidence,
-        source: Source,
-    ) -> Self {
-        Self { which, constant: Constant::new(value, low, high, unit, at, evidence, source) }
-    }
-}
-
-impl Deref for General {
-    type Target = Constant;
-
-    fn deref(&self) -> &Constant {
-        &self.constant
-    }
-}
+use super::{General, Which};
+use crate::source::{self, Evidence};
 
 use Evidence::{Guessed, Judged, Published};
 
@@ -233,13 +20,13 @@ pub const BODY_EXPANSION: General = General::new(
 /// Change of the distance between the string's ends, as a strain, for a swing of [`BODY_MOVEMENT_SWING`].
 pub const BODY_MOVEMENT: General = General::new(
     Which::BodyMovement,
-    1.0e-4,
-    2.0e-5,
-    3.0e-4,
+    9.0e-5,
+    5.0e-5,
+    1.8e-4,
     "1",
-    "10 % of relative humidity",
+    "10 % of relative humidity; 0.1 to 0.2 % over 28 % of water, widened for neck, arch and figure",
     Judged,
-    source::PRACTICE,
+    source::WOOD_HANDBOOK,
 );
 
 /// The swing of relative humidity for which [`BODY_MOVEMENT`] is stated.
@@ -377,17 +164,169 @@ pub const WINDING_GAUGE: General = General::new(
     source::PRACTICE,
 );
 
-/// Constructional stretch of a strand, given once, within hours.
-pub const CONSTRUCTIONAL: General = General::new(
-    Which::Constructional,
-    1.0e-3,
-    3.0e-4,
-    3.0e-3,
+/// Time in which the body follows a change of warmth, s.
+pub const BODY_WARMING: General = General::new(
+    Which::BodyWarming,
+    1800.0,
+    600.0,
+    7200.0,
+    "s",
+    "plates of 3 mm and a neck of 25 mm in still air, by their heat and what air takes",
+    Guessed,
+    source::WOOD_HANDBOOK,
+);
+
+/// Time in which the body follows a change of damp, s.
+pub const BODY_SOAKING: General = General::new(
+    Which::BodySoaking,
+    2.6e5,
+    6.0e4,
+    8.6e5,
+    "s",
+    "varnished outside, bare inside: plates in hours, the neck in a week",
+    Judged,
+    source::GOLI_2017,
+);
+
+/// How much longer water takes into a core under windings.
+pub const WINDING_DELAY: General = General::new(
+    Which::WindingDelay,
+    5.0,
+    1.5,
+    20.0,
     "1",
-    "strand or rope, first pull; less than the 1e-3 to 5e-3 of ropes, for strings are pulled when wound",
+    "close windings: water comes in between the turns",
+    Judged,
+    source::PRACTICE,
+);
+
+/// Friction of a plain string over nut, bridge and peg.
+pub const FRICTION_PLAIN: General = General::new(
+    Which::EdgeFriction,
+    0.10,
+    0.05,
+    0.17,
+    "1",
+    "plain steel on a saddle, at most 0.17 measured; gut and polymer taken alike",
+    Published,
+    source::GROVES_KEMP_2019,
+);
+
+/// Friction of a wound string over nut, bridge and peg.
+pub const FRICTION_WOUND: General = General::new(
+    Which::EdgeFriction,
+    0.15,
+    0.08,
+    0.26,
+    "1",
+    "wound steel on a saddle, at most 0.26 measured; other cores taken alike",
+    Published,
+    source::GROVES_KEMP_2019,
+);
+
+/// Share of what friction holds at nut, bridge and peg that lets go in the days after fitting; the rest waits for hands.
+pub const SEATING: General = General::new(
+    Which::Seating,
+    0.20,
+    0.08,
+    0.50,
+    "1",
+    "over the decades of time from a quarter of an hour to ten days",
+    Judged,
+    source::FOOTE_2003,
+);
+
+/// Decades of time over which seating runs: from a quarter of an hour to ten days.
+pub const SEATING_DECADES: f64 = 3.0;
+
+/// Angle over the nut, degrees: common practice, no source.
+pub const NUT_ANGLE: f64 = 12.0;
+
+/// What a knot of gut gives in the days after fitting.
+pub const KNOT: General = General::new(
+    Which::Knot,
+    5.0e-4,
+    2.0e-4,
+    1.5e-3,
+    "m",
+    "gut tied at the tailpiece",
+    Judged,
+    source::PRACTICE,
+);
+
+/// Constructional stretch of a single strand, given once, within hours.
+pub const CONSTRUCTIONAL_SPIRAL: General = General::new(
+    Which::Constructional,
+    5.0e-4,
+    2.0e-4,
+    1.0e-3,
+    "1",
+    "wires in one lay, first pull: 0.03 to 0.1 %, from memory",
     Guessed,
     source::HANDBOOK,
 );
+
+/// Constructional stretch of a rope of strands, given once, within hours.
+pub const CONSTRUCTIONAL_ROPE: General = General::new(
+    Which::Constructional,
+    1.5e-3,
+    5.0e-4,
+    4.0e-3,
+    "1",
+    "strands laid into a rope, first pull: 0.125 to 0.5 % as ropes are sold; strings are pulled when wound",
+    Guessed,
+    source::HANDBOOK,
+);
+
+/// Share of a strand's constructional stretch that is left for the days after fitting.
+pub const BEDDING: General = General::new(
+    Which::Bedding,
+    0.20,
+    0.08,
+    0.40,
+    "1",
+    "strands and ropes once brought to pitch",
+    Judged,
+    source::PRACTICE,
+);
+
+/// Rise of the creep of polymers and gut for each unit of the share of strength, from [`CREEP_SHARE`] on.
+pub const STRESS_CREEP: General = General::new(
+    Which::StressCreep,
+    1.5,
+    0.0,
+    3.0,
+    "1",
+    "oriented fibres; both creep and relaxation rise faster than stress",
+    Judged,
+    source::BALTUSSEN_2003,
+);
+
+/// The share of strength at which the creep of polymers and gut is stated.
+pub const CREEP_SHARE: f64 = 0.40;
+
+/// Creep of a bundle of filaments over that of one piece of the same material.
+pub const BUNDLE_CREEP: General = General::new(
+    Which::BundleCreep,
+    0.75,
+    0.50,
+    1.00,
+    "1",
+    "stranded nylon strings settle sooner than solid ones; no number printed",
+    Judged,
+    source::FRENCH_SAVART,
+);
+
+/// Relaxation of wire of class 1 after 1000 h at seven tenths of its strength, %, times the 5.39e-5 of the formula.
+///
+/// The class from memory; the formula as read in a secondary text.
+pub const EN_1992_CLASS_1: f64 = 5.39 * 8.0 * 1e-5;
+
+/// Hours in which the relaxation of a class is stated.
+pub const EN_1992_HOURS: f64 = 1000.0;
+
+/// How long a string goes untuned in an evening, a week and a season, seconds.
+pub const UNTUNED_S: [f64; 3] = [2.5 * 3600.0, 7.0 * 86_400.0, 90.0 * 86_400.0];
 
 /// What gut loses for good when it gets damper than ever before.
 pub const RATCHET: General = General::new(
@@ -403,30 +342,6 @@ pub const RATCHET: General = General::new(
 
 /// The swing of relative humidity for which [`RATCHET`] is stated.
 pub const RATCHET_SWING: f64 = 0.20;
-
-/// Share of the effect of water on mass that shows before tension has followed.
-pub const TRANSIENT: General = General::new(
-    Which::Transient,
-    0.3,
-    0.1,
-    0.6,
-    "1",
-    "the first hours in another room",
-    Judged,
-    source::PRACTICE,
-);
-
-/// What pegs, knots and bridge give in a change of room.
-pub const SEAT_DRIFT: General = General::new(
-    Which::SeatDrift,
-    2.0,
-    0.5,
-    6.0,
-    "cent",
-    "a set that has settled",
-    Judged,
-    source::PRACTICE,
-);
 
 /// What the bridge resists in truth, over what was taken.
 pub const BRIDGE_RESISTANCE: General = General::new(
@@ -500,24 +415,6 @@ pub const FRICTION_DROP: General = General::new(
 /// Bowing place at which the attack is stated, as a share of the sounding length.
 pub const BOWING_PLACE: f64 = 0.1;
 
-/// Days until windings and knots have seated: plain wire, wound wire, strand, bundle, gut.
-pub const SEATING: [General; 5] = [
-    General::new(Which::Seating, 0.1, 0.05, 0.3, "d", "plain wire", Judged, source::PRACTICE),
-    General::new(Which::Seating, 0.5, 0.2, 1.0, "d", "wound wire", Judged, source::PRACTICE),
-    General::new(Which::Seating, 1.0, 0.5, 2.0, "d", "strand or rope", Judged, source::PRACTICE),
-    General::new(
-        Which::Seating,
-        1.0,
-        0.5,
-        2.0,
-        "d",
-        "bundle of filaments or monofilament",
-        Judged,
-        source::PRACTICE,
-    ),
-    General::new(Which::Seating, 1.5, 0.5, 3.0, "d", "gut", Judged, source::PRACTICE),
-];
-
 /// A string counts as settled when it loses no more than this overnight.
 pub const SETTLED_WITHIN: f64 = 5.0;
 
@@ -541,20 +438,24 @@ pub const ALL: &[(&str, General)] = &[
     ("winding_torsion", WINDING_TORSION),
     ("core_gauge", CORE_GAUGE),
     ("winding_gauge", WINDING_GAUGE),
-    ("constructional", CONSTRUCTIONAL),
+    ("body_warming", BODY_WARMING),
+    ("body_soaking", BODY_SOAKING),
+    ("winding_delay", WINDING_DELAY),
+    ("friction_plain", FRICTION_PLAIN),
+    ("friction_wound", FRICTION_WOUND),
+    ("seating", SEATING),
+    ("knot", KNOT),
+    ("constructional_spiral", CONSTRUCTIONAL_SPIRAL),
+    ("constructional_rope", CONSTRUCTIONAL_ROPE),
+    ("bedding_in", BEDDING),
+    ("stress_creep", STRESS_CREEP),
+    ("bundle_creep", BUNDLE_CREEP),
     ("ratchet", RATCHET),
-    ("transient", TRANSIENT),
-    ("seat_drift", SEAT_DRIFT),
     ("bridge_resistance", BRIDGE_RESISTANCE),
     ("least_force", LEAST_FORCE),
     ("endurance", ENDURANCE),
     ("friction_drop", FRICTION_DROP),
     ("torsion_q", TORSION_Q),
-    ("seating_plain_wire", SEATING[0]),
-    ("seating_wound_wire", SEATING[1]),
-    ("seating_strand", SEATING[2]),
-    ("seating_bundle", SEATING[3]),
-    ("seating_gut", SEATING[4]),
 ];
 
 /// Friction of cold rosin, and of rosin as warm as it gets.
