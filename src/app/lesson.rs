@@ -21,7 +21,7 @@ pub enum Step {
     Inside,
     /// What a pull does.
     Stretch,
-    /// Elasticity against steadiness.
+    /// How far it stretches, and how soon it settles.
     Response,
     /// How bright it is and how long it rings.
     Ring,

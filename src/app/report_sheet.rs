@@ -126,6 +126,11 @@ fn setting(report: &Report) -> String {
     };
     let behind =
         behind.map(|m| say!("setting-behind", length = units::mm(m, 0))).unwrap_or_default();
+    let (warmer, damper) = match s.untuned.as_str() {
+        "evening" => (s.evening_temperature_swing_k, s.evening_humidity_swing),
+        "week" => (s.week_temperature_swing_k, s.week_humidity_swing),
+        _ => (s.temperature_swing_k, s.humidity_swing),
+    };
     say!(
         "setting",
         length = units::mm(s.sounding_length_m, 0),
@@ -144,6 +149,9 @@ fn setting(report: &Report) -> String {
         swing = units::warmer(s.temperature_swing_k / 2.0),
         damp = percent(s.humidity),
         change = percent(s.humidity_swing / 2.0),
+        untuned = &s.untuned,
+        warmer = units::warmer(warmer),
+        damper = percent(damper),
     )
 }
 
@@ -152,7 +160,7 @@ fn lost(range: &Range) -> Html {
     let w = days::cents(range);
     html! {
         <>
-            <td>{ if w.unknown { say!("days-unknown") } else { &w.value } }</td>
+            <td>{ &w.value }</td>
             <td>{ w.range() }</td>
         </>
     }
@@ -177,8 +185,8 @@ fn number(p: &property::Property, report: &Report, works: &[&str]) -> Option<Htm
     Some(html! {
         <tr class={part.then_some("of-drift")}>
             <th scope="row">{ p.name() }</th>
-            <td>{ if w.unknown { say!("days-unknown").to_owned() } else { units::with_unit(&w.value, w.unit) } }</td>
-            <td>{ if w.exact { say!("table-none").to_owned() } else if w.unknown { units::with_unit(&w.range(), w.unit) } else { w.range() } }</td>
+            <td>{ w.plain() }</td>
+            <td>{ if w.exact { say!("table-none").to_owned() } else { w.range() } }</td>
             <td><Evidence grade={q.evidence.clone()} /></td>
             <td>{ source }</td>
         </tr>

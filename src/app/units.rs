@@ -142,6 +142,8 @@ pub fn fixed(value: f64, places: i32) -> String {
 pub fn with_unit(number: &str, unit: &str) -> String {
     match unit {
         "" => number.to_owned(),
+        _ if number == "1" && unit == say!("unit-days") => say!("days-safe").to_owned(),
+        _ if number == "1" && unit == say!("cents") => say!("cents-one").to_owned(),
         _ => format!("{number}{SPACE}{unit}"),
     }
 }
@@ -159,18 +161,22 @@ pub struct Written {
     pub unit: &'static str,
     /// It has no range.
     pub exact: bool,
-    /// Its range is over a factor of three.
-    pub unknown: bool,
 }
 
 impl Written {
-    /// The value with its unit, or within what it is unknown.
+    /// The value with its unit.
     #[must_use]
     pub fn plain(&self) -> String {
-        if self.unknown {
-            say!("unknown-within", range = with_unit(&self.range(), self.unit))
+        with_unit(&self.value, self.unit)
+    }
+
+    /// The value with its unit, and its range.
+    #[must_use]
+    pub fn within(&self) -> String {
+        if self.exact {
+            self.plain()
         } else {
-            with_unit(&self.value, self.unit)
+            say!("value-within", value = self.plain(), range = self.range())
         }
     }
 
@@ -189,10 +195,11 @@ impl Written {
 #[must_use]
 pub fn written(property: &str, q: &Quantity, figures: i32) -> Written {
     let Scale { factor, unit, exact } = scale(property);
-    write(q.value * factor, (q.low * factor, q.high * factor), unit, exact, figures, q.unknown)
+    write(q.value * factor, (q.low * factor, q.high * factor), unit, exact, figures)
 }
 
-/// Writes a property for plain words: as it is written wherever two are compared, and never finer than its range.
+/// Writes a property for plain words: as it is written wherever two are compared, and never finer than its range. Where
+/// that is wide, it stands beside the value.
 #[must_use]
 pub fn plainly(property: &str, q: &Quantity) -> String {
     let unit = scale(property).unit;
@@ -210,22 +217,43 @@ pub fn plainly_as(property: &str, q: &Quantity, unit: &dyn Fn(&str) -> String) -
     let one = |x: f64, places: i32| {
         if x.abs() < 1e-12 { "0".to_owned() } else { fixed(x, places.max(0)) }
     };
-    if q.unknown {
-        let places = decimals(high, 2).unwrap_or(exact);
-        let range =
-            say!("range-of", low = one(low, not_nought(low, places)), high = one(high, places));
-        return say!("unknown-within", range = unit(&range));
+    if is_wide(q) {
+        let places = decimals((high - low) / 2.0, 1).unwrap_or(exact).max(0);
+        let end = |x: f64| one(x, not_nought(x, places));
+        let range = say!("range-of", low = end(low), high = end(high));
+        return say!("value-about", value = unit(&end(value)), range = range);
     }
+    unit(&one(value, plain_places((value, low, high), exact)))
+}
+
+/// Digits after the point of a value in plain words: two of it, and never finer than its range.
+fn plain_places((value, low, high): (f64, f64, f64), exact: i32) -> i32 {
     let of_value = decimals(value.abs(), 2).unwrap_or(exact);
-    let places = decimals((high - low) / 2.0, 2).map_or(of_value, |p| p.min(of_value));
-    unit(&one(value, places))
+    decimals((high - low) / 2.0, 2).map_or(of_value, |p| p.min(of_value))
+}
+
+/// The size of a value in plain words, without its range, which stands beside it.
+#[must_use]
+pub fn size_alone(property: &str, q: &Quantity) -> String {
+    let Scale { factor, unit, exact } = scale(property);
+    let (value, low, high) = (q.value * factor, q.low * factor, q.high * factor);
+    let places = plain_places((value, low, high), exact).max(0);
+    with_unit(&fixed(value.abs(), places), unit)
+}
+
+/// Whether its range is over a factor of three, or has both signs.
+#[must_use]
+pub fn is_wide(q: &Quantity) -> bool {
+    let (one, other) = (q.low.abs(), q.high.abs());
+    q.low * q.high < 0.0 || one.max(other) > 3.0 * one.min(other)
 }
 
 /// Digits after the point for the low end of a range: as many as for its high end, and enough that it is no nought.
 ///
 /// Over a range of a hundredfold the digits of the high end would make nothing of the low one.
-fn not_nought(low: f64, places: i32) -> i32 {
-    decimals(low, 1).map_or(places, |own| own.max(places))
+#[must_use]
+pub fn not_nought(low: f64, places: i32) -> i32 {
+    decimals(low.abs(), 1).map_or(places, |own| own.max(places))
 }
 
 /// Writes a value with its range.
@@ -236,7 +264,6 @@ pub fn write(
     unit: &'static str,
     exact: i32,
     figures: i32,
-    unknown: bool,
 ) -> Written {
     let half = (range.1 - range.0) / 2.0;
     let places = decimals(half, figures);
@@ -252,7 +279,6 @@ pub fn write(
             high: none,
             unit: "",
             exact: true,
-            unknown: false,
         };
     }
     Written {
@@ -261,7 +287,6 @@ pub fn write(
         high: one(range.1, at),
         unit,
         exact: places.is_none(),
-        unknown,
     }
 }
 
@@ -418,6 +443,18 @@ pub fn days(days: f64) -> String {
         say!("days-one").to_owned()
     } else {
         with_unit(&fixed(days, 0), say!("unit-days"))
+    }
+}
+
+/// A size in cents as one says it.
+#[must_use]
+pub fn cents(cents: f64) -> String {
+    if !cents.is_finite() {
+        not_known().to_owned()
+    } else if cents < 1.0 {
+        say!("cents-less").to_owned()
+    } else {
+        with_unit(&fixed(cents, 0), say!("cents"))
     }
 }
 

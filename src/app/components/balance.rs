@@ -1,4 +1,5 @@
-//! Elasticity against steadiness: what would do at one place, what was chosen, what is there today.
+//! What elasticity costs, in three pictures of one kind: days to settle, cents by warmth, cents by damp. Each has what
+//! would do at one place, what was chosen, and what is there today.
 
 use std::rc::Rc;
 
@@ -6,12 +7,13 @@ use protocol::reply::{FittedString, Point};
 use yew::prelude::*;
 
 use super::along::Along;
-use super::chart::{self, Chart, Field, percent, px};
+use super::chart::{self, Chart, Field, percent, px, step};
 use super::table::Scroll;
 use crate::order;
 use crate::units;
 use crate::words::naming::{capital, family};
-use crate::words::{say, set};
+use crate::words::picture::{self, Aspect};
+use crate::words::say;
 
 /// Properties of [`Balance`].
 #[derive(Clone, PartialEq, Properties)]
@@ -22,15 +24,18 @@ pub struct BalanceProps {
     pub name: AttrValue,
 }
 
-/// Where it is drawn.
-const FIELD: Field = Field { height: 300.0, top: 14.0, bottom: 44.0, left: 10.0, right: 3.0 };
+/// Where each is drawn.
+const FIELD: Field = Field { height: 280.0, top: 14.0, bottom: 44.0, left: 11.0, right: 3.0 };
 
 /// Stretches at which the axis may have a mark, in per cent.
 const TICKS: [f64; 8] = [0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0];
 
+/// Days at which the axis may have a mark.
+const DAYS: [f64; 6] = [0.01, 0.1, 1.0, 10.0, 100.0, 1000.0];
+
 /// The stretches that an axis runs over: whole ticks, in per cent.
-fn span(points: &[Point], more: &[f64]) -> (f64, f64) {
-    let all = points.iter().map(|p| p.stretch * 100.0).chain(more.iter().copied());
+fn span(string: &FittedString) -> (f64, f64) {
+    let all = marks(string).map(|p| p.stretch * 100.0);
     let (low, high) = all.fold((f64::MAX, 0.0_f64), |(l, h), x| (l.min(x), h.max(x)));
     let low = TICKS.iter().rev().find(|t| **t <= low * 0.95).copied().unwrap_or(TICKS[0]);
     let high = TICKS.iter().find(|t| **t >= high * 1.05).copied().unwrap_or(TICKS[TICKS.len() - 1]);
@@ -66,52 +71,60 @@ fn families(points: &[Point]) -> Vec<&str> {
     all
 }
 
-/// The picture and its table.
+/// Every mark of a picture.
+fn marks(string: &FittedString) -> impl Iterator<Item = &Point> {
+    string.picture.iter().chain([&string.chosen_point]).chain(&string.today_point)
+}
+
+/// What is counted upward: days by their logarithm, cents from nought.
+#[derive(Clone, Copy)]
+enum Upward {
+    Days(f64, f64),
+    Cents(f64),
+}
+
+impl Upward {
+    fn of(aspect: Aspect, string: &FittedString) -> Self {
+        let all = || marks(string).map(|p| aspect.of(p));
+        let most = all().fold(0.0, f64::max);
+        if aspect != Aspect::Settling {
+            return Self::Cents((1.1 * most).max(10.0));
+        }
+        let least = all().fold(f64::MAX, f64::min);
+        let low = DAYS.iter().rev().find(|d| **d <= least).copied().unwrap_or(DAYS[0]);
+        let high = DAYS.iter().find(|d| **d >= most && **d > low).copied();
+        Self::Days(low, high.unwrap_or(DAYS[DAYS.len() - 1]))
+    }
+
+    fn down(self, x: f64) -> f64 {
+        FIELD.down(match self {
+            Self::Days(low, high) => libm::log(x.max(low) / low) / libm::log(high / low),
+            Self::Cents(most) => x / most,
+        })
+    }
+
+    fn ticks(self) -> Vec<f64> {
+        match self {
+            Self::Days(low, high) => {
+                DAYS.into_iter().filter(|d| (low..=high).contains(d)).collect()
+            }
+            Self::Cents(most) => {
+                let mark = step(most);
+                (0..=6).map(|i| mark * f64::from(i)).filter(|cents| *cents <= most).collect()
+            }
+        }
+    }
+}
+
+/// The three pictures with their table.
 #[component]
 pub fn Balance(props: &BalanceProps) -> Html {
-    let string = &props.string;
+    let (string, name) = (&props.string, &props.name);
     let today = string.today_point.as_ref();
-    let chosen = &string.chosen_point;
-    let mut more = vec![chosen.stretch * 100.0];
-    more.extend(today.map(|t| t.stretch * 100.0));
-    let span = span(&string.picture, &more);
-    let name = &props.name;
-    let title = set::picture_title(&string.picture, name);
-    let at = |p: &Point| (percent(across(p.stretch * 100.0, span)), px(FIELD.down(p.steadiness)));
-    let drawn = html! {
-        <>
-            { axes(span) }
-            { for string.picture.iter().map(|p| {
-                let (x, y) = at(p);
-                html! {
-                    <svg {x} {y} overflow="visible" width="1" height="1">
-                        <path class={classes!("mark", format!("family-{}", p.family))} fill-rule="evenodd" d={mark(&p.family)} />
-                    </svg>
-                }
-            }) }
-            if let Some(today) = today {
-                { special(today, at(today), "today", say!("balance-today"), 24.0) }
-            }
-            { special(chosen, at(chosen), "chosen", say!("balance-chosen"), -15.0) }
-        </>
-    };
-    let how = html! {
-        <p>
-            { say!("balance-how") }
-            if let Some(overlap) = set::overlap(&string.picture) {
-                { " " }{ overlap }
-            }
-        </p>
-    };
-    let points = in_order(string).into_iter().map(|(p, which)| chart::Point {
-        x: across(p.stretch * 100.0, span),
-        y: Some(FIELD.down(p.steadiness)),
-        said: said(p, which).into(),
-    });
-    let table = html! { <><p>{ say!("balance-parts") }</p>{ parts(string, name) }</> };
     html! {
-        <Chart class="balance" title={title.clone()} label={say!("balance-picture", title = &title)} height={FIELD.height} {how} {drawn}
-            points={points.collect::<Vec<_>>()} folded={say!("balance-table")} {table}>
+        <div class="balances">
+            <p class="how-to-read">{ say!("balance-how", untuned = &string.report.setting.untuned) }</p>
+            <div class="three">{ for Aspect::ALL.into_iter().map(|aspect| drawn(aspect, string, name)) }</div>
             <ul class="legend">
                 { for families(&string.picture).into_iter().map(|key| html! {
                     <li>
@@ -122,16 +135,60 @@ pub fn Balance(props: &BalanceProps) -> Html {
                     </li>
                 }) }
             </ul>
+            <details>
+                <summary>{ say!("balance-table") }</summary>
+                { table(string, name) }
+            </details>
             <p class="how-to-read">{ say!("along-picture") }</p>
             <Along id={format!("along-{}", name.to_ascii_lowercase().replace(' ', "-"))} />
             if let Some(today) = today {
                 <p class="aside">
                     { say!("balance-was", name = name.as_str(), family = &today.family,
-                        stretch = units::with_unit(&units::significant(today.stretch * 100.0, 2), "%"),
-                        steadiness = units::of_hundred(today.steadiness)) }
+                        stretch = picture::stretch(today),
+                        days = Aspect::Settling.said(today),
+                        warmth = Aspect::Warmth.said(today),
+                        damp = Aspect::Damp.said(today)) }
                 </p>
             }
-        </Chart>
+        </div>
+    }
+}
+
+/// One picture: what a string costs in one respect, over its stretch.
+fn drawn(aspect: Aspect, string: &FittedString, name: &str) -> Html {
+    let (span, upward) = (span(string), Upward::of(aspect, string));
+    let chosen = &string.chosen_point;
+    let title = picture::title(aspect, &string.picture);
+    let x = |p: &Point| across(p.stretch * 100.0, span);
+    let y = |p: &Point| upward.down(aspect.of(p));
+    let at = |p: &Point| (percent(x(p)), px(y(p)));
+    let drawn = html! {
+        <>
+            { axes(aspect, span, upward) }
+            { for string.picture.iter().map(|p| {
+                let (x, y) = at(p);
+                html! {
+                    <svg {x} {y} overflow="visible" width="1" height="1">
+                        <path class={classes!("mark", format!("family-{}", p.family))} fill-rule="evenodd" d={mark(&p.family)} />
+                    </svg>
+                }
+            }) }
+            if let Some(today) = &string.today_point {
+                { special(today, at(today), "today", say!("balance-today"), 24.0) }
+            }
+            { special(chosen, at(chosen), "chosen", say!("balance-chosen"), -15.0) }
+        </>
+    };
+    let points = in_order(string).into_iter().map(|(p, which)| chart::Point {
+        x: x(p),
+        y: Some(y(p)),
+        said: said(aspect, p, which).into(),
+    });
+    let how = picture::overlap(aspect, &string.picture).map(|overlap| html! { <p>{ overlap }</p> });
+    let label = say!("balance-picture", name = name, title = &title);
+    html! {
+        <Chart class="balance" {title} {label} height={FIELD.height} how={how.unwrap_or_default()} {drawn}
+            points={points.collect::<Vec<_>>()} />
     }
 }
 
@@ -149,13 +206,14 @@ fn in_order(string: &FittedString) -> Vec<(&Point, &'static str)> {
 }
 
 /// A mark in words.
-fn said(p: &Point, which: &str) -> String {
+fn said(aspect: Aspect, p: &Point, which: &str) -> String {
     let kind = capital(family(&p.family));
     say!(
         "balance-point",
+        aspect = aspect.key(),
         kind = if which.is_empty() { kind } else { format!("{kind} {which}") },
-        stretch = units::with_unit(&units::significant(p.stretch * 100.0, 2), "%"),
-        steadiness = units::of_hundred(p.steadiness),
+        stretch = picture::stretch(p),
+        value = aspect.said(p),
     )
 }
 
@@ -176,12 +234,12 @@ fn special(
     }
 }
 
-fn axes(span: (f64, f64)) -> Html {
+fn axes(aspect: Aspect, span: (f64, f64), upward: Upward) -> Html {
     let base = FIELD.base();
     let marks = || TICKS.into_iter().filter(|t| *t >= span.0 && *t <= span.1);
     html! {
         <g class="axes" aria-hidden="true">
-            { for [0.0, 0.25, 0.5, 0.75, 1.0].into_iter().map(|s| FIELD.rule(FIELD.down(s), &units::of_hundred(s))) }
+            { for upward.ticks().into_iter().map(|v| FIELD.rule(upward.down(v), &units::significant(v, 1))) }
             { for marks().map(|t| {
                 let x = across(t, span);
                 html! {
@@ -191,12 +249,22 @@ fn axes(span: (f64, f64)) -> Html {
                     </>
                 }
             }) }
-            { FIELD.names(say!("balance-axis"), say!("balance-stretch")) }
+            { FIELD.names(axis(aspect), say!("balance-stretch")) }
         </g>
     }
 }
 
-fn parts(string: &FittedString, name: &str) -> Html {
+/// What is counted upward.
+fn axis(aspect: Aspect) -> &'static str {
+    match aspect {
+        Aspect::Settling => say!("balance-axis-settling"),
+        Aspect::Warmth => say!("balance-axis-warmth"),
+        Aspect::Damp => say!("balance-axis-damp"),
+    }
+}
+
+/// The marks of all three as a table.
+fn table(string: &FittedString, name: &str) -> Html {
     let label = say!("balance-caption", name = name);
     let rows = in_order(string);
     html! {
@@ -207,10 +275,7 @@ fn parts(string: &FittedString, name: &str) -> Html {
                     <tr>
                         <th scope="col">{ say!("balance-column-kind") }</th>
                         <th scope="col">{ say!("balance-column-stretch") }</th>
-                        <th scope="col">{ say!("balance-column-steadiness") }</th>
-                        <th scope="col">{ say!("balance-column-days") }</th>
-                        <th scope="col">{ say!("balance-column-drift") }</th>
-                        <th scope="col">{ say!("balance-column-fitters") }</th>
+                        { for Aspect::ALL.into_iter().map(|aspect| html! { <th scope="col">{ capital(axis(aspect)) }</th> }) }
                     </tr>
                 </thead>
                 <tbody>
@@ -218,10 +283,9 @@ fn parts(string: &FittedString, name: &str) -> Html {
                         <tr class={(!which.is_empty()).then_some("chosen")}>
                             <th scope="row">{ capital(family(&p.family)) }if !which.is_empty() { { " " }{ which } }</th>
                             <td class="figure">{ units::significant(p.stretch * 100.0, 2) }</td>
-                            <td class="figure">{ units::of_hundred(p.steadiness) }</td>
-                            <td class="figure">{ units::significant(p.settling_d, 2) }</td>
-                            <td class="figure">{ units::significant(p.drift_cent, 2) }</td>
-                            <td class="figure">{ units::of_hundred(p.fitters_judgement) }</td>
+                            { for Aspect::ALL.into_iter().map(|aspect| html! {
+                                <td class="figure">{ units::significant(aspect.of(p), 2) }</td>
+                            }) }
                         </tr>
                     }) }
                 </tbody>

@@ -134,9 +134,11 @@ pub struct ChartProps {
     /// What stands between the drawing and its table.
     #[prop_or_default]
     pub children: Html,
-    /// What the table is called while it is folded away.
+    /// What the table is called while it is folded away; nothing where several charts share one.
+    #[prop_or_default]
     pub folded: AttrValue,
     /// The table, with what is said of it.
+    #[prop_or_default]
     pub table: Html,
 }
 
@@ -186,10 +188,12 @@ pub fn Chart(props: &ChartProps) -> Html {
                 </div>
             }
             { props.children.clone() }
-            <details>
-                <summary>{ props.folded.clone() }</summary>
-                { props.table.clone() }
-            </details>
+            if !props.folded.is_empty() {
+                <details>
+                    <summary>{ props.folded.clone() }</summary>
+                    { props.table.clone() }
+                </details>
+            }
         </figure>
     }
 }

@@ -1,6 +1,6 @@
 //! The days after fitting: how many cents each costs, and how likely it is that the string has settled.
 
-use protocol::reply::{Night, Range};
+use protocol::reply::Night;
 use yew::prelude::*;
 
 use super::chart::{Chart, Field, Point, percent, px, step};
@@ -27,11 +27,6 @@ const WORDS: f64 = 20.0;
 /// Where a day stands, in per cent of the width.
 fn across(day: u32, days: usize) -> f64 {
     FIELD.across((f64::from(day) - 0.5) / days.max(1) as f64)
-}
-
-/// Whether a range is over a factor of three: then only the band is drawn.
-fn unknown(range: &Range) -> bool {
-    range.high > 3.0 * range.low && range.high > 0.0
 }
 
 /// The picture and its table.
@@ -77,16 +72,14 @@ fn wide(days: usize) -> f64 {
     0.55 * (100.0 - FIELD.left - FIELD.right) / days as f64
 }
 
-/// One day as a block, with a dot where its value is known.
+/// One day as a block, with a dot at its value.
 fn block(n: &Night, days: usize, down: impl Fn(f64) -> f64) -> Html {
     let (top, foot) = (down(n.lost_cent.high), down(n.lost_cent.low));
     let (middle, wide) = (across(n.day, days), wide(days));
     html! {
         <>
             <rect class="band" x={percent(middle - wide / 2.0)} width={percent(wide)} y={px(top)} height={px((foot - top).max(1.0))} />
-            if !unknown(&n.lost_cent) {
-                <circle class="value" cx={percent(middle)} cy={px(down(n.lost_cent.value))} r="4" />
-            }
+            <circle class="value" cx={percent(middle)} cy={px(down(n.lost_cent.value))} r="4" />
         </>
     }
 }

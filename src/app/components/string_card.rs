@@ -301,7 +301,7 @@ fn worths(string: &FittedString, name: &str) -> Html {
 fn under(string: &FittedString, key: Option<&str>) -> String {
     match key.and_then(|key| Some((key, string.report.numbers.get(key)?))) {
         Some((key, q)) => {
-            format!("{}: {}", property::name(key), units::written(key, q, 2).plain())
+            format!("{}: {}", property::name(key), units::written(key, q, 2).within())
         }
         None => say!("card-judgement").to_owned(),
     }

@@ -180,14 +180,14 @@ fn disputed(report: &Report) -> Option<Html> {
     let measured = report.numbers.get(LEAST_AS_MEASURED)?;
     let most = 1.1 * theory.high.max(measured.high);
     let (low, high) = (theory.low.min(measured.low), theory.high.max(measured.high));
-    let band = units::write(low, (low, high), "N", 3, 2, true);
+    let band = units::write(low, (low, high), "N", 3, 2);
     let line = |word: &str, key: &str, q: &Quantity| {
         let w = units::written(key, q, 2);
-        let said = format!("{word}: {}", if w.unknown { w.plain() } else { range_with_unit(&w) });
+        let said = format!("{word}: {}", range_with_unit(&w));
         html! {
             <div class="bar-line">
                 <p><span class="which">{ word.to_owned() }</span>{ " " }{ w.plain() }</p>
-                <RangeBar label={said} most={most} value={q.value} range={(q.low, q.high)} unknown={q.unknown} />
+                <RangeBar label={said} most={most} value={q.value} range={(q.low, q.high)} />
             </div>
         }
     };
@@ -223,7 +223,7 @@ fn row(key: &str, q: &Quantity) -> Html {
                 <span class="means">{ means }</span>
             </th>
             <td class="figure">
-                if w.unknown { { say!("table-unknown") } } else { { units::with_unit(&w.value, w.unit) } }
+                { w.plain() }
             </td>
             <td class="figure">
                 if w.exact { { say!("table-none") } } else { { units::with_unit(&w.range(), w.unit) } }

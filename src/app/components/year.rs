@@ -110,7 +110,7 @@ fn row(field: &Field, i: usize, most: f64, string: &Drifting, name: &str) -> Htm
                 <path class="band" vector-effect="non-scaling-stroke" d={band} />
                 <path class="line" vector-effect="non-scaling-stroke" d={value} />
             </svg>
-            <text class="note" x={percent(0.0)} y={px(top + 18.0)}>{ name }</text>
+            <text class="note" x={percent(0.0)} y={px(top + 12.0)}>{ name }</text>
         </>
     }
 }

@@ -8,7 +8,7 @@ use strings::construction::Family;
 use strings::instrument;
 use yew::prelude::*;
 
-use crate::components::bar::RangeBar;
+use crate::components::bar::{RangeBar, ends};
 use crate::components::inside::Inside;
 use crate::components::portrait::{Portrait, ScaleBar, magnification};
 use crate::components::year::Year;
@@ -21,7 +21,7 @@ use crate::under_bow::player;
 use crate::units;
 use crate::words::naming::{capital, core, letters, portrait, windings};
 use crate::words::questions::instrument_name;
-use crate::words::{lesson as words, property, say};
+use crate::words::{drift, lesson as words, property, say};
 
 /// Properties of [`ClassPage`].
 #[derive(Clone, PartialEq, Properties)]
@@ -247,18 +247,18 @@ fn steps(lesson: &Lesson) -> Html {
 /// The cores side by side: what each is, drawn where that is the point, with the numbers of the step.
 fn side_by_side(step: Step, reports: &[&Report], names: &[String]) -> Html {
     let px_per_mm = magnification(reports.iter().map(|r| &r.construction), WIDEST_PX);
-    let most = |key: &str| {
-        reports.iter().filter_map(|r| r.numbers.get(key)).map(|q| q.high).fold(0.0, f64::max)
-    };
     let number = |report: &Report, key: &'static str, name: &str| {
         let q = report.numbers.get(key)?;
+        let (least, most) = ends(reports.iter().filter_map(|r| r.numbers.get(key)));
         let w = units::written(key, q, 2);
-        let label = say!("class-bar", name = name, number = property::name(key), value = w.plain());
+        let label =
+            say!("class-bar", name = name, number = property::name(key), value = w.within());
         Some(html! {
             <div class="class-number">
                 <p class="means">{ property::name(key) }</p>
-                <p class="figure">{ units::plainly(key, q) }</p>
-                <RangeBar {label} most={1.05 * most(key)} value={q.value} range={(q.low, q.high)} unknown={q.unknown} />
+                <p class="figure">{ drift::alone(key, q) }</p>
+                if !w.exact { <p class="means">{ w.range() }</p> }
+                <RangeBar {label} {least} {most} value={q.value} range={(q.low, q.high)} />
             </div>
         })
     };

@@ -148,6 +148,15 @@ pub fn Bibliography(props: &BibliographyProps) -> Html {
                     </table>
                 </Scroll>
             </section>
+            <section aria-labelledby="trade">
+                <h2 id="trade">{ say!("sources-trade") }</h2>
+                <p>{ say!("sources-trade-order") }</p>
+                <ul>
+                    <li>{ say!("sources-trade-settling") }</li>
+                    <li>{ say!("sources-trade-warmth") }</li>
+                    <li>{ say!("sources-trade-damp") }</li>
+                </ul>
+            </section>
             <section aria-labelledby="unverified">
                 <h2 id="unverified">{ say!("sources-unheld") }</h2>
                 if tables.unverified.is_empty() {

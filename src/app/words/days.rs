@@ -69,19 +69,13 @@ pub fn percent(chance: f64) -> String {
 /// What a day costs, in cents.
 #[must_use]
 pub fn cents(range: &Range) -> units::Written {
-    let unknown = range.high > 3.0 * range.low && range.high > 0.0;
-    units::write(range.value, (range.low, range.high), say!("cents"), 0, 2, unknown)
+    units::write(range.value, (range.low, range.high), say!("cents"), 0, 2)
 }
 
 /// What a day costs, with its range.
 #[must_use]
 pub fn lost(range: &Range) -> String {
-    let w = cents(range);
-    if w.unknown || w.exact {
-        w.plain()
-    } else {
-        say!("value-within", value = w.plain(), range = w.range())
-    }
+    cents(range).within()
 }
 
 /// A day, in words: what it costs, and how likely it is that the string has settled.
@@ -108,7 +102,7 @@ pub fn title(nights: &[Night], name: &str) -> String {
             say!("days-likely", name = name, day = on(likely), days = within)
         }
         (None, _) => {
-            let likely = nights.last().map_or(say!("days-unknown"), |n| likely(n.chance));
+            let likely = nights.last().map_or(units::not_known(), |n| likely(n.chance));
             say!("days-unlikely", name = name, days = within, likely = likely)
         }
     };

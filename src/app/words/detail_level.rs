@@ -43,17 +43,9 @@ pub fn sentence(
 /// A reason without a number; none where it has none anyway.
 fn plain(reason: &Reason, is_cost: bool) -> Option<String> {
     match (reason.attribute.as_str(), &reason.comparison) {
-        // No core has full marks from fitters: then there is no other string behind the number.
-        ("fitters-judgement", _) if reason.rival_worth >= 0.999 => {
-            Some(say!("reason-plain-fitters-alone").to_owned())
-        }
-        ("fitters-judgement", _) => {
-            let side = if is_cost { "against" } else { "for" };
-            Some(say!("reason-plain-fitters", side = side))
-        }
         _ if reason.judged => None,
         (key, Some(comparison)) => {
-            let word = capital(reasons::verdict(comparison));
+            let word = capital(&reasons::verdict(comparison));
             Some(match key {
                 "feel" | "power" | "brightness" if is_cost => {
                     say!("reason-plain-unwanted", word = word)
@@ -74,7 +66,8 @@ fn sticks(comparison: &Comparison) -> Option<String> {
     let property = Property::ALL.iter().find(|p| p.key() == comparison.property)?;
     let least = compare::just_noticeable(*property);
     let (this, other) = (comparison.this, comparison.other);
-    if *property == Property::Drift {
+    if property.is_drift() {
+        let (this, other) = (this.abs(), other.abs());
         let cents = units::fixed((this - other).abs(), 0);
         let by = if this > other {
             say!("reason-cents-more", cents = cents)
@@ -83,7 +76,9 @@ fn sticks(comparison: &Comparison) -> Option<String> {
         };
         return Some(say!("reason-noticed-cents", by = by, least = units::fixed(least, 0)));
     }
-    if property.is_level() || this <= 0.0 || other <= 0.0 {
+    // Days are told apart with the day of fitting counted, so that a share of them says little.
+    let is_share = !property.is_level() && *property != Property::SettlingDays;
+    if !is_share || this <= 0.0 || other <= 0.0 {
         return None;
     }
     let ratio = this / other;

@@ -4,9 +4,13 @@ use protocol::reply::{Quantity, Report, Stretched};
 
 use super::naming::capital;
 use super::reasons::HEARING;
-use super::{property, say};
+use super::{drift, property, say};
 use crate::lesson::Step;
 use crate::units;
+
+/// What warms a string while it is played, and what damps it over the year.
+const EVENING_WARMTH: &str = "evening_warmth_cent";
+const SEASON_DAMP: &str = "season_damp_cent";
 
 /// Who has the most, or the least, of something, and how sure that is.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -56,7 +60,7 @@ fn aloud(key: &str, q: &Quantity) -> String {
         "peg_cent_deg" => {
             units::plainly_as(key, q, &|cents| say!("class-for-degree", cents = cents))
         }
-        _ => units::plainly(key, q),
+        _ => drift::plainly(key, q),
     }
 }
 
@@ -73,10 +77,14 @@ pub fn each(reports: &[&Report], key: &str) -> String {
 
 /// Who has the most, or the least: a word for how sure it is, what they are called, and the number of one alone.
 fn told(reports: &[&Report], key: &str, most: bool) -> Option<(&'static str, String, String)> {
-    let all: Option<Vec<&Quantity>> = reports.iter().map(|r| r.numbers.get(key)).collect();
+    let all: Option<Vec<Quantity>> =
+        reports.iter().map(|r| r.numbers.get(key).map(|q| drift::sized(key, q))).collect();
     let all = all?;
-    let one = |i: usize| (the_core(reports[i]), aloud(key, all[i]));
-    Some(match lead(&all, most) {
+    let one = |i: usize| {
+        let number = reports[i].numbers.get(key).map(|q| aloud(key, q));
+        (the_core(reports[i]), number.unwrap_or_default())
+    };
+    Some(match lead(&all.iter().collect::<Vec<_>>(), most) {
         Lead::Clear(i) => ("clear", one(i).0, one(i).1),
         Lead::Probably(i) => ("probably", one(i).0, one(i).1),
         Lead::Either(some) => {
@@ -100,12 +108,10 @@ pub fn which(reports: &[&Report], key: &str, most: bool) -> String {
 #[must_use]
 pub fn title(step: Step, reports: &[&Report], name: &str) -> String {
     let of = |key: &str, most: bool| {
-        let unknown = |report: &&Report| report.numbers.get(key).is_some_and(|q| q.unknown);
+        let wide = |report: &&Report| report.numbers.get(key).is_some_and(units::is_wide);
         match told(reports, key, most) {
-            // Who it is is sure; a number that is unknown within a range is no headline.
-            Some(("clear", name, _)) if reports.iter().any(unknown) => {
-                ("either", name, String::new())
-            }
+            // Who it is is sure; a number with a wide range is no headline.
+            Some(("clear", name, _)) if reports.iter().any(wide) => ("either", name, String::new()),
             told => told.unwrap_or(("even", String::new(), String::new())),
         }
     };
@@ -128,8 +134,11 @@ pub fn title(step: Step, reports: &[&Report], name: &str) -> String {
             say!("class-ring-title", lead = lead, name = most, reach = reach)
         }
         Step::Air => {
-            let (lead, least, value) = of("drift_cent", false);
-            say!("class-air-title", lead = lead, name = least, value = value)
+            let (lead, least, value) = of(EVENING_WARMTH, false);
+            let warmth = say!("class-warmth-title", lead = lead, name = least, value = value);
+            let (lead, least, value) = of(SEASON_DAMP, false);
+            let damp = say!("class-damp-title", lead = lead, name = least, value = value);
+            say!("class-air-title", warmth = warmth, damp = damp)
         }
         Step::Settle => {
             let (lead, least, value) = of("settling_d", false);
@@ -160,7 +169,7 @@ pub const fn numbers(step: Step) -> &'static [&'static str] {
         Step::Stretch => &[],
         Step::Response => &["stretch", "settling_d"],
         Step::Ring => &["brilliance_hz", "rings_on_s"],
-        Step::Air => &["drift_cent"],
+        Step::Air => &[EVENING_WARMTH, SEASON_DAMP],
         Step::Settle => &["settling_d", "loss_cent_decade"],
     }
 }
@@ -202,8 +211,10 @@ pub fn questions(
         ],
         Step::Ring => vec![about(say!("class-ask-ring"), "rings_on_s", true)],
         Step::Air => vec![
-            about(say!("class-ask-rain"), "drift_transient_cent", true),
-            about(say!("class-ask-body"), "drift_body_cent", true),
+            about(say!("class-ask-lamps"), EVENING_WARMTH, true),
+            about(say!("class-ask-rain"), "evening_damp_cent", true),
+            about(say!("class-ask-body"), "season_body_cent", true),
+            about(say!("class-ask-drink"), "season_moisture_cent", true),
         ],
         Step::Settle => vec![about(say!("class-ask-eve"), "settling_d", false)],
     }
@@ -265,7 +276,7 @@ mod tests {
 
     fn quantity(value: f64, low: f64, high: f64) -> Quantity {
         let (evidence, source) = ("computed".to_owned(), "hooke".to_owned());
-        Quantity { value, low, high, evidence, source, unknown: high > 3.0 * low }
+        Quantity { value, low, high, evidence, source }
     }
 
     #[test]

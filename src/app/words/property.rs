@@ -121,13 +121,18 @@ const TIME: &[Property] = &[
     Property { key: "settling_d" },
     Property { key: "loss_cent_decade" },
     Property { key: "constructional_cent" },
-    Property { key: "drift_cent" },
-    Property { key: "drift_temperature_cent" },
-    Property { key: "drift_moisture_cent" },
-    Property { key: "drift_body_cent" },
-    Property { key: "drift_ratchet_cent" },
-    Property { key: "drift_seats_cent" },
-    Property { key: "drift_transient_cent" },
+    Property { key: "evening_cent" },
+    Property { key: "evening_warmth_cent" },
+    Property { key: "evening_damp_cent" },
+    Property { key: "week_cent" },
+    Property { key: "week_warmth_cent" },
+    Property { key: "week_damp_cent" },
+    Property { key: "season_cent" },
+    Property { key: "season_warmth_cent" },
+    Property { key: "season_damp_cent" },
+    Property { key: "season_moisture_cent" },
+    Property { key: "season_body_cent" },
+    Property { key: "ratchet_cent" },
 ];
 
 const HAND: &[Property] = &[
@@ -141,13 +146,16 @@ const HAND: &[Property] = &[
     Property { key: "fatigue" },
 ];
 
-/// The parts that drift is the sum of; they stand under it.
-pub const PARTS_OF_DRIFT: [&str; 5] = [
-    "drift_temperature_cent",
-    "drift_moisture_cent",
-    "drift_body_cent",
-    "drift_ratchet_cent",
-    "drift_seats_cent",
+/// The parts that a drift is the sum of; they stand under it.
+pub const PARTS_OF_DRIFT: [&str; 8] = [
+    "evening_warmth_cent",
+    "evening_damp_cent",
+    "week_warmth_cent",
+    "week_damp_cent",
+    "season_warmth_cent",
+    "season_damp_cent",
+    "season_moisture_cent",
+    "season_body_cent",
 ];
 
 /// Every property.

@@ -3,15 +3,15 @@
 //! A sentence always shows both numbers. That an elastic core gives more colour is the trade's judgement, so no
 //! sentence here says that stretch causes it.
 
+use std::borrow::Cow;
+
 use catalogue::Word;
 use protocol::reply::{Comparison, FittedString, Reason};
 use strings::fit::desirability::{
     BREAKING_ENDS, DRIFT_ENDS, RING_ENDS, ROOM_ENDS, SETTLING_ENDS, STRETCH_ENDS, TUNING_ENDS,
 };
 
-use super::naming;
-use super::property;
-use super::{say, speech};
+use super::{drift, naming, property, say, speech};
 use crate::units;
 
 /// A sentence and what it rests on.
@@ -43,7 +43,7 @@ pub fn swing(key: &str) -> String {
     let (from, to) = match key {
         "elasticity" => percent(STRETCH_ENDS),
         "settling" => turned(SETTLING_ENDS),
-        "drift" => turned(DRIFT_ENDS),
+        "warmth" | "damp" => turned(DRIFT_ENDS),
         "durability" => turned(percent(BREAKING_ENDS)),
         "tuning" => turned(TUNING_ENDS),
         "ring" => RING_ENDS,
@@ -92,15 +92,6 @@ fn judged(reason: &Reason, is_cost: bool) -> String {
     match reason.attribute.as_str() {
         "availability" => say!("judged-availability", cost = cost),
         "price" => say!("judged-price", cost = cost),
-        "fitters-judgement" => {
-            let own = units::of_hundred(reason.worth);
-            // No core has full marks from fitters: then there is no other string behind the number.
-            if reason.rival_worth >= 0.999 {
-                return say!("judged-fitters-alone", own = own);
-            }
-            let other = units::of_hundred(reason.rival_worth);
-            say!("judged-fitters", cost = cost, own = own, other = other)
-        }
         other => say!("judged-other", cost = cost, attribute = attribute(other)),
     }
 }
@@ -109,7 +100,11 @@ fn judged(reason: &Reason, is_cost: bool) -> String {
 pub(super) const HEARING: f64 = 20_000.0;
 
 fn compared(attribute_key: &str, c: &Comparison, is_cost: bool) -> String {
-    let (this, other) = units::pair(&c.property, c.this, c.other);
+    let (this, other) = if drift::is_drift(&c.property) {
+        units::pair(&c.property, c.this.abs(), c.other.abs())
+    } else {
+        units::pair(&c.property, c.this, c.other)
+    };
     let above = c.verdict == "above";
     let word = property::of(&c.property)
         .map_or(say!("different"), |p| if above { p.more() } else { p.less() });
@@ -118,7 +113,8 @@ fn compared(attribute_key: &str, c: &Comparison, is_cost: bool) -> String {
     match attribute_key {
         "elasticity" => say!("compared-elasticity", word = word, this = this, other = other),
         "settling" => say!("compared-settling", word = word, this = this, other = other),
-        "drift" => say!("compared-drift", word = word, this = this, other = other),
+        "warmth" => say!("compared-warmth", word = word, this = this, other = other),
+        "damp" => say!("compared-damp", word = word, this = this, other = other),
         "feel" => say!("compared-feel", word = word, wanted = wanted, this = this, other = other),
         "power" => {
             say!("compared-power", word = word, wanted = wanted, this = this, other = other)
@@ -156,7 +152,7 @@ fn weakest(reason: &Reason, string: &FittedString) -> String {
         .find(|a| a.attribute == reason.attribute)
         .and_then(|a| a.property.as_deref());
     let number = property
-        .and_then(|key| string.report.numbers.get(key).map(|q| (key, units::plainly(key, q))));
+        .and_then(|key| string.report.numbers.get(key).map(|q| (key, drift::plainly(key, q))));
     match (reason.attribute.as_str(), number) {
         ("durability", Some((_, number))) => say!("weakest-durability", number = number),
         ("elasticity", Some((_, number))) => say!("weakest-elasticity", number = number),
@@ -172,13 +168,15 @@ fn weakest(reason: &Reason, string: &FittedString) -> String {
 
 /// The word for a comparison with another string.
 #[must_use]
-pub fn verdict(comparison: &Comparison) -> &'static str {
+pub fn verdict(comparison: &Comparison) -> Cow<'static, str> {
     let words = property::of(&comparison.property);
-    match (comparison.verdict.as_str(), words) {
-        ("above", Some(p)) => p.more(),
-        ("below", Some(p)) => p.less(),
-        ("above", None) => say!("more"),
-        ("below", None) => say!("less"),
-        _ => say!("no-difference"),
+    let (more, less) = words.map_or((say!("more"), say!("less")), |p| (p.more(), p.less()));
+    match comparison.verdict.as_str() {
+        "above" => more.into(),
+        "below" => less.into(),
+        "rather-above" => say!("rather", word = more).into(),
+        "rather-below" => say!("rather", word = less).into(),
+        "alike" => say!("alike").into(),
+        _ => say!("undecided").into(),
     }
 }

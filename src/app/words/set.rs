@@ -1,13 +1,10 @@
-//! What the answer says: the set in one sentence, what was assumed, the load, the steps, the counter, the picture.
+//! What the answer says: the set in one sentence, what was assumed, the load, the steps, the counter.
 
-use protocol::reply::{
-    Assumed, Fit, FittedString, Point, Problem, Report, Searched, Set, Shopping, Step,
-};
+use protocol::reply::{Assumed, Fit, FittedString, Problem, Report, Searched, Set, Shopping, Step};
 
-use super::naming::{capital, family, letters, list};
+use super::naming::{capital, letters, list};
 use super::questions::{size_name, tuning_name};
-use super::{say, speech};
-use crate::order;
+use super::{drift, say, speech};
 use crate::units;
 
 /// Names of the strings of a set: letters, highest first.
@@ -382,111 +379,31 @@ pub fn plain_facts(string: &FittedString) -> Vec<String> {
     if let Some(q) = n("tension_n") {
         facts.push(say!("fact-pull", force = units::force(q.value)));
     }
-    let plain = |key: &str| n(key).map(|q| (units::plainly(key, q), q.unknown));
-    if let Some((stretch, unknown)) = plain("stretch") {
-        facts.push(say!(
-            "fact-stretch",
-            known = if unknown { "no" } else { "yes" },
-            stretch = stretch
-        ));
+    let plain = |key: &str| n(key).map(|q| units::plainly(key, q));
+    if let Some(stretch) = plain("stretch") {
+        facts.push(say!("fact-stretch", stretch = stretch));
     }
-    if let Some((share, unknown)) = plain("breaking_share") {
-        facts.push(say!(
-            "fact-breaking",
-            known = if unknown { "no" } else { "yes" },
-            share = share
-        ));
+    if let Some(share) = plain("breaking_share") {
+        facts.push(say!("fact-breaking", share = share));
     }
-    if let Some((peg, _)) = plain("peg_cent_deg") {
+    if let Some(peg) = plain("peg_cent_deg") {
         let cents = peg.replace(units::scale("peg_cent_deg").unit, say!("cents"));
         let tuner = if string.fine_tuner { "yes" } else { "no" };
         facts.push(say!("fact-peg", cents = cents, tuner = tuner));
     }
-    if let Some((days, unknown)) = plain("settling_d") {
-        facts.push(say!("fact-settling", known = if unknown { "no" } else { "yes" }, days = days));
+    if let Some(days) = plain("settling_d") {
+        facts.push(say!("fact-settling", days = days));
     }
-    if let Some((cents, _)) = plain("drift_cent") {
-        facts.push(say!("fact-drift", cents = cents));
+    let untuned = &string.report.setting.untuned;
+    let moves = |by: &str| {
+        let key = drift::met(untuned, by);
+        n(&key).map(|q| drift::moves(&key, q))
+    };
+    if let Some(moves) = moves("warmth") {
+        facts.push(say!("fact-warmth", untuned = untuned, moves = moves));
+    }
+    if let Some(moves) = moves("damp") {
+        facts.push(say!("fact-damp", untuned = untuned, moves = moves));
     }
     facts
-}
-
-/// The part of the picture that costs next to no steadiness: within so much of the steadiest.
-const NEARLY_FREE: f64 = 0.05;
-
-/// The points that no other beats in both: the steadiest first.
-#[must_use]
-pub fn frontier(points: &[Point]) -> Vec<&Point> {
-    let beaten = |p: &Point| {
-        points.iter().any(|q| {
-            q.stretch >= p.stretch
-                && q.steadiness >= p.steadiness
-                && (q.stretch > p.stretch || q.steadiness > p.steadiness)
-        })
-    };
-    let best: Vec<&Point> = points.iter().filter(|p| !beaten(p)).collect();
-    order::sorted(&best, |a, b| b.steadiness.total_cmp(&a.steadiness))
-}
-
-/// The title of the picture of elasticity and steadiness: its takeaway.
-#[must_use]
-pub fn picture_title(points: &[Point], name: &str) -> String {
-    let best = frontier(points);
-    let (Some(steadiest), Some(loosest)) = (best.first(), best.last()) else {
-        return say!("picture-nothing", name = name);
-    };
-    if points.len() < 4 {
-        return say!("picture-few", name = name);
-    }
-    let fall = steadiest.steadiness - loosest.steadiness;
-    if fall < NEARLY_FREE {
-        return say!("picture-no-balance", name = name);
-    }
-    let stretch = |p: &Point| units::with_unit(&units::significant(p.stretch * 100.0, 2), "%");
-    let free = best
-        .iter()
-        .filter(|p| p.steadiness >= steadiest.steadiness - NEARLY_FREE)
-        .max_by(|a, b| a.stretch.total_cmp(&b.stretch));
-    match free {
-        // Only a step worth taking is called free, and only if there is more to be had beyond it.
-        Some(free)
-            if free.stretch > 1.2 * steadiest.stretch && free.stretch < 0.8 * loosest.stretch =>
-        {
-            say!(
-                "picture-free",
-                name = name,
-                free = stretch(free),
-                loosest = stretch(loosest),
-                cost = units::of_hundred(free.steadiness - loosest.steadiness),
-            )
-        }
-        _ => say!(
-            "picture-costs",
-            name = name,
-            steadiest = stretch(steadiest),
-            loosest = stretch(loosest),
-            fall = units::of_hundred(fall),
-        ),
-    }
-}
-
-/// Which families lie over each other in steadiness, as a sentence; none if none do.
-#[must_use]
-pub fn overlap(points: &[Point]) -> Option<String> {
-    let mut spans: Vec<(&str, f64, f64, usize)> = Vec::new();
-    for p in points {
-        match spans.iter_mut().find(|s| s.0 == p.family) {
-            Some(s) => *s = (s.0, s.1.min(p.steadiness), s.2.max(p.steadiness), s.3 + 1),
-            None => spans.push((&p.family, p.steadiness, p.steadiness, 1)),
-        }
-    }
-    let spans: Vec<_> = spans.into_iter().filter(|s| s.3 >= 3).collect();
-    let over: Vec<&str> = spans
-        .iter()
-        .filter(|one| {
-            spans.iter().any(|other| other.0 != one.0 && one.1 < other.2 && other.1 < one.2)
-        })
-        .map(|s| family(s.0))
-        .collect();
-    if over.len() < 2 { None } else { Some(say!("picture-overlap", kinds = capital(&list(&over)))) }
 }

@@ -93,14 +93,8 @@ pub fn likely(likely: &str, judged: bool) -> String {
 pub fn number(n: &CauseNumber, cause: &str) -> String {
     let limit = n.limit.unwrap_or(n.value);
     let (low, high) = (n.low.unwrap_or(n.value), n.high.unwrap_or(n.value));
-    let quantity = Quantity {
-        value: n.value,
-        low,
-        high,
-        evidence: String::new(),
-        source: String::new(),
-        unknown: low <= 0.0 && high > 0.0 || high > 3.0 * low,
-    };
+    let quantity =
+        Quantity { value: n.value, low, high, evidence: String::new(), source: String::new() };
     let value = units::plainly(&n.property, &quantity);
     let scale = units::scale(&n.property);
     let limit_of = |figures: i32| {
@@ -119,8 +113,9 @@ pub fn number(n: &CauseNumber, cause: &str) -> String {
         }
         ("brilliance_hz", _) => say!("number-shine", value = value, limit = limit_of(2)),
         ("breaking_share", _) => say!("number-breaking", value = value, limit = limit_of(2)),
-        ("drift_moisture_cent", _) => say!("number-moisture", value = value, limit = limit_of(1)),
-        ("drift_body_cent", _) => say!("number-body", value = value),
+        ("season_moisture_cent", _) => say!("number-moisture", value = value, limit = limit_of(1)),
+        ("ratchet_cent", _) => say!("number-ratchet", value = value),
+        ("season_body_cent", _) => say!("number-body", value = value),
         ("torsion_impedance_ratio", _) => {
             say!("number-torsion", value = value, limit = limit_of(2))
         }

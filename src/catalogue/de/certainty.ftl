@@ -63,11 +63,6 @@ turn-sheet = Das würde es zuerst ändern: { $turn }
 reason-plain = { $word } als die andere Saite.
 reason-plain-wanted = { $word } als die andere Saite, und näher an dem, was Sie möchten.
 reason-plain-unwanted = { $word } als die andere Saite, und weiter von dem, was Sie möchten.
-reason-plain-fitters = { $side ->
-    [for] Geigenbauer finden, dass solche Kerne die Stimmung besser halten als die der anderen Saite.
-   *[against] Geigenbauer finden, dass solche Kerne die Stimmung weniger gut halten als die der anderen Saite.
-}
-reason-plain-fitters-alone = Geigenbauer kennen Kerne, die die Stimmung besser halten.
 reason-plain-weakest = Ihr schwächster Punkt: { $what }.
 reason-more = Das sind { $percent } % mehr
 reason-less = Das sind { $percent } % weniger

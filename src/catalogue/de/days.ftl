@@ -11,7 +11,8 @@ under-of-hundred = unter { $number } von 100
 over = über { $number }
 under = unter { $number }
 cents = Cent
-value-within = { $value }, Spanne { $range }
+value-within = { $value } ({ $range })
+value-about = etwa { $value } ({ $range })
 on-day =
     { $day ->
         [1] am ersten Tag
@@ -21,8 +22,7 @@ days-very = die { $name }-Saite hat sich { $day } sehr wahrscheinlich gesetzt
 days-both = die { $name }-Saite hat sich { $day } wahrscheinlich gesetzt, { $later } sehr wahrscheinlich
 days-likely = die { $name }-Saite hat sich { $day } wahrscheinlich gesetzt, aber selbst nach { $days } Tagen nicht sehr wahrscheinlich
 days-unlikely = ob sich die { $name }-Saite in { $days } Tagen gesetzt hat: { $likely }
-days-unknown = unbekannt
-nights-how = Jeder Block ist ein Tag, an dem abends nachgestimmt wird: Er reicht von den wenigsten bis zu den meisten Cent, die der Tag kosten kann, 90 Mal von 100. Ein Punkt ist der Wert; wo keiner ist, ist er innerhalb des Blocks unbekannt. Unter der gestrichelten Linie kostet ein Tag nicht mehr als fünf Cent.
+nights-how = Jeder Block ist ein Tag, an dem abends nachgestimmt wird: Er reicht von den wenigsten bis zu den meisten Cent, die der Tag kosten kann, 90 Mal von 100; der Punkt ist der Wert. Unter der gestrichelten Linie kostet ein Tag nicht mehr als fünf Cent.
 nights-picture = { $title }. In der Tabelle darunter steht jeder Tag.
 nights-axis = Cent Verlust am Tag
 nights-day = Tag
@@ -33,5 +33,5 @@ nights-table = Die Tage als Tabelle
 nights-caption = Cent Verlust je Tag: { $name }-Saite
 nights-column-day = Tag
 nights-column-lost = Cent Verlust
-nights-column-chance = Höchstens fünf Cent, und anliegend
+nights-column-chance = Höchstens fünf Cent
 nights-column-words = In Worten

@@ -20,7 +20,7 @@ class-back = ← Zurück
 class-next = Weiter →
 class-made = { $core }. Darum: { $wound }.
 class-bar = { $name }, { $number }: { $value }
-class-bars = Der Punkt ist der Wert, der Strich enthält ihn 90 Mal von 100. Wo kein Punkt ist, ist er innerhalb des Strichs unbekannt.
+class-bars = Der Punkt ist der Wert, der Strich enthält ihn 90 Mal von 100. Wo ein Wert auf beiden Seiten der Null liegen kann, steht bei ihr ein senkrechter Strich.
 
 class-inside-title =
     { $count ->
@@ -43,7 +43,7 @@ class-answer-title =
         [either] Auf dem Weg zum Ton dehnt sich am weitesten { $name }
        *[even] Welche sich auf dem Weg zum Ton am weitesten dehnt, geben diese Zahlen nicht her
     }
-class-answer-lead = In der Werkstatt heißt es: Was sich weit dehnt, lässt dem Spieler mehr zu formen und kommt später zur Ruhe. Hier sind beide als Zahlen.
+class-answer-lead = Was sich weit dehnt, lässt dem Spieler mehr zu formen, heißt es, und kommt später zur Ruhe. Hier sind beide als Zahlen.
 class-ring-reach =
     { $heard ->
         [no] über das Hörbare hinaus
@@ -57,13 +57,21 @@ class-ring-title =
        *[even] Welche am hellsten ist, geben diese Zahlen nicht her
     }
 class-ring-lead = Biegen und Reiben im Kern verzehren zuerst die höchsten Teiltöne. Was sie übrig lassen, ist der Glanz.
-class-air-title =
+class-warmth-title =
     { $lead ->
-        [clear] Die Luft in diesem Raum verstimmt am wenigsten { $name }: { $value } Drift
-        [probably] Die Luft in diesem Raum verstimmt wahrscheinlich am wenigsten { $name }: { $value } Drift
-        [either] Die Luft in diesem Raum verstimmt am wenigsten { $name }
-       *[even] Welche in der Luft dieses Raums am besten Stimmung hält, geben diese Zahlen nicht her
+        [clear] die Wärme eines Abends verstimmt { $name } am wenigsten: Sie { $value }
+        [probably] die Wärme eines Abends verstimmt wahrscheinlich { $name } am wenigsten: Sie { $value }
+        [either] die Wärme eines Abends verstimmt { $name } am wenigsten
+       *[even] welche die Wärme eines Abends am wenigsten verstimmt, geben diese Zahlen nicht her
     }
+class-damp-title =
+    { $lead ->
+        [clear] die Feuchte der Jahreszeiten verstimmt { $name } am wenigsten: Sie { $value }
+        [probably] die Feuchte der Jahreszeiten verstimmt wahrscheinlich { $name } am wenigsten: Sie { $value }
+        [either] die Feuchte der Jahreszeiten verstimmt { $name } am wenigsten
+       *[even] welche die Feuchte der Jahreszeiten am wenigsten verstimmt, geben diese Zahlen nicht her
+    }
+class-air-title = { $warmth }; { $damp }
 class-air-lead = Wärme und Feuchte verändern die Saite, und sie bewegen das Holz, das ihre Enden hält.
 class-settle-title =
     { $lead ->
@@ -90,8 +98,10 @@ class-gut-answer = Weil Darm bei { $share } dessen hinge, was ihn zerreißt. Dan
 class-ask-stretch = Welche dehnt sich auf dem Weg zum Ton am weitesten?
 class-ask-speaks = Welche spricht beim Anstrich am schnellsten an?
 class-ask-ring = Welche klingt nach dem Zupfen am längsten?
-class-ask-rain = Es regnet. Welche verstimmt sich zuerst?
+class-ask-lamps = Im Saal wird es warm. Welche verstimmt sich am meisten?
+class-ask-rain = Es regnet. Welche ist am Ende des Abends am meisten verstimmt?
 class-ask-body = In feuchter Luft quillt der Korpus. Welche spürt das am meisten?
+class-ask-drink = Welche verstimmt das Wasser am meisten, das sie selbst aufnimmt?
 class-ask-eve = Welche könnte man am kürzesten vor einem Konzert aufziehen?
 
 class-choose = Auswählen

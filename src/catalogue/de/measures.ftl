@@ -16,7 +16,6 @@ month-11 = November
 month-12 = Dezember
 
 not-known = nicht bekannt
-unknown-within = unbekannt, Spanne { $range }
 unit-cents-mm = Cent/mm
 unit-cents-degree = Cent/Grad
 unit-millionths = Millionstel
@@ -31,6 +30,8 @@ unit-lb = lb
 gauge-mm = { $mm } ({ $inch } Zoll)
 gauge-inch = { $inch } Zoll ({ $mm })
 force = { $own } ({ $one }, { $other })
+cents-less = weniger als ein Cent
+cents-one = 1 Cent
 days-less = weniger als ein Tag
 days-one = ein Tag
 days-safe = 1 Tag

@@ -8,10 +8,10 @@ attribute-elasticity = Elastizität
     .means = die Fachleute hören in einem elastischen Kern mehr Farbe; das ist ihr Urteil
 attribute-settling = schnelles Setzen
     .means = wenige Tage, bis eine Nacht nicht mehr als fünf Cent kostet
-attribute-drift = Stimmhaltung in diesem Raum
-    .means = wenig berechnetes Wandern, wenn sich der Raum ändert
-attribute-fitters-judgement = Stimmhaltung nach dem Urteil der Geigenbauer
-    .means = wie sich solche Kerne in wechselnden Räumen verhalten, aus Erfahrung
+attribute-warmth = Stimmhaltung bei Wärme
+    .means = ihre Tonhöhe fällt oder steigt wenig, wenn es warm wird und niemand stimmt
+attribute-damp = Stimmhaltung bei Feuchte
+    .means = ihre Tonhöhe fällt oder steigt wenig, wenn es feucht wird und niemand stimmt
 attribute-response = Ansprache unter dem Bogen
     .means = ein sauberer Ton steht bald, bei vielen Strichen
 attribute-bow-room = Spielraum für den Bogen
@@ -72,12 +72,6 @@ judged-price =
         [yes] Ihr Material kostet mehr.
        *[no] Ihr Material kostet weniger.
     }
-judged-fitters-alone = Geigenbauer geben solchen Kernen { $own } von 100 dafür, dass sie die Stimmung halten.
-judged-fitters =
-    { $cost ->
-        [yes] Hält die Stimmung weniger gut
-       *[no] Hält die Stimmung besser
-    }, nach dem, was Geigenbauer von solchen Kernen sagen: { $own } von 100, die andere { $other }.
 judged-other =
     { $cost ->
         [yes] Weniger gut
@@ -89,7 +83,8 @@ nearer-to-wanted = näher am Gewünschten
 compared = { $word }: { $this }, die andere { $other }.
 compared-elasticity = { $word }: Gestimmt dehnt sie sich um { $this }, die andere um { $other }.
 compared-settling = { $word }: { $this }, die andere { $other }.
-compared-drift = { $word }, in diesem Raum: { $this }, die andere { $other }.
+compared-warmth = { $word }: { $this }, die andere { $other }.
+compared-damp = { $word }: { $this }, die andere { $other }.
 compared-feel = { $word } unter der Hand und { $wanted }: { $this }, die andere { $other }.
 compared-power = { $word } und { $wanted }: { $this } am Steg, die andere { $other }.
 compared-brightness =
@@ -112,4 +107,6 @@ weakest-of = Ihr schwächster Punkt: { $attribute }. { $property }: { $number }.
 weakest = Ihr schwächster Punkt: { $attribute }.
 more = mehr
 less = weniger
-no-difference = kein Unterschied, den wir berechnen können
+alike = etwa gleich
+rather = { $word }, falls man es merkt
+undecided = lässt sich nicht sagen

@@ -15,7 +15,7 @@ report-bridge = Steg
 report-air = Luft
 report-bending = Biegen
 report-pull = Zug
-report-sources = Quellen: { $works }. Spannen enthalten die wahre Zahl 90 Mal von 100; „unbekannt“ steht, wo das obere Ende einer Spanne mehr als das Dreifache des unteren ist. Die Werke und Formeln stehen in Ropewalk unter Quellen.
+report-sources = Quellen: { $works }. Spannen enthalten die wahre Zahl 90 Mal von 100. Die Werke und Formeln stehen in Ropewalk unter Quellen.
 report-title = { $Kind } als { $name }, { $gauge }, für { $instrument ->
         [viola] eine Bratsche der Größe { $size }
         [cello] ein { $size }-Cello
@@ -24,4 +24,9 @@ report-title = { $Kind } als { $name }, { $gauge }, für { $instrument ->
     }
 setting-doubt = , auf { $doubt } genau
 setting-behind = { $length } hinter dem Steg,{ " " }
-setting = Mensur { $length }{ $doubt }, { $behind }{ $nut } vom Sattel zum Wirbel; { $pitch }; { $angle }° über dem Steg; Wirbel { $peg } dick, Übersetzung { $gear } zu 1; { $height } hoch an der Oktave, Kante des Sattels mit { $edge } gerundet; der Steg widersteht { $peak } bis { $bridge }; Raum { $warmth } ± { $swing }, { $damp } ± { $change } feucht.
+setting =
+    Mensur { $length }{ $doubt }, { $behind }{ $nut } vom Sattel zum Wirbel; { $pitch }; { $angle }° über dem Steg; Wirbel { $peg } dick, Übersetzung { $gear } zu 1; { $height } hoch an der Oktave, Kante des Sattels mit { $edge } gerundet; der Steg widersteht { $peak } bis { $bridge }; Raum { $warmth } ± { $swing }, { $damp } ± { $change } feucht mit den Jahreszeiten, und { $untuned ->
+        [evening] an einem Abend
+        [week] in einer Woche
+       *[season] in einem Jahr
+    } ohne Stimmen { $warmer } wärmer und { $damper } feuchter.

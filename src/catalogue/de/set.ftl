@@ -166,33 +166,64 @@ packet = etwa { $force } bei { $pitch } und { $length } Mensur
 ## Was ein Spieler brauchen kann
 
 fact-pull = Gestimmt zieht sie mit { $force }.
-fact-stretch =
-    { $known ->
-        [no] Wie weit sie sich dehnt: { $stretch }.
-       *[yes] Gestimmt ist sie um { $stretch } länger als schlaff.
-    }
-fact-breaking =
-    { $known ->
-        [no] Wie nah sie am Reißen ist: { $share }.
-       *[yes] Gestimmt nutzt sie { $share } der Festigkeit ihres Kerns.
-    }
+fact-stretch = Gestimmt ist sie um { $stretch } länger als schlaff.
+fact-breaking = Gestimmt nutzt sie { $share } der Festigkeit ihres Kerns.
 fact-peg =
     Ein Grad am Wirbel ändert sie um { $cents }{ $tuner ->
         [yes] ; sie hat einen Feinstimmer
        *[no] { "" }
     }.
-fact-settling =
-    { $known ->
-        [no] Tage, bis sie sich gesetzt hat: { $days }.
-       *[yes] Zeit, bis sie sich gesetzt hat: { $days }.
-    }
-fact-drift = Wie weit ihre Tonhöhe wandert, wenn sich dieser Raum ändert: { $cents }.
+fact-settling = Zeit, bis sie sich gesetzt hat: { $days }.
+fact-warmth =
+    Ihre Tonhöhe { $moves }, wenn es { $untuned ->
+        [evening] an einem Abend
+        [week] in einer Woche
+       *[season] mit den Jahreszeiten
+    } warm wird.
+fact-damp =
+    Ihre Tonhöhe { $moves }, wenn es { $untuned ->
+        [evening] an einem Abend
+        [week] in einer Woche
+       *[season] mit den Jahreszeiten
+    } feucht wird.
 
-## Das Bild von Elastizität und Stimmhaltung
+## Was die Tonhöhe tut
 
-picture-nothing = Für die { $name }-Saite gibt es nichts zu vergleichen
-picture-few = Für die { $name }-Saite wären so wenige Bauarten gut, dass es wenig abzuwägen gibt
-picture-no-balance = Für die { $name }-Saite gibt es nichts abzuwägen: Die elastischste Saite hält die Stimmung so gut wie jede andere
-picture-free = Bei der { $name }-Saite kostet Dehnung bis { $free } fast keine Stimmhaltung; von dort bis { $loosest } kostet sie { $cost } von 100
-picture-costs = Bei der { $name }-Saite kostet mehr Dehnung Stimmhaltung: Von { $steadiest } bis { $loosest } fällt sie um { $fall } von 100
-picture-overlap = In der Stimmhaltung überschneiden sich: { $kinds }. Die Bauart allein entscheidet nicht.
+moves-falls = fällt um { $cents }
+moves-rises = steigt um { $cents }
+moves-hardly = bewegt sich kaum
+moves-hardly-within = bewegt sich kaum ({ $range })
+
+## Die Bilder davon, was Elastizität kostet
+
+picture-few =
+    { $aspect ->
+        [settling] Tage bis zum Setzen
+        [warmth] Wärme
+       *[damp] Feuchte
+    }: Die Saiten, die gut wären, dehnen sich zu ähnlich, um zu sagen, was Dehnung kostet
+picture-costs =
+    { $aspect ->
+        [settling] Mehr Dehnung kostet Zeit zum Setzen
+        [warmth] Mehr Dehnung kostet Stimmhaltung bei Wärme
+       *[damp] Mehr Dehnung kostet Stimmhaltung bei Feuchte
+    }: bestenfalls { $stiff } bei { $from } Dehnung, { $elastic } bei { $to }
+picture-level =
+    { $aspect ->
+        [settling] Mehr Dehnung kostet keine Zeit zum Setzen
+        [warmth] Mehr Dehnung kostet nichts bei Wärme
+       *[damp] Mehr Dehnung kostet nichts bei Feuchte
+    }: bestenfalls { $stiff } bei { $from } Dehnung, { $elastic } bei { $to }
+picture-gains =
+    { $aspect ->
+        [settling] Mehr Dehnung setzt sich sogar früher
+        [warmth] Mehr Dehnung ist bei Wärme sogar stimmfester
+       *[damp] Mehr Dehnung ist bei Feuchte sogar stimmfester
+    }: bestenfalls { $stiff } bei { $from } Dehnung, { $elastic } bei { $to }
+picture-between =
+    { $aspect ->
+        [settling] Mittlere Dehnung setzt sich am frühesten
+        [warmth] Mittlere Dehnung ist bei Wärme am stimmfestesten
+       *[damp] Mittlere Dehnung ist bei Feuchte am stimmfestesten
+    }: { $least } bei { $at }; bestenfalls { $stiff } bei { $from }, { $elastic } bei { $to }
+picture-overlap = Hier überschneiden sich: { $kinds }. Die Bauart allein entscheidet nicht.

@@ -5,7 +5,15 @@ sources-lead = Jede Zahl auf diesen Seiten hat eine Spanne und sagt, woher man s
 sources-fetching = Die Tabellen werden geholt …
 sources-broke = Die Tabellen waren nicht zu bekommen: { $reason }.
 sources-grades = Woher man eine Zahl weiß
-sources-range = Eine Spanne enthält die wahre Zahl 90 Mal von 100. Wo ihr oberes Ende mehr als das Dreifache des unteren ist, sagen wir „unbekannt“ und ziehen keinen Grund daraus.
+sources-range = Eine Spanne enthält die wahre Zahl 90 Mal von 100. Wo sie weit ist, steht sie auch in Sätzen hinter ihrer Zahl.
+
+## Gilt die Reihenfolge der Fachleute?
+
+sources-trade = Was Fachleute über Stimmhaltung sagen
+sources-trade-order = Nach der Erfahrung der Fachleute hält Vollstahl die Stimmung am besten, dann Stahlseil, steifer Kunststoff, weicher Kunststoff und zuletzt Darm. Wir berechnen drei Dinge getrennt:
+sources-trade-settling = Wie bald sie sich setzt: Die Reihenfolge gilt. Vollstahl ist der erste und Darm der letzte; dazwischen überschneiden sich Nachbarn.
+sources-trade-warmth = Wie weit Wärme sie verstimmt: Die Reihenfolge gilt nicht. Stahl, der erste darin, verstimmt sich nach unseren Werten am meisten, Darm und Kunststoff weniger, doch von ihnen weiß man weniger.
+sources-trade-damp = Wie weit Feuchte sie verstimmt: Die Reihenfolge gilt zum Teil. Stahl nimmt kein Wasser auf, aber wenn sich der Korpus mit der Feuchte bewegt, verstimmt er die steifsten Saiten am meisten. Darm und Polyamid nehmen Wasser auf, und umsponnener Darm kann sogar steigen.
 sources-formulas = Wie jede Zahl berechnet wird
 sources-letters = L ist die Mensur, f die Tonhöhe, μ die Masse je Länge (μ₀ ungedehnt), EA die Steifheit des Kerns längs der Saite, T der Zug, D und d der äußere und der Kerndurchmesser, K die Biegesteifheit, κ/2 = 865,6 Cent. Z = √(T μ) ist die Impedanz, R der Widerstand des Stegs, β = 0,1 die Stelle des Bogens, v = 0,1 m/s sein Tempo, μs und μd die Reibung von haftendem und gleitendem Haar, η ein Verlust, C die Steifheit gegen Drehen, J die Trägheit dabei.
 sources-table = Tabelle der Formeln

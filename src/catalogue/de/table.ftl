@@ -17,6 +17,5 @@ filter-left =
         [one] { $left } Zeile von { $all } bleibt.
        *[other] { $left } Zeilen von { $all } bleiben.
     }
-table-unknown = unbekannt, Spanne
 table-none = keine
 doubts-title = Was Sie messen können, um mehr zu wissen

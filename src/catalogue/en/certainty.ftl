@@ -63,11 +63,6 @@ turn-sheet = Would change it first: { $turn }
 reason-plain = { $word } than the other string.
 reason-plain-wanted = { $word } than the other string, which is nearer to what you want.
 reason-plain-unwanted = { $word } than the other string, which is further from what you want.
-reason-plain-fitters = { $side ->
-    [for] Fitters find such cores steadier than those of the other string.
-   *[against] Fitters find such cores less steady than those of the other string.
-}
-reason-plain-fitters-alone = Fitters have seen cores that hold their pitch better.
 reason-plain-weakest = Its weakest point is { $what }.
 reason-more = That is { $percent } % more
 reason-less = That is { $percent } % less

@@ -11,7 +11,8 @@ under-of-hundred = under { $number } of 100
 over = over { $number }
 under = under { $number }
 cents = cents
-value-within = { $value }, within { $range }
+value-within = { $value } ({ $range })
+value-about = about { $value } ({ $range })
 on-day =
     { $day ->
         [1] on the first day
@@ -21,8 +22,7 @@ days-very = the { $name } has very likely settled { $day }
 days-both = the { $name } has likely settled { $day }, very likely { $later }
 days-likely = the { $name } has likely settled { $day }, but not even after { $days } days very likely
 days-unlikely = that the { $name } has settled within { $days } days is { $likely }
-days-unknown = unknown
-nights-how = Each block is one day, retuned every evening: it reaches from the least to the most cents that the day may cost, 90 times in 100. A dot is the value; where there is none, it is unknown within the block. Below the dashed line a day costs no more than five cents.
+nights-how = Each block is one day, retuned every evening: it reaches from the least to the most cents that the day may cost, 90 times in 100, and the dot is the value. Below the dashed line a day costs no more than five cents.
 nights-picture = { $title }. The table below has every day.
 nights-axis = cents lost in the day
 nights-day = day
@@ -33,5 +33,5 @@ nights-table = The days as a table
 nights-caption = Cents lost each day by the { $name }
 nights-column-day = Day
 nights-column-lost = Cents lost
-nights-column-chance = Within five cents, and seated
+nights-column-chance = Within five cents
 nights-column-words = In words

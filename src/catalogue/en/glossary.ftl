@@ -1,16 +1,16 @@
 ### The words of the trade: each word, and what it means.
 
 glossary-title = Words of the trade
-glossary-lead = What fitters say, in plain words, with a drawing of each.
+glossary-lead = What players and luthiers say, in plain words, with a drawing of each.
 
 term-core = Core
 meaning-core = The inside of a string. It carries the pull, and it decides most of what the string is like.
 term-plain-gut = Plain gut
 meaning-plain-gut = A core of twisted gut with nothing round it. It is soft to bend and its sound is rich, but it drinks water from the air.
 term-wound-gut = Wound gut
-meaning-wound-gut = Gut with metal round it. The metal makes it heavy, so that it can be low and still thin.
+meaning-wound-gut = Gut with metal round it. The metal makes it heavy, so that it can be low and still thin. In damp air it may rise where plain gut falls.
 term-solid-steel = Solid steel
-meaning-solid-steel = One steel wire. It is strong, clear and steady, and hardly stretches.
+meaning-solid-steel = One steel wire. It is strong and clear, hardly stretches and settles soon. It is called steady, but warmth moves it more than any other core.
 term-stranded-steel = Stranded steel
 meaning-stranded-steel = Thin steel wires laid together like a small rope. It bends and stretches a little more than one thick wire.
 term-synthetic = Synthetic core
@@ -48,7 +48,7 @@ meaning-cent = A very small step in pitch. A hundred of them make a semitone; mo
 term-settling = Settling
 meaning-settling = A new string goes flat again and again at first. It has settled when a night costs no more than five cents.
 term-drift = Drift
-meaning-drift = How far the pitch wanders as the room gets warmer, cooler, damper or drier.
+meaning-drift = How far a settled string’s pitch moves, and which way, as the room gets warmer or damper. It comes back when the room does.
 term-damping = Damping
 meaning-damping = How fast the shaking dies away. A bowed string needs some, or it sounds harsh.
 term-partial = Partial

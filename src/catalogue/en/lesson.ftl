@@ -20,7 +20,7 @@ class-back = ← Back
 class-next = Next →
 class-made = { $core }. Round it: { $wound }.
 class-bar = { $name }, { $number }: { $value }
-class-bars = The dot is the value, and the line holds it 90 times in 100. Where there is no dot, it is unknown within the line.
+class-bars = The dot is the value, and the line holds it 90 times in 100. An upright stroke marks nought where a value can lie on either side of it.
 
 class-inside-title =
     { $count ->
@@ -43,7 +43,7 @@ class-answer-title =
         [either] { $name } stretches furthest on its way to pitch
        *[even] Which stretches furthest on its way to pitch, these numbers cannot tell
     }
-class-answer-lead = Fitters say: what stretches far gives a player more to shape, and takes longer to come to rest. Here are both, as numbers.
+class-answer-lead = What stretches far is said to give a player more to shape, and to take longer to come to rest. Here are both, as numbers.
 class-ring-reach =
     { $heard ->
         [no] beyond hearing
@@ -57,13 +57,21 @@ class-ring-title =
        *[even] Which is the brightest, these numbers cannot tell
     }
 class-ring-lead = Inside a core, bending and rubbing eat the highest part of the sound first. What they leave is the shine.
-class-air-title =
+class-warmth-title =
     { $lead ->
-        [clear] { $name } keeps its pitch best in this room’s air: { $value } of drift
-        [probably] { $name } probably keeps its pitch best in this room’s air: { $value } of drift
-        [either] { $name } keeps its pitch best in this room’s air
-       *[even] Which keeps its pitch best in this room’s air, these numbers cannot tell
+        [clear] an evening’s warmth moves { $name } least: it { $value }
+        [probably] an evening’s warmth probably moves { $name } least: it { $value }
+        [either] an evening’s warmth moves { $name } least
+       *[even] which one an evening’s warmth moves least, these numbers cannot tell
     }
+class-damp-title =
+    { $lead ->
+        [clear] the seasons’ damp moves { $name } least: it { $value }
+        [probably] the seasons’ damp probably moves { $name } least: it { $value }
+        [either] the seasons’ damp moves { $name } least
+       *[even] which one the seasons’ damp moves least, these numbers cannot tell
+    }
+class-air-title = { $warmth }; { $damp }
 class-air-lead = Warmth and damp change the string, and they move the wooden body that holds its ends.
 class-settle-title =
     { $lead ->
@@ -90,8 +98,10 @@ class-gut-answer = Because gut would hang at { $share } of what breaks it. Besid
 class-ask-stretch = Which one stretches furthest on its way to pitch?
 class-ask-speaks = Which one speaks soonest when the bow starts?
 class-ask-ring = Which one rings longest after a pluck?
-class-ask-rain = Rain comes. Which one is out of tune first?
+class-ask-lamps = The hall gets warm. Which one moves furthest?
+class-ask-rain = Rain comes. Which one is out of tune by the end of the evening?
 class-ask-body = The damp air makes the body swell. Which one feels that most?
+class-ask-drink = Which one does the water that it drinks itself move most?
 class-ask-eve = Which one could be fitted shortest before a concert?
 
 class-choose = Choose

@@ -16,7 +16,6 @@ month-11 = November
 month-12 = December
 
 not-known = not known
-unknown-within = unknown within { $range }
 unit-cents-mm = cents/mm
 unit-cents-degree = cents/degree
 unit-millionths = millionths
@@ -31,6 +30,8 @@ unit-lb = lb
 gauge-mm = { $mm } ({ $inch } of an inch)
 gauge-inch = { $inch } of an inch ({ $mm })
 force = { $own } ({ $one }, { $other })
+cents-less = less than a cent
+cents-one = 1 cent
 days-less = less than a day
 days-one = a day
 days-safe = 1 day

@@ -8,10 +8,10 @@ attribute-elasticity = elasticity
     .means = the trade hears more colour in an elastic core; that is its judgement
 attribute-settling = quick settling
     .means = few days until a night costs no more than five cents
-attribute-drift = steadiness against the room
-    .means = little computed drift as the room changes
-attribute-fitters-judgement = steadiness, by what fitters say
-    .means = how such cores behave in a changing room, from experience
+attribute-warmth = steadiness in warmth
+    .means = its pitch moves little, up or down, when it gets warm while nobody tunes
+attribute-damp = steadiness in damp
+    .means = its pitch moves little, up or down, when it gets damp while nobody tunes
 attribute-response = quickness under the bow
     .means = a clean note stands soon, under many strokes
 attribute-bow-room = room for the bow
@@ -72,12 +72,6 @@ judged-price =
         [yes] Its materials cost more.
        *[no] Its materials cost less.
     }
-judged-fitters-alone = Fitters give such cores { $own } of 100 for holding their pitch.
-judged-fitters =
-    { $cost ->
-        [yes] Less steady
-       *[no] Steadier
-    } by what fitters say of such cores: { $own } of 100, the other { $other }.
 judged-other =
     { $cost ->
         [yes] Less good
@@ -89,7 +83,8 @@ nearer-to-wanted = nearer to what is wanted
 compared = { $word }: { $this }, the other { $other }.
 compared-elasticity = { $word }: it stretches by { $this } at pitch, the other by { $other }.
 compared-settling = { $word }: after { $this }, the other after { $other }.
-compared-drift = { $word } in this room: { $this }, the other { $other }.
+compared-warmth = { $word }: { $this }, the other { $other }.
+compared-damp = { $word }: { $this }, the other { $other }.
 compared-feel = { $word } under the hand, and { $wanted }: { $this }, the other { $other }.
 compared-power = { $word }, and { $wanted }: { $this } at the bridge, the other { $other }.
 compared-brightness =
@@ -112,4 +107,6 @@ weakest-of = Its weakest point is { $attribute }. { $property }: { $number }.
 weakest = Its weakest point is { $attribute }.
 more = more
 less = less
-no-difference = no difference we can compute
+alike = about the same
+rather = { $word }, if it is noticed
+undecided = can’t be told

@@ -120,33 +120,64 @@ packet = about { $force } at { $pitch } and { $length } of sounding length
 ## What a player can use
 
 fact-pull = In tune it pulls with { $force }.
-fact-stretch =
-    { $known ->
-        [no] How much it stretches is { $stretch }.
-       *[yes] It is { $stretch } longer in tune than slack.
-    }
-fact-breaking =
-    { $known ->
-        [no] How near it is to breaking is { $share }.
-       *[yes] In tune it uses { $share } of the strength of its core.
-    }
+fact-stretch = It is { $stretch } longer in tune than slack.
+fact-breaking = In tune it uses { $share } of the strength of its core.
 fact-peg =
     A degree of peg moves it by { $cents }{ $tuner ->
         [yes] ; it has a fine tuner
        *[no] { "" }
     }.
-fact-settling =
-    { $known ->
-        [no] Days until it has settled: { $days }.
-       *[yes] It has settled after { $days }.
-    }
-fact-drift = How far its pitch wanders as this room changes: { $cents }.
+fact-settling = It has settled after { $days }.
+fact-warmth =
+    Its pitch { $moves } when { $untuned ->
+        [evening] an evening gets
+        [week] a week gets
+       *[season] the seasons get
+    } warm.
+fact-damp =
+    Its pitch { $moves } when { $untuned ->
+        [evening] an evening gets
+        [week] a week gets
+       *[season] the seasons get
+    } damp.
 
-## The picture of elasticity and steadiness
+## What the pitch does
 
-picture-nothing = Nothing to compare for the { $name }
-picture-few = For the { $name } so few kinds of string would do that there is little to weigh
-picture-no-balance = For the { $name } there is no balance to strike: the most elastic string is as steady as any
-picture-free = For the { $name }, stretch up to { $free } costs next to no steadiness; from there to { $loosest } it costs { $cost } of 100
-picture-costs = For the { $name }, more stretch costs steadiness: from { $steadiest } to { $loosest } it falls by { $fall } of 100
-picture-overlap = { $kinds } strings overlap in steadiness: the kind alone does not decide it.
+moves-falls = falls { $cents }
+moves-rises = rises { $cents }
+moves-hardly = hardly moves
+moves-hardly-within = hardly moves ({ $range })
+
+## The pictures of what elasticity costs
+
+picture-few =
+    { $aspect ->
+        [settling] Days to settle
+        [warmth] Warmth
+       *[damp] Damp
+    }: the strings that would do are too much alike in stretch to say what it costs
+picture-costs =
+    { $aspect ->
+        [settling] More stretch costs time to settle
+        [warmth] More stretch costs steadiness in warmth
+       *[damp] More stretch costs steadiness in damp
+    }: at best { $stiff } at { $from } of stretch, { $elastic } at { $to }
+picture-level =
+    { $aspect ->
+        [settling] More stretch costs no time to settle
+        [warmth] More stretch costs nothing in warmth
+       *[damp] More stretch costs nothing in damp
+    }: at best { $stiff } at { $from } of stretch, { $elastic } at { $to }
+picture-gains =
+    { $aspect ->
+        [settling] More stretch even settles sooner
+        [warmth] More stretch is even steadier in warmth
+       *[damp] More stretch is even steadier in damp
+    }: at best { $stiff } at { $from } of stretch, { $elastic } at { $to }
+picture-between =
+    { $aspect ->
+        [settling] A middling stretch settles soonest
+        [warmth] A middling stretch is steadiest in warmth
+       *[damp] A middling stretch is steadiest in damp
+    }: { $least } at { $at }; at best { $stiff } at { $from }, { $elastic } at { $to }
+picture-overlap = { $kinds } strings overlap here: the kind alone does not decide it.

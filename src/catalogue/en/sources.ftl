@@ -5,7 +5,15 @@ sources-lead = Every number on these pages has a range and says how it is known.
 sources-fetching = Fetching the tables…
 sources-broke = The tables could not be had: { $reason }.
 sources-grades = How a number is known
-sources-range = A range holds the true number 90 times in 100. Where its upper end is more than three times its lower, we say “unknown within” and draw no reason from it.
+sources-range = A range holds the true number 90 times in 100. Where it is wide, it stands behind its number in sentences too.
+
+## Does the trade’s order hold?
+
+sources-trade = What the trade says of steadiness
+sources-trade-order = In the trade’s experience solid steel is the steadiest core, then a strand, a stiff synthetic, a soft synthetic, and gut last. We compute three things apart:
+sources-trade-settling = How soon it settles: the order holds. Solid steel comes first and gut last; between them neighbours overlap.
+sources-trade-warmth = How far warmth moves it: the order does not hold. Steel, the first in it, comes out as moving most; gut and synthetic cores move less, though less is known of them.
+sources-trade-damp = How far damp moves it: the order holds in part. Steel takes up no water, but as the body moves with the damp, it moves the stiffest strings most. Gut and nylon drink, and wound gut may even rise.
 sources-formulas = How each number is computed
 sources-letters = L is the sounding length, f the pitch, μ the mass a length (μ₀ unstretched), EA the stiffness of the core along the string, T the tension, D and d the outer and the core diameter, K the stiffness in bending, κ/2 = 865.6 cents. Z = √(T μ) is the impedance, R what the bridge resists, β = 0.1 where the bow touches, v = 0.1 m/s its speed, μs and μd the friction of standing and of sliding hair, η a loss, C the stiffness to a twist, J the inertia of one.
 sources-table = Table of formulas

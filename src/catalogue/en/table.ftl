@@ -17,6 +17,5 @@ filter-left =
         [one] { $left } row of { $all } is left.
        *[other] { $left } rows of { $all } are left.
     }
-table-unknown = unknown within
 table-none = none
 doubts-title = What to measure to know more

@@ -1,16 +1,17 @@
-//! How two strings compare: six numbers as bars, and every number.
+//! How two strings compare: the numbers that a player notices as bars, and every number.
 
+use std::borrow::Cow;
 use std::rc::Rc;
 
 use protocol::reply::{Compare, Quantity};
 use yew::prelude::*;
 
-use crate::components::bar::RangeBar;
+use crate::components::bar::{RangeBar, ends};
 use crate::components::evidence::Evidence;
 use crate::components::table::{Scroll, group_row, source_link};
 use crate::units;
 use crate::words::naming::{capital, family};
-use crate::words::{days, property, say};
+use crate::words::{days, drift, property, reasons, say};
 
 /// Properties of [`Compared`].
 #[derive(Clone, PartialEq, Properties)]
@@ -19,25 +20,28 @@ pub struct ComparedProps {
     pub found: Rc<Compare>,
 }
 
-/// How two strings compare: six numbers as bars, and every number.
+/// How two strings compare: the numbers that a player notices as bars, and every number.
 #[component]
 pub fn Compared(props: &ComparedProps) -> Html {
     html! { <>{ bars(&props.found) }{ numbers(&props.found) }</> }
 }
 
-/// The six numbers that are drawn.
-const DRAWN: [&str; 6] =
-    ["tension_n", "stretch", "speaks_s", "brilliance_hz", "settling_d", "drift_cent"];
+/// The numbers that are drawn: of warmth and damp those of the time that the strings go untuned.
+fn shown(found: &Compare) -> Vec<String> {
+    let untuned = &found.this.setting.untuned;
+    let whatever = ["tension_n", "stretch", "speaks_s", "brilliance_hz", "settling_d"];
+    let mut keys: Vec<String> = whatever.map(str::to_owned).into();
+    keys.extend(["warmth", "damp"].map(|by| drift::met(untuned, by)));
+    keys
+}
 
 /// How the first compares with the second.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 enum Verdict {
     /// More or less of it: the word, and how likely.
     Apart(&'static str, &'static str),
-    /// No just-noticeable difference is sure enough.
-    Alike,
-    /// Nothing a player notices by itself: the ranges alone tell.
-    Ranges(&'static str),
+    /// No difference that is noticed, none that is sure, or what the ranges alone tell.
+    Other(Cow<'static, str>),
 }
 
 impl Verdict {
@@ -45,8 +49,14 @@ impl Verdict {
         match self {
             Self::Apart(word, "") => word.to_owned(),
             Self::Apart(word, likely) => say!("compare-apart", likely = likely, word = word),
-            Self::Alike => say!("no-difference").to_owned(),
-            Self::Ranges(words) => words.to_owned(),
+            Self::Other(words) => words.into_owned(),
+        }
+    }
+
+    fn sentence(self) -> String {
+        match self {
+            Self::Apart(..) => say!("compare-verdict", verdict = self.words()),
+            Self::Other(words) => say!("compare-both", verdict = capital(&words)),
         }
     }
 }
@@ -61,23 +71,20 @@ fn verdict(found: &Compare, key: &str) -> Option<Verdict> {
     let (one, other) = both(found, key)?;
     let words = property::of(key);
     let (more, less) = words.map_or((say!("more"), say!("less")), |p| (p.more(), p.less()));
-    let overlap = one.low <= other.high && other.low <= one.high;
-    // From a range over a factor of three no word is drawn, unless the other lies wholly outside it.
-    if (one.unknown || other.unknown) && overlap {
-        return Some(Verdict::Ranges(say!("compare-cannot")));
-    }
     if let Some(c) = found.comparisons.iter().find(|c| c.property == decided_by(key)) {
         return Some(match c.verdict.as_str() {
             "above" => Verdict::Apart(more, days::likely(c.chance_above)),
             "below" => Verdict::Apart(less, days::likely(c.chance_below)),
-            _ => Verdict::Alike,
+            _ => Verdict::Other(reasons::verdict(c)),
         });
     }
+    let (one, other) = (drift::sized(key, one), drift::sized(key, other));
+    let overlap = one.low <= other.high && other.low <= one.high;
     let same = (one.value - other.value).abs() <= 1e-9 * one.value.abs().max(other.value.abs());
     Some(if same {
-        Verdict::Ranges(say!("compare-same"))
+        Verdict::Other(say!("compare-same").into())
     } else if overlap {
-        Verdict::Ranges(say!("compare-overlap"))
+        Verdict::Other(say!("compare-overlap").into())
     } else {
         Verdict::Apart(if one.value > other.value { more } else { less }, "")
     })
@@ -91,15 +98,15 @@ fn bars(found: &Compare) -> Html {
     html! {
         <section aria-labelledby="six">
             <h2 id="six">{ title(found) }</h2>
-            { for DRAWN.into_iter().filter_map(|key| {
+            { for shown(found).iter().filter_map(|key| {
                 let (one, other) = both(found, key)?;
-                let most = 1.1 * one.high.max(other.high);
+                let (least, most) = ends([one, other].into_iter());
                 let line = |word: &str, q: &Quantity| {
-                    let w = units::written(key, q, 2);
+                    let said = units::written(key, q, 2).within();
                     html! {
                         <div class="bar-line">
-                            <p><span class="which">{ word.to_owned() }</span>{ " " }{ w.plain() }</p>
-                            <RangeBar label={format!("{word}: {}", w.plain())} most={most} value={q.value} range={(q.low, q.high)} unknown={q.unknown} />
+                            <p><span class="which">{ word.to_owned() }</span>{ " " }{ &said }</p>
+                            <RangeBar label={format!("{word}: {said}")} {least} {most} value={q.value} range={(q.low, q.high)} />
                         </div>
                     }
                 };
@@ -108,7 +115,7 @@ fn bars(found: &Compare) -> Html {
                         <h3>{ property::name(key) }<span class="means">{ property::of(key).map(|p| p.means()).unwrap_or_default() }</span></h3>
                         { line(say!("compare-first"), one) }
                         { line(say!("compare-second"), other) }
-                        <p class="verdict">{ say!("compare-verdict", verdict = verdict(found, key)?.words()) }</p>
+                        <p class="verdict">{ verdict(found, key)?.sentence() }</p>
                     </div>
                 })
             }) }
@@ -118,8 +125,8 @@ fn bars(found: &Compare) -> Html {
 
 /// The takeaway of the bars: where the two can be told apart.
 fn title(found: &Compare) -> String {
-    let apart: Vec<&str> = DRAWN
-        .into_iter()
+    let apart: Vec<&str> = shown(found)
+        .iter()
         .filter_map(|key| match verdict(found, key)? {
             Verdict::Apart(word, _) => Some(word),
             _ => None,
@@ -127,7 +134,7 @@ fn title(found: &Compare) -> String {
         .collect();
     let (one, other) = (family(&found.this.family), family(&found.other.family));
     if apart.is_empty() {
-        capital(say!("no-difference"))
+        say!("compare-none").to_owned()
     } else {
         let places = (say!("compare-the-first"), say!("compare-the-second"));
         let (one, other) = if one == other { places } else { (one, other) };
@@ -161,8 +168,8 @@ fn numbers(found: &Compare) -> Html {
                                 let w = units::written(p.key, q, 2);
                                 html! {
                                     <td class="figure">
-                                        if w.unknown { { w.plain() } } else { { units::with_unit(&w.value, w.unit) } }
-                                        if !w.exact && !w.unknown { <span class="means">{ w.range() }</span> }
+                                        { w.plain() }
+                                        if !w.exact { <span class="means">{ w.range() }</span> }
                                     </td>
                                 }
                             };
