@@ -5,6 +5,7 @@ use std::time::Duration;
 
 use app::pages::set::SetPage;
 use app::report_sheet::ReportSheet;
+use app::words::picture::{self, Aspect};
 use app::words::{days, doubt, naming, partials, plan, property, reasons, set as words, verdict};
 use gloo::utils::document;
 use protocol::reply::{Doubt, Fit, FittedString, Night, Partial, Point, Problem, Range, Reply};
@@ -95,7 +96,7 @@ async fn a_violin_gets_its_set_with_everything_said() {
     for wrong in ["NaN", "inf", "undefined", "_cent", "_n_m", "wishes."] {
         assert!(!text.contains(wrong), "the page says {wrong:?}");
     }
-    for (drawing, each) in [(".nights", 1), (".partials", 1), (".disputed", 1), (".balance", 1)] {
+    for (drawing, each) in [(".nights", 1), (".partials", 1), (".disputed", 1), (".balance", 3)] {
         assert_eq!(count(&host, drawing), 4 * each, "{drawing}");
     }
     assert_eq!(count(&host, ".nights .band"), 4 * 14);
@@ -147,7 +148,7 @@ async fn old_strings_and_a_wolf_are_looked_at_first() {
         (text.find("What may be behind it").unwrap(), text.find("We took for granted").unwrap());
     assert!(looks < set, "what may make a set needless comes before the set");
     assert!(text.contains("From today’s A to this one"));
-    assert_eq!(count(&host, ".balance .today"), 4, "today’s string is a mark in every picture");
+    assert_eq!(count(&host, ".balance .today"), 12, "today’s string is a mark in every picture");
     assert!(text.contains("(today’s)"));
     page.destroy();
     host.remove();
@@ -161,18 +162,24 @@ fn every_key_of_the_model_has_its_words() {
         assert!(property::of(&entry.key).is_some(), "no words for {}", entry.key);
         assert_ne!(app::units::scale(&entry.key).unit, "", "no unit for {}", entry.key);
     }
-    // The parts of drift stand right under it, and no property stands twice.
+    // The parts of a drift stand right under it, and no property stands twice.
     let keys: Vec<&str> = property::all().map(|p| p.key).collect();
-    let drift = keys.iter().position(|k| *k == "drift_cent").unwrap();
-    assert_eq!(keys[drift + 1..][..5], property::PARTS_OF_DRIFT);
+    for (sum, parts) in [("evening_cent", 0..2), ("week_cent", 2..4), ("season_cent", 4..8)] {
+        let drift = keys.iter().position(|k| *k == sum).unwrap();
+        assert_eq!(keys[drift + 1..][..parts.len()], property::PARTS_OF_DRIFT[parts]);
+    }
     assert!(keys.iter().all(|k| keys.iter().filter(|l| l == &k).count() == 1));
     assert_eq!(keys.len(), tables.properties.len());
     let cause = |owner: &str, which: &str| {
         doubt::cause(&Doubt { owner: owner.to_owned(), which: which.to_owned(), share: 1.0 })
     };
-    for which in tables.constants.keys().map(String::as_str).chain(["seating", "sounding_length"]) {
-        // Every seating time is called by one name.
-        let which = if which.starts_with("seating") { "seating" } else { which };
+    for which in tables.constants.keys().map(String::as_str).chain(["sounding_length"]) {
+        // Plain and wound strings, spirals and ropes are called by one name.
+        let which = match which {
+            "friction_plain" | "friction_wound" => "edge_friction",
+            "constructional_spiral" | "constructional_rope" => "constructional",
+            which => which,
+        };
         assert_ne!(cause("", which), which, "no words for {which}");
     }
     for which in tables.core_materials[0].constants.keys() {
@@ -234,23 +241,35 @@ fn strings_are_called_by_their_letters() {
 
 #[wasm_bindgen_test]
 fn the_picture_says_what_its_points_say() {
-    let point = |family: &str, stretch: f64, steadiness: f64| Point {
-        family: family.to_owned(),
-        stretch,
-        steadiness,
-        settling_d: 1.0,
-        drift_cent: 10.0,
-        fitters_judgement: 0.5,
+    // Eight times the stretch: days and cents by warmth and by damp as they are asked for.
+    let title = |aspect: Aspect, cost: &dyn Fn(f64) -> f64| {
+        let point = |i: i32| Point {
+            family: "synthetic".to_owned(),
+            stretch: 0.01 * f64::from(i),
+            settling_d: cost(f64::from(i)),
+            warmth_cent: cost(f64::from(i)),
+            damp_cent: cost(f64::from(i)),
+        };
+        let points: Vec<Point> = (1..=8).map(point).collect();
+        assert_eq!(picture::overlap(aspect, &points), None);
+        picture::title(aspect, &points)
     };
-    let falling: Vec<Point> =
-        (1..8).map(|i| point("synthetic", 0.01 * f64::from(i), 0.9 - 0.1 * f64::from(i))).collect();
-    let title = words::picture_title(&falling, "A");
-    assert!(title.contains("more stretch costs steadiness"), "{title}");
-    let level: Vec<Point> = (1..8).map(|i| point("synthetic", 0.01 * f64::from(i), 0.6)).collect();
-    let title = words::picture_title(&level, "A");
-    assert!(title.contains("no balance to strike"), "{title}");
-    assert_eq!(words::frontier(&level).len(), 1);
-    assert_eq!(words::overlap(&level), None);
+    for (aspect, cost, said) in [
+        (Aspect::Settling, 1.0, "More stretch costs time to settle: at best a day"),
+        (Aspect::Settling, 0.01, "More stretch costs no time to settle: at best less than a day"),
+        (Aspect::Settling, -1.0, "More stretch even settles sooner"),
+        (Aspect::Warmth, 2.0, "More stretch costs steadiness in warmth"),
+        (Aspect::Damp, 0.2, "More stretch costs nothing in damp"),
+        (Aspect::Damp, -1.0, "More stretch is even steadier in damp"),
+    ] {
+        let title = title(aspect, &|i| if cost > 0.0 { cost * i } else { 9.0 + cost * i });
+        assert!(title.starts_with(said), "{title}");
+    }
+    let title = title(Aspect::Warmth, &|i| 10.0 * (i - 4.0).abs());
+    let said = "A middling stretch is steadiest in warmth: less than a cent at 4.0\u{a0}%";
+    assert!(title.starts_with(said), "{title}");
+    let few = picture::title(Aspect::Damp, &[]);
+    assert!(few.contains("too much alike"), "{few}");
 }
 
 #[derive(Clone, PartialEq, Properties)]
@@ -321,8 +340,10 @@ fn days_are_called_likely_as_their_chances_are() {
     assert!(title(&[0.1, 0.7]).contains("but not even after 2 days very likely"));
     let nights = [night(1, 0.2), night(2, 0.9), night(3, 1.0)];
     assert_eq!(days::runs(&nights), [("unlikely", 1, 1), ("very likely", 2, 3)]);
-    let unknown = Range { value: 2.0, low: 1.0, high: 6.0 };
-    assert!(days::lost(&unknown).starts_with("unknown within"), "{}", days::lost(&unknown));
+    assert_eq!(
+        days::lost(&Range { value: 2.0, low: 1.0, high: 6.0 }),
+        "2.0\u{a0}cents (1.0 to 6.0)"
+    );
 }
 
 #[wasm_bindgen_test]

@@ -1,12 +1,12 @@
 //! How numbers are written: digits by uncertainty, units of the workshop, never "NaN".
 
 use app::units;
+use app::words::drift;
 use protocol::reply::Quantity;
 use wasm_bindgen_test::wasm_bindgen_test;
 
 fn quantity(value: f64, low: f64, high: f64) -> Quantity {
-    let unknown = low <= 0.0 && high > 0.0 || high > 3.0 * low;
-    Quantity { value, low, high, evidence: "computed".to_owned(), source: String::new(), unknown }
+    Quantity { value, low, high, evidence: "computed".to_owned(), source: String::new() }
 }
 
 #[wasm_bindgen_test]
@@ -40,23 +40,23 @@ fn numbers_are_written_as_one_reads_them() {
 }
 
 #[wasm_bindgen_test]
-fn a_quantity_has_its_unit_and_says_when_it_is_unknown() {
+fn a_quantity_has_its_unit_and_its_range() {
     let w = units::written("tension_n", &quantity(55.81, 53.9, 57.7), 2);
     assert_eq!((w.plain().as_str(), w.range().as_str()), ("55.8\u{a0}N", "53.9 to 57.7"));
     let w = units::written("stretch", &quantity(0.0287, 0.0191, 0.0433), 1);
     assert_eq!(w.plain(), "3\u{a0}%");
-    let w = units::written("drift_cent", &quantity(36.1, 12.5, 95.1), 2);
-    assert_eq!(w.plain(), "unknown within 12 to 95\u{a0}cents");
+    let w = units::written("season_cent", &quantity(36.1, -12.5, 95.1), 2);
+    assert_eq!(w.within(), "36\u{a0}cents (−12 to 95)");
     // A low end is nought only if it is none.
-    let w = units::written("drift_cent", &quantity(9.1, 0.34, 230.0), 2);
-    assert_eq!(w.plain(), "unknown within 0.3 to 230\u{a0}cents");
+    let w = units::written("season_cent", &quantity(9.1, 0.34, 230.0), 2);
+    assert_eq!(w.within(), "10\u{a0}cents (0.3 to 230)");
     let w = units::written("bending_stiffness_n_m2", &quantity(4e-4, 33.8e-6, 2344e-6), 2);
     assert_eq!(w.range(), "30 to 2300");
-    let w = units::written("drift_cent", &quantity(9.1, 0.0, 230.0), 2);
-    assert_eq!(w.plain(), "unknown within 0 to 230\u{a0}cents");
+    let w = units::written("season_cent", &quantity(9.1, 0.0, 30.0), 2);
+    assert_eq!(w.within(), "9\u{a0}cents (0 to 30)");
     let w = units::written("outer_diameter_m", &quantity(0.000265, 0.000265, 0.000265), 2);
     assert_eq!((w.plain().as_str(), w.exact), ("0.265\u{a0}mm", true));
-    let w = units::written("drift_moisture_cent", &quantity(0.0, 0.0, 0.0), 2);
+    let w = units::written("season_moisture_cent", &quantity(0.0, 0.0, 0.0), 2);
     assert_eq!(w.plain(), "0\u{a0}cents");
     let w = units::written("tension_n", &quantity(f64::NAN, 1.0, 2.0), 2);
     assert_eq!(w.plain(), units::not_known());
@@ -69,10 +69,26 @@ fn plain_words_agree_with_comparisons() {
     assert_eq!(plainly("breaking_share", 0.283, 0.19, 0.40), "28\u{a0}%");
     assert_eq!(plainly("stretch", 0.0287, 0.0191, 0.0433), "2.9\u{a0}%");
     assert_eq!(plainly("peg_cent_deg", 16.89, 16.04, 17.78), "17\u{a0}cents/degree");
-    assert_eq!(plainly("drift_cent", 36.1, 12.5, 95.1), "unknown within 12 to 95\u{a0}cents");
-    assert_eq!(plainly("settling_d", 0.1, 0.05, 0.3), "unknown within 0.05 to 0.30\u{a0}days");
-    assert_eq!(plainly("drift_cent", 9.1, 0.34, 230.0), "unknown within 0.3 to 230\u{a0}cents");
+    // A wide range stands behind its value.
+    assert_eq!(plainly("ratchet_cent", 36.1, 12.5, 95.1), "about 36\u{a0}cents (12 to 95)");
+    assert_eq!(plainly("settling_d", 2.1, 1.1, 4.3), "about 2\u{a0}days (1 to 4)");
+    assert_eq!(plainly("settling_d", 1.2, 0.5, 2.4), "about 1 day (0.5 to 2)");
+    assert_eq!(plainly("settling_d", 0.1, 0.05, 0.3), "about 0.1\u{a0}days (0.05 to 0.3)");
+    assert_eq!(plainly("ratchet_cent", 9.1, 0.34, 230.0), "about 9\u{a0}cents (0.3 to 230)");
     assert_eq!(plainly("stretch", f64::NAN, 0.0, 0.0), units::not_known());
+}
+
+#[wasm_bindgen_test]
+fn a_move_of_the_pitch_has_its_direction() {
+    let moves = |value, low, high| drift::moves("evening_warmth_cent", &quantity(value, low, high));
+    assert_eq!(moves(-4.2, -5.0, -3.4), "falls 4.2\u{a0}cents");
+    assert_eq!(moves(12.3, 6.0, 30.0), "rises about 12\u{a0}cents (6 to 30)");
+    assert_eq!(moves(-4.2, -12.4, 3.1), "falls about 4\u{a0}cents (−12 to +3)");
+    assert_eq!(moves(0.4, 0.1, 0.9), "hardly moves");
+    assert_eq!(moves(-0.4, -6.2, 0.03), "hardly moves (−6 to +0.03\u{a0}cents)");
+    assert_eq!(drift::plainly("settling_d", &quantity(2.0, 1.5, 2.5)), "2.0\u{a0}days");
+    let size = drift::sized("week_damp_cent", &quantity(-4.0, -9.0, 2.0));
+    assert_eq!((size.value, size.low, size.high), (4.0, 0.0, 9.0));
 }
 
 #[wasm_bindgen_test]

@@ -12,7 +12,7 @@ use strings::quantity::{
     Ratio,
 };
 use strings::report::{self, Property};
-use strings::setting::Setting;
+use strings::setting::{Setting, Swing, Untuned};
 
 const ROPE: Build = Build::Strand { layout: Layout::OneByNineteen, lay: Degree::new(10.0) };
 const CABLE: Build = Build::Strand { layout: Layout::SevenBySeven, lay: Degree::new(10.0) };
@@ -39,8 +39,9 @@ fn setting(length: f64, pitch: f64, resistance: f64) -> Setting {
         peak_resistance: KilogramPerSecond::new(resistance / 3.0),
         temperature: Celsius::new(20.0),
         humidity: Ratio::new(0.5),
-        temperature_swing: 6.0,
-        humidity_swing: Ratio::new(0.25),
+        swings: [(4.0, 0.08), (5.0, 0.12), (6.0, 0.25)]
+            .map(|(temperature, humidity)| Swing { temperature, humidity: Ratio::new(humidity) }),
+        untuned: Untuned::Season,
     }
 }
 

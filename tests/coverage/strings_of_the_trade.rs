@@ -9,7 +9,7 @@ use strings::quantity::{
     Ratio,
 };
 use strings::report::{self, Property};
-use strings::setting::Setting;
+use strings::setting::{Setting, Swing, Untuned};
 use support::Seeded;
 
 /// Length in metres, pitches from high to low, least and greatest tension, resistances, angle, height at the octave.
@@ -44,8 +44,15 @@ pub(crate) fn made(seed: u64, count: usize) -> Vec<(Construction, Setting)> {
             peak_resistance: KilogramPerSecond::new(resistances.1),
             temperature: Celsius::new(seeded.between(16.0, 26.0)),
             humidity: Ratio::new(seeded.between(0.35, 0.65)),
-            temperature_swing: seeded.between(3.0, 8.0),
-            humidity_swing: Ratio::new(seeded.between(0.1, 0.3)),
+            // In an evening and a week a part of what the seasons do.
+            swings: {
+                let (warmth, damp) = (seeded.between(3.0, 8.0), seeded.between(0.1, 0.3));
+                [(0.6, 0.3), (0.8, 0.5), (1.0, 1.0)].map(|(of_warmth, of_damp)| Swing {
+                    temperature: of_warmth * warmth,
+                    humidity: Ratio::new(of_damp * damp),
+                })
+            },
+            untuned: Untuned::Season,
         };
         let tension = seeded.between(tensions.0, tensions.1);
         if let Some(string) = string(&mut seeded, &setting, tension) {

@@ -4,14 +4,17 @@ Reads from its input one JSON document: strings with their settings, and the con
 For each string every constant is drawn anew, from a flat or a triangular shape whose middle 90 % is the range (not the normal
 of the model), and then the laws differ: elastic cores that stiffen or soften with stretch, strands by their least energy,
 bending stiffness anywhere between its bounds with the 29 % by which one string measured twice has differed, Stokes' air by
-Bessel functions, creep by a chain of dashpots, moisture by the measured table, drift by tuning and disturbing, bending at the
-end by its layer, bow forces with the scatter of their measurement. Prints for each string the true properties.
+Bessel functions, bending at the end by its layer, bow forces with the scatter of their measurement. What time does: creep by a
+chain of dashpots that rises with a power of the load, wire by a power of load and time, friction place by place as each lets go. What the
+room does: water by the measured table or a curve, soaked in by stepping rings in which it moves the faster the wetter they are, a
+body of two parts, fast and slow, and the pitch by tuning and disturbing. Prints for each string the true properties.
 """
 
 import json
 import sys
 
 import numpy as np
+from scipy.linalg import solve_banded
 from scipy.optimize import brentq
 from scipy.special import kve
 
@@ -38,7 +41,8 @@ def drawn(rng, constant):
     # Flat or triangular, nine tenths of it within the range; no further below zero than the range goes.
     t = rng.uniform(-1, 1) / 0.9 if rng.random() < 0.5 else rng.triangular(-1, 0, 1) / (1 - np.sqrt(0.1))
     truth = value + t * (high - value if t > 0 else value - low)
-    return max(truth, 0.0) if low >= 0 else truth
+    # What is above zero, as a time is, is not drawn down to nothing.
+    return max(truth, low / 3) if low >= 0 else truth
 
 
 def strand_area(layout, d, lay, nu):
@@ -64,6 +68,42 @@ def air_loss(density_air, viscosity, mass, d, hz):
 def chain(t):
     times = 10 ** np.arange(-4, 6, 0.125)
     return float(np.sum(-np.expm1(-t / times)) / 8)
+
+
+def soaking():
+    """Share of its end state that a cylinder reaches, by time in radius squared over diffusivity; stepped once for all."""
+    walls = 1 - (1 - np.linspace(0, 1, 121)) ** 1.5
+    middles, volumes = (walls[1:] + walls[:-1]) / 2, (walls[1:] ** 2 - walls[:-1] ** 2) / 2
+    between, surface = walls[1:-1] / np.diff(middles), 1 / (1 - middles[-1])
+    w, times, shares, t = np.zeros(120), [0.0], [0.0], 0.0
+    for dt in np.geomspace(1e-9, 3e-2, 1200):
+        eases = 0.7 + 0.6 * w
+        inner, out = between * (eases[1:] + eases[:-1]) / 2, surface * 1.3
+        bands = np.zeros((3, 120))
+        bands[1] = 1 + dt * (np.append(inner, out) + np.insert(inner, 0, 0.0)) / volumes
+        bands[0, 1:], bands[2, :-1] = -dt * inner / volumes[:-1], -dt * inner / volumes[1:]
+        right = w.copy()
+        right[-1] += dt * out / volumes[-1]
+        w = solve_banded((1, 1), bands, right)
+        t += dt
+        times.append(t)
+        shares.append(float(np.sum(w * volumes) * 2))
+    assert t > 1 and shares[-1] > 0.99
+    return np.array(times), np.array(shares)
+
+
+TIMES_SOAKED, SHARES_SOAKED = soaking()
+# An evening, a week, a season, in seconds.
+UNTUNED = {"evening": 9e3, "week": 7 * 86400.0, "season": 90 * 86400.0}
+
+
+def soaked(x):
+    return float(np.interp(np.sqrt(x), np.sqrt(TIMES_SOAKED), SHARES_SOAKED))
+
+
+def in_two_parts(time, constant):
+    """A body of a fast part and a slow one."""
+    return 1 - (np.exp(-2 * time / constant) + np.exp(-time / 2 / constant)) / 2
 
 
 def truth(rng, string, setting, general):
@@ -162,25 +202,83 @@ def truth(rng, string, setting, general):
     eta = (air_loss(g["air_density"], g["air_viscosity"], mu, outer, hz) + g["string_loss"] + np.pi**2 * lossy / tension / length**2) / (1 + b)
     ring = np.log(1000) / (np.pi * hz * (eta + 2 * impedance / np.pi / resistance))
     torsion = (np.exp(rng.uniform(np.log(c0), np.log(c1))) if c1 > c0 else c1) + g["winding_torsion"] * 0.375 * 2 * tube
-    # Drift: string tuned, then warmed, moved, and pitch computed again.
+    # Drift: string tuned, then warmed, soaked and moved, and its pitch computed again.
     natural = whole / (1 + x)
     cents = lambda now: 1200 * np.log2(now / hz)
 
-    def moved(grow=0.0, swell=0.0, softer=1.0):
+    def moved(grow=0.0, swell=0.0, softer=1.0, heavier=1.0, pulls=1.0):
         longer = 1 + grow
         n = natural * (1 + swell)
-        return cents(pitch(whole * longer / n - 1, length * longer, mass / (1 + swell), softer))
+        return cents(pitch(whole * longer / n - 1, length * longer, mass * heavier / (1 + swell), softer * pulls))
 
-    dt, dh = setting["temperature_swing_k"], setting["humidity_swing"]
-    warmth = abs(moved(g["body_expansion"] * dt / 2, m["expansion"] * dt / 2, 1 - m["softening"] * dt / 2) - moved(-g["body_expansion"] * dt / 2, -m["expansion"] * dt / 2, 1 + m["softening"] * dt / 2))
-    body = abs(moved(g["body_movement"] * dh / 0.1))
-    ends = [min(max(setting["humidity"] + s * dh / 2, 0.05), 0.95) for s in (-1, 1)]
-    by_mass = 600 * np.log2((1 + water(ends[1])) / (1 + water(ends[0])))
-    moisture = by_mass * m["moisture_left"]
-    ratchet = g["ratchet"] * dh / 0.2 if core["class"] == "gut" else 0.0
-    # Creep: each day's share of a chain of dashpots, until it costs five cents.
-    day = lambda t: 1200 * np.log2(1 + m["creep"] / 2 * (chain(t + 1) - chain(t))) if m["creep"] > 0 else 0.0
-    settled = next((t for t in np.geomspace(1e-3, 100, 400) if day(t) <= 5.0), 100.0)
+    share_of_core = core_mass / mass
+    held = lambda a: min(max(a, 0.05), 0.95)
+    left = m["moisture_left"]
+    diffusivity = m["diffusivity"] / (g["winding_delay"] if string["windings"] else 1.0)
+    t2 = np.tan(np.radians(lay)) ** 2 if build == "multifilament" else 0.0
+    # Fibres tied to one height, by the balance of their pulls.
+    tied = (1 + t2) * np.log1p(t2) / t2 if t2 > 0 else 1.0
+    drifts = {}
+    for (untuned, seconds), (dt, dh) in zip(UNTUNED.items(), setting["swings"]):
+        warm_body = g["body_expansion"] * in_two_parts(seconds, g["body_warming"])
+        damp_body = g["body_movement"] * in_two_parts(seconds, g["body_soaking"]) / 0.1
+        wet = soaked(diffusivity * seconds / (filament / 2) ** 2)
+
+        def warmth(side):
+            theta = side * dt / 2
+            return moved(warm_body * theta, m["expansion"] * theta, np.exp(-m["softening"] * theta))
+
+        def watered(side):
+            before, end = water(setting["humidity"]), water(held(setting["humidity"] + side * dh / 2))
+            gain = wet * (end - before)
+            heavier = 1 + share_of_core * gain / (1 + before)
+            if core["class"] == "gut":
+                # Its pull gives back all but a part of what a bare string's mass does.
+                return moved(heavier=heavier, pulls=(1 + gain / (1 + before)) ** (1 - left))
+            swell = m["swelling_along"] * tied - m["swelling_across"] * (tied - 1)
+            return moved(swell=left * swell * gain, softer=np.exp(-left * m["damp_softening"] * gain), heavier=heavier)
+
+        body = lambda side: moved(damp_body * side * dh / 2)
+        by_warmth, by_water, by_body = (of(1) - of(-1) for of in (warmth, watered, body))
+        drifts[f"{untuned}_warmth_cent"], drifts[f"{untuned}_damp_cent"] = by_warmth, by_water + by_body
+        drifts[f"{untuned}_cent"] = by_warmth + by_water + by_body
+    drifts["season_moisture_cent"], drifts["season_body_cent"] = by_water, by_body
+    drifts["ratchet_cent"] = g["ratchet"] * dh / 0.2 if core["class"] == "gut" else 0.0
+    # Settling. What the core has lost of its tension by a day: wire by a power of load and of time, 2.6 in a thousand a decade at
+    # half its strength and a day; all else by the chain, the faster the harder it is pulled, along its own curve.
+    used = stress / strength
+    if core["class"] == "steel":
+        p = 0.75 * (1 - min(used, 0.85))
+        slope_at_a_day = m["creep"] * 2.62e-3 * (used / 0.5) ** 3.6
+        crept = lambda t: slope_at_a_day / np.log(10) / p * t**p
+    else:
+        damp = max(1 + m["damp_creep"] * (setting["humidity"] - 0.5) / 0.1, 0.2)
+        load = (used / 0.4) ** (0.4 * g["stress_creep"])
+        ratio = slope * x / tension
+        if core["key"] == "polyamide":
+            # Pulled along a modulus that rises with stress: the strain is added up.
+            s = np.linspace(0, min(stress, 2e8), 400)
+            e_of = m["fast_modulus"] * warm + 39 * rng.uniform(0.9, 1.1) * s
+            ratio = e_of[-1] * np.trapezoid(1 / e_of, s) / s[-1]
+        bundled = g["bundle_creep"] if build == "multifilament" else 1.0
+        c = m["creep"] * damp * load * ratio * bundled
+        crept = lambda t: c * chain(t)
+    # Places at the ends, each with the same share of what friction holds, letting go one by one; and a knot, and wires that bed down.
+    mu_edge = g["friction_wound"] if string["windings"] else g["friction_plain"]
+    over = lambda degrees, l: 2 * np.tanh(mu_edge * np.radians(degrees) / 2) * l / whole
+    turns = rng.uniform(2.0, 4.0)
+    round_peg = setting["peg_m"] / 2 / mu_edge * (1 - np.exp(-2 * np.pi * turns * mu_edge)) / whole
+    give = g["seating"] * (over(12.0, setting["nut_to_peg_m"]) + over(180 - setting["angle_deg"], setting["afterlength_m"]) + round_peg)
+    if core["class"] == "gut":
+        give += -moved(swell=g["knot"] / whole) / KAPPA
+    once = {"7x7": g["constructional_rope"]}.get(core["layout"], g["constructional_spiral"]) if build == "strand" else 0.0
+    give += g["bedding_in"] * once * slope / tension
+    # Evenly over three decades from a quarter of an hour on, each a little early or late.
+    places = np.sort(0.0104 * 10 ** (3 * (np.arange(80) + rng.uniform(0, 1, 80)) / 80))
+    let_go = lambda t: give * np.searchsorted(places, t) / 80
+    # Slack comes at most to nearly all of it.
+    between_days = lambda a, b: -600 * np.log2(1 - min(crept(b) - crept(a) + let_go(b) - let_go(a), 0.95))
+    settled = next((t for t in np.geomspace(1e-3, 100, 400) if between_days(t, t + 1) <= 5.0), 100.0)
     h = setting["height_m"]
     half = np.hypot(length / 2, h)
     stopped = 600 * np.log2(force((whole - length + 2 * half) / natural - 1) / tension)
@@ -189,8 +287,7 @@ def truth(rng, string, setting, general):
     layer = np.sqrt(bending / tension)
     swing = fast * filament / 2 * np.pi * share / layer * (1 + 2 * layer / length)
     friction = rng.normal(1, 0.07)
-    once = g["constructional"] if build == "strand" else 0.0
-    give = slope / tension * once
+    given_once = slope / tension * once
     v, beta, dmu, sounding = 0.1, 0.1, g["friction_drop"], mu * length
     slide, rest = 0.3, 0.3 + dmu
     attack = beta * 0.9 * (2.6 * rest - slide - 2 * np.sqrt(0.8 * (1.8 * rest**2 - rest * slide))) / (0.8 * 2 * sounding)
@@ -204,14 +301,14 @@ def truth(rng, string, setting, general):
         modes += [(middle, 0.3, 1 / resistance), (hill, 1.5, 1.5 / resistance)]
         return sum(c / (1 + 1j * q * (f / at - at / f)) for at, q, c in modes)
 
-    held = lambda low, x, high: min(max(x, low), high)
+    between = lambda low, x, high: min(max(x, low), high)
     ln_z, y = np.log(impedance), gives(hz)
-    taken = held(-6, ln_z + np.log(y.real), -3)
-    taken_in_all = held(-6, ln_z + np.log(sum(gives(n * hz).real / n for n in range(1, 10))), -2)
-    springs = held(-0.5, 100 * impedance * y.imag, 2.5)
+    taken = between(-6, ln_z + np.log(y.real), -3)
+    taken_in_all = between(-6, ln_z + np.log(sum(gives(n * hz).real / n for n in range(1, 10))), -2)
+    springs = between(-0.5, 100 * impedance * y.imag, 2.5)
     twisting = np.sqrt(torsion * inertia) / (outer / 2) ** 2
-    left = held(-0.7, np.log(twisting / (impedance + twisting)), 0)
-    stiff = held(-2.7, np.log(b / 6e-5), 3)
+    left = between(-0.7, np.log(twisting / (impedance + twisting)), 0)
+    stiff = between(-2.7, np.log(b / 6e-5), 3)
     room = ROOM @ [1, ln_z, taken, springs, left, stiff, stiff**2, springs**2, left**2, springs * taken_in_all]
     x_pitch, x_hill = np.log(hz / 220), np.log(BODIES[setting["body"]][2] / 1500)
     energies, rates = [], []
@@ -233,9 +330,7 @@ def truth(rng, string, setting, general):
         "lateral_stiffness_n_m": 4 * tension / length, "impedance_kg_s": impedance, "axial_stiffness_n": slope, "bending_stiffness_n_m2": bending,
         "inharmonicity": b, "outer_diameter_m": outer, "outer_diameter_at_pitch_m": outer - d * nu * x, "winding_mass_share": winding_mass / mass,
         "brilliance_hz": hz * np.sqrt(g["brilliance_loss"] * tension * length**2 / (np.pi**2 * lossy)), "attack_m_s2_n": attack,
-        "loss_cent_decade": 600 * np.log2(1 + m["creep"] * (chain(10) - chain(1))), "settling_d": max(settled, g["seating"]),
-        "drift_temperature_cent": warmth, "drift_moisture_cent": moisture, "drift_body_cent": body, "drift_ratchet_cent": ratchet,
-        "drift_seats_cent": g["seat_drift"], "drift_transient_cent": by_mass * g["transient"], "drift_cent": warmth + moisture + body + ratchet + g["seat_drift"],
+        "loss_cent_decade": between_days(10**-0.5, 10**0.5), "settling_d": settled, **drifts,
         "downforce_n": 2 * tension * np.cos(np.radians(setting["angle_deg"] / 2)), "gentlest_attack_m_s2_n": gentle, "bow_force_greatest_n": greatest,
         "bow_force_greatest_falling_n": greatest * 1.2, "torsion_q": g["torsion_q"],
         "over_the_peg": e * filament / (setting["peg_m"] + filament) / strength, "bow_force_least_n": least, "bow_force_least_measured_n": g["least_force"] * impedance**2 / beta**2 * friction,
@@ -243,14 +338,14 @@ def truth(rng, string, setting, general):
         "torsion_speed_m_s": np.sqrt(torsion / inertia), "torsion_ratio": np.sqrt(torsion / inertia) / (2 * length * hz),
         "torsion_impedance_ratio": np.sqrt(torsion * inertia) / (outer / 2) ** 2 / impedance, "stopping_cent": stopped, "glide_cent": glide,
         "over_the_nut": e * filament / (2 * setting["nut_radius_m"] + filament) / strength, "fatigue": stress / strength + swing / (g["endurance"] * strength),
-        "constructional_cent": -KAPPA * np.log1p(-min(give, 0.999)),
+        "constructional_cent": -KAPPA * np.log1p(-min(given_once, 0.999)),
     }
 
 
 def main():
     told = json.load(sys.stdin)
     rng = np.random.default_rng(told["seed"])
-    truths = [truth(rng, s, s["setting"], told["general"] | {"seating": s["seating"]}) for s in told["strings"]]
+    truths = [truth(rng, s, s["setting"], told["general"]) for s in told["strings"]]
     print(json.dumps([{k: float(v) for k, v in t.items()} for t in truths]))
 
 

@@ -6,6 +6,7 @@
 #![allow(clippy::unwrap_used, reason = "in a test, a panic is how a failure is told")]
 
 mod statements;
+mod steady;
 
 use protocol::reply::{Finding, Fit, FittedString, Reply, Report};
 use protocol::request::{Answers, FitRequest, Request};

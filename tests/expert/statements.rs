@@ -81,7 +81,8 @@ fn statements() -> Vec<Statement> {
             };
             let said = two.as_ref().map_or(0, |(a, b)| {
                 let both = compare::paired(&a.0, &b.0, &a.1, &[property]);
-                if more { both[0].verdict() } else { -both[0].verdict() }
+                let sign = both[0].verdict().sign();
+                if more { sign } else { -sign }
             });
             Statement {
                 number: i + 1,

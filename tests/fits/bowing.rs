@@ -114,7 +114,8 @@ fn judged_in(problem: &Problem, set: &Choice) -> Vec<Candidate> {
             family: c.family,
             grade: c.grade,
             bands: c.bands,
-            lean: LeanCore::new(&c.construction, &string.setting).wound(&windings),
+            lean: LeanCore::new(&c.construction.core, !windings.is_empty(), &string.setting)
+                .wound(&windings),
         };
         candidates::judged(&Judge::new(problem, string), &made)
     };

@@ -1,7 +1,7 @@
 //! The lean path of the search gives the numbers of the full report, to the last few bits.
 
 use strings::constant::Which;
-use strings::construction::{Build, Construction, Form, Layout};
+use strings::construction::{Build, Form, Layout};
 use strings::draw::Draw;
 use strings::fit::{self, answers::Answers, problem};
 use strings::instrument;
@@ -19,9 +19,8 @@ fn the_search_and_the_report_give_the_same_numbers() {
             for candidate in found.made.iter().step_by(97) {
                 let construction = &candidate.construction;
                 let windings: Vec<_> = construction.windings().copied().collect();
-                // As the search does it: the core is met bare.
-                let bare = Construction::of(construction.core, &[]);
-                let lean = LeanCore::new(&bare, &string.setting).wound(&windings);
+                let (core, is_wound) = (&construction.core, construction.is_wound());
+                let lean = LeanCore::new(core, is_wound, &string.setting).wound(&windings);
                 let full = report::values(construction, &string.setting, &Draw::CENTRAL);
                 for (property, value) in [
                     (Property::Tension, lean.tension),
@@ -31,7 +30,8 @@ fn the_search_and_the_report_give_the_same_numbers() {
                     (Property::BreakingShare, lean.breaking_share),
                     (Property::Impedance, lean.impedance),
                     (Property::SettlingDays, lean.settling),
-                    (Property::Drift, lean.drift),
+                    (Property::EveningWarmth, lean.moved.warmth),
+                    (Property::EveningDamp, lean.moved.damp()),
                     (Property::Brilliance, lean.brilliance),
                     (Property::Peg, lean.peg),
                     (Property::Ring, lean.ring),
@@ -64,8 +64,14 @@ fn every_draw_with_the_mass_as_designed_gives_the_numbers_of_the_report() {
                 let construction = &candidate.construction;
                 let core = construction.core;
                 let draw = Draw::weighed(n as u64);
-                let lean = LeanKind::new(core.material, core.build, &string.setting, &draw)
-                    .at(core.diameter);
+                let lean = LeanKind::new(
+                    core.material,
+                    core.build,
+                    construction.is_wound(),
+                    &string.setting,
+                    &draw,
+                )
+                .at(core.diameter);
                 let mut wound = lean.bare();
                 for w in construction.windings() {
                     let density = w.metal.density.value;
@@ -91,8 +97,9 @@ fn every_draw_with_the_mass_as_designed_gives_the_numbers_of_the_report() {
                     (Property::BreakingShare, pulled.breaking_share),
                     (Property::TorsionImpedance, surface / pulled.impedance),
                     (Property::Inharmonicity, stiff),
-                    (Property::SettlingDays, lean.settling(construction.is_wound())),
-                    (Property::Drift, pulled.drift),
+                    (Property::LossPerDecade, pulled.decade),
+                    (Property::EveningWarmth, pulled.moved.warmth),
+                    (Property::EveningDamp, pulled.moved.damp()),
                     (Property::Brilliance, sound.brilliance),
                     (Property::Ring, sound.ring),
                     (Property::Peg, pulled.peg),
@@ -127,7 +134,7 @@ fn four_side_by_side_get_the_bits_of_one() {
                     twist: Degree::new(12.0),
                 },
             };
-            let kind = LeanKind::new(material, build, &string.setting, &Draw::CENTRAL);
+            let kind = LeanKind::new(material, build, true, &string.setting, &Draw::CENTRAL);
             for _ in 0..200 {
                 let core = kind.at(Metre::new(seeded.between(0.3e-3, 1.2e-3)));
                 let form = *seeded.one_of(&[Form::Flat, Form::Round]);

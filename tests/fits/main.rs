@@ -14,3 +14,4 @@ mod reading;
 mod runaways;
 mod situations;
 mod today;
+mod undecided;

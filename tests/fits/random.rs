@@ -4,6 +4,7 @@ use std::sync::Mutex;
 
 use protocol::reply::{Bands, Fit, FittedString, Quantity, Reply};
 use protocol::request::{FitRequest, Request};
+use strings::report::Property;
 use support::Seeded;
 
 use crate::anybody::{anybody, tables};
@@ -37,7 +38,10 @@ fn check_string(string: &FittedString, doubts: &mut Vec<String>) {
     }
     for (key, q) in &string.report.numbers {
         let Quantity { value, low, high, .. } = q;
-        if !(low.is_finite() && high.is_finite() && low <= value && value <= high && *low >= 0.0) {
+        let is_signed = Property::ALL.iter().any(|p| p.key() == key && p.is_signed());
+        let floor = if is_signed { f64::NEG_INFINITY } else { 0.0 };
+        if !(low.is_finite() && high.is_finite() && low <= value && value <= high && *low >= floor)
+        {
             doubts.push(format!("{key}: {low} {value} {high}"));
         }
     }
@@ -48,7 +52,7 @@ fn check_string(string: &FittedString, doubts: &mut Vec<String>) {
         .reasons
         .iter()
         .filter_map(|r| r.comparison.as_ref())
-        .any(|c| c.verdict == "no-difference-we-can-compute");
+        .any(|c| c.verdict != "above" && c.verdict != "below");
     if unsure {
         doubts.push("a reason without a noticeable difference".to_owned());
     }

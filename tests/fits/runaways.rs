@@ -5,6 +5,7 @@ use std::sync::Mutex;
 use protocol::request::{Answers, FitRequest, Request, StringAnswer, Today};
 use strings::fit::certainty::{self, Drawing};
 use strings::fit::choose::{Choice, Outcome};
+use strings::fit::desirability::Attribute;
 use strings::fit::finalists::Finalists;
 use strings::fit::work::Work;
 use strings::fit::{self, Fitting, neighbours, turning};
@@ -140,6 +141,28 @@ fn hostile_answers_take_no_more_than_a_second_of_work() {
     assert!(refused * 20 < people, "{refused} of {people} were refused, so the search says little");
     assert!(unproven * 4 < people, "{unproven} of {people} sets were not proven");
     assert!(most > MOST_OF_A_FIT / 10, "nobody was hostile: {most} steps at most");
+}
+
+/// The rival of a family that the search left out comes from the sample, which also holds what lies between the steps
+/// of the space.
+#[test]
+fn no_rival_that_is_named_beats_the_set() {
+    let only_feel =
+        |a: &Attribute| (a.key().to_owned(), if *a == Attribute::Feel { 10.0 } else { 0.0 });
+    let today = Today { family: Some("stranded-steel".to_owned()), ..Today::default() };
+    let kept = StringAnswer { keep: true, today, ..StringAnswer::default() };
+    let answers = Answers {
+        instrument: Some("violin".to_owned()),
+        size: Some("1/10".to_owned()),
+        strings: vec![StringAnswer::default(), StringAnswer::default(), kept],
+        now: Some("steel".to_owned()),
+        weights: Attribute::ALL.iter().map(only_feel).collect(),
+        ..Answers::default()
+    };
+    let fitting = fit::fit(&asked(&answers).unwrap());
+    let Outcome::Set { best, .. } = &fitting.outcome else { panic!("no set") };
+    assert!(best.proven);
+    assert_eq!(wrong(&fitting, best), Vec::<String>::new());
 }
 
 /// A string that stays is hardly more work than none, whatever it is and wherever it stands.

@@ -9,7 +9,8 @@ use strings::fit::{self, admission, complaint, space};
 use strings::instrument;
 use strings::precedent::SetUp;
 use strings::quantity::{Day, Hertz};
-use strings::report;
+use strings::report::{self, LeanCore, Property};
+use strings::setting::Setting;
 
 fn fit_of(answers: Answers) -> Fit {
     match protocol::handle(&Request::Fit(Box::new(FitRequest { answers }))) {
@@ -120,19 +121,19 @@ fn which_string_is_found_where_it_is_not_said() {
     assert_eq!(fit.verdict.string, Some(new[0]));
 }
 
-/// The chance of the core alone is that of the whole report.
+/// What the search can afford is about the chance of the whole report.
 #[test]
-fn the_chance_of_settling_is_that_of_the_days() {
+fn the_chance_of_settling_is_about_that_of_the_days() {
     let fitting = fit::fit(&fit::answers::Answers::default());
     for (found, string) in fitting.found.iter().zip(&fitting.problem.strings) {
         for candidate in found.made.iter().step_by(37) {
             let construction = &candidate.construction;
             let whole = report::report(construction, &string.setting);
-            for night in report::nights(construction, &whole, 14) {
-                let day = Day::new(f64::from(night.day));
-                let alone =
-                    report::chance_settled(&construction.core, construction.is_wound(), day);
-                assert!((alone - night.chance).abs() < 1e-9, "{alone} {}", night.chance);
+            let core = LeanCore::new(&construction.core, construction.is_wound(), &string.setting);
+            let pull = core.pull(whole.get(Property::Tension).value);
+            for night in report::nights(&whole, 14) {
+                let alone = core.settling.chance(&pull, Day::new(f64::from(night.day)));
+                assert!((alone - night.chance).abs() < 0.1, "{alone} {}", night.chance);
             }
         }
     }
@@ -147,19 +148,24 @@ fn who_insists_on_settling_gets_nothing_that_hardly_does() {
             ..Default::default()
         };
         let fitting = fit::fit(&answers);
-        let chance =
-            |c: &Construction| report::chance_settled(&c.core, c.is_wound(), Day::new(days));
-        for found in &fitting.found {
-            for candidate in &found.made {
-                assert!(chance(&candidate.construction) >= admission::LEAST_CHANCE, "{days} days");
+        // The search's chance is about that of the report.
+        let least = admission::LEAST_CHANCE - 0.1;
+        let is_late = |c: &Construction, setting: &Setting| {
+            report::chance_settled(&report::report(c, setting), Day::new(days)) < least
+        };
+        for (found, string) in fitting.found.iter().zip(&fitting.problem.strings) {
+            for candidate in found.made.iter().step_by(13) {
+                assert!(!is_late(&candidate.construction, &string.setting), "{days} days");
             }
         }
-        for candidate in fitting.told.iter().flatten() {
-            assert!(chance(&candidate.construction) >= admission::LEAST_CHANCE, "{days} days");
+        for (told, string) in fitting.told.iter().zip(&fitting.problem.strings) {
+            for candidate in told {
+                assert!(!is_late(&candidate.construction, &string.setting), "{days} days");
+            }
         }
         let left_out = fitting.found.iter().flat_map(|f| &f.excluded);
         let by_time = left_out.filter(|(why, _)| *why == Exclusion::NotSettled).count();
-        assert_eq!(by_time > 0, days < 5.0, "{days} days: {by_time}");
+        assert_eq!(by_time > 0, days <= 5.0, "{days} days: {by_time}");
         let fit =
             fit_of(Answers { must_settle: true, concert_days: Some(days), ..Answers::default() });
         let Some(set) = fit.set else { continue };
@@ -218,17 +224,15 @@ fn a_historical_tailpiece_takes_nothing_that_needs_a_fine_tuner() {
     assert_eq!(needs(&modern), 0, "elsewhere a tuner can be put on");
     for (found, string) in historical.found.iter().zip(&historical.problem.strings) {
         for candidate in found.made.iter().step_by(7) {
-            let peg = report::report(&candidate.construction, &string.setting)
-                .get(report::Property::Peg)
-                .value;
+            let peg =
+                report::report(&candidate.construction, &string.setting).get(Property::Peg).value;
             assert!(peg <= admission::MOST_ON_A_PEG + 1e-9, "{peg} cents a degree");
         }
     }
     for (told, string) in historical.told.iter().zip(&historical.problem.strings) {
         for candidate in told {
-            let peg = report::report(&candidate.construction, &string.setting)
-                .get(report::Property::Peg)
-                .value;
+            let peg =
+                report::report(&candidate.construction, &string.setting).get(Property::Peg).value;
             assert!(peg <= admission::MOST_ON_A_PEG + 1e-9, "{peg} cents a degree");
         }
     }
@@ -345,7 +349,7 @@ fn what_mends_a_string_is_other_in_what_was_at_fault() {
         ("violin", 0, "whistles", "plain-steel", "torsion_impedance_ratio", false),
         ("cello", 0, "too-bright", "stranded-steel", "brilliance_hz", false),
         ("viola", 2, "too-dull", "plain-gut", "brilliance_hz", true),
-        ("violin", 1, "goes-flat", "plain-gut", "drift_moisture_cent", false),
+        ("violin", 1, "goes-flat", "plain-gut", "ratchet_cent", false),
     ] {
         let mut strings = vec![StringAnswer::default(); i + 1];
         strings[i] = StringAnswer { bothers: vec![bother.to_owned()], ..now(family) };

@@ -4,7 +4,7 @@ use strings::construction::{Build, Construction, Core, Form, Layout, MOST_WINDIN
 use strings::error::{self, Bound};
 use strings::material::{CORES, Class, METALS};
 use strings::quantity::{Celsius, Degree, Hertz, KilogramPerSecond, Metre, Ratio};
-use strings::setting::Setting;
+use strings::setting::{Setting, Swing, Untuned};
 use support::Seeded;
 
 /// A number within the bound.
@@ -72,8 +72,11 @@ pub(crate) fn setting(seeded: &mut Seeded) -> Setting {
         peak_resistance: KilogramPerSecond::new(within(seeded, error::RESISTANCE)),
         temperature: Celsius::new(within(seeded, error::TEMPERATURE)),
         humidity: Ratio::new(within(seeded, error::HUMIDITY)),
-        temperature_swing: seeded.between(0.0, 30.0),
-        humidity_swing: Ratio::new(seeded.between(0.0, 0.8)),
+        swings: core::array::from_fn(|_| Swing {
+            temperature: seeded.between(0.0, 30.0),
+            humidity: Ratio::new(seeded.between(0.0, 0.8)),
+        }),
+        untuned: *seeded.one_of(&Untuned::ALL),
     };
     setting
         .checked("setting")

@@ -4,7 +4,7 @@ use strings::construction::{Build, Construction, Core, Form, Layout, Winding};
 use strings::error::{self, Bound, Fault};
 use strings::material::{self, GUT, POLYAMIDE, SPRING_STEEL};
 use strings::quantity::{Celsius, Degree, Hertz, KilogramPerSecond, Metre, Ratio};
-use strings::setting::Setting;
+use strings::setting::{Setting, Swing, Untuned};
 
 /// Numbers that no field takes, whatever its bound.
 const ABSURD: [f64; 5] = [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, f64::MAX, f64::MIN];
@@ -64,15 +64,16 @@ fn setting() -> Setting {
         peak_resistance: KilogramPerSecond::new(10.0),
         temperature: Celsius::new(20.0),
         humidity: Ratio::new(0.5),
-        temperature_swing: 5.0,
-        humidity_swing: Ratio::new(0.2),
+        swings: [(4.0, 0.08), (5.0, 0.12), (5.0, 0.2)]
+            .map(|(temperature, humidity)| Swing { temperature, humidity: Ratio::new(humidity) }),
+        untuned: Untuned::Season,
     }
 }
 
 #[test]
 fn every_field_of_a_setting() {
     type Put = fn(&mut Setting, f64);
-    let fields: [(&str, (f64, f64, &str), Put); 16] = [
+    let fields: [(&str, (f64, f64, &str), Put); 20] = [
         ("sounding_length_m", bound(error::SOUNDING_LENGTH), |s, x| {
             s.sounding_length = Metre::new(x);
         }),
@@ -97,8 +98,14 @@ fn every_field_of_a_setting() {
         }),
         ("temperature_c", bound(error::TEMPERATURE), |s, x| s.temperature = Celsius::new(x)),
         ("humidity", bound(error::HUMIDITY), |s, x| s.humidity = Ratio::new(x)),
-        ("temperature_swing_k", (0.0, 30.0, "K"), |s, x| s.temperature_swing = x),
-        ("humidity_swing", (0.0, 0.8, "1"), |s, x| s.humidity_swing = Ratio::new(x)),
+        ("evening_temperature_swing_k", (0.0, 30.0, "K"), |s, x| s.swings[0].temperature = x),
+        ("evening_humidity_swing", (0.0, 0.8, "1"), |s, x| {
+            s.swings[0].humidity = Ratio::new(x);
+        }),
+        ("week_temperature_swing_k", (0.0, 30.0, "K"), |s, x| s.swings[1].temperature = x),
+        ("week_humidity_swing", (0.0, 0.8, "1"), |s, x| s.swings[1].humidity = Ratio::new(x)),
+        ("temperature_swing_k", (0.0, 30.0, "K"), |s, x| s.swings[2].temperature = x),
+        ("humidity_swing", (0.0, 0.8, "1"), |s, x| s.swings[2].humidity = Ratio::new(x)),
     ];
     for (name, bound, put) in fields {
         refuses(&format!("here.{name}"), bound, |x| {

@@ -5,7 +5,7 @@ use strings::material::METALS;
 use strings::physics::{climate, load, mass, partials, settling, stiffness, strand, tension};
 use strings::quantity::{
     Cent, Day, Degree, Hertz, KilogramPerCubicMetre, KilogramPerMetre, Metre, Newton,
-    NewtonSquareMetre, Pascal, Ratio,
+    NewtonSquareMetre, Pascal, Ratio, Second,
 };
 use support::{Authority, Grade, Row, Seeded, Within, check, row};
 
@@ -166,20 +166,23 @@ fn a_bundle_without_twist_or_gaps_is_solid() {
 
 #[test]
 fn nothing_moves_when_nothing_swings() {
-    let (ea, t) = (Newton::new(1e4), Newton::new(70.0));
-    for humidity in [0.05, 0.3, 0.5, 0.95] {
-        let (humidity, still) = (Ratio::new(humidity), Ratio::new(0.0));
-        for gone in [
-            climate::from_water(climate::collagen_water, humidity, still),
-            climate::from_water(|h| climate::polymer_water(Ratio::new(0.025), h), humidity, still),
-        ] {
-            assert_eq!(gone.get().to_bits(), 0);
-        }
+    let (stiff, t) = (Ratio::new(150.0), Newton::new(70.0));
+    let (none, some) = (Ratio::new(0.0), Ratio::new(0.2));
+    for gone in [
+        climate::by_water_mass(some, some, none),
+        climate::by_swelling(stiff, none, none),
+        climate::by_body(stiff, none),
+        climate::by_warmth(stiff, 7e-6, 3e-4, 0.0),
+        // A string that grows as its body does, and does not soften, stays.
+        climate::by_warmth(stiff, 0.0, 0.0, 10.0),
+    ] {
+        assert_eq!(gone.get().abs().to_bits(), 0);
     }
-    assert_eq!(climate::from_temperature(ea, t, 1.1e-5, 4e-6, 3e-4, 0.0).get().to_bits(), 0);
-    assert_eq!(climate::from_body(ea, t, Ratio::new(0.0)).get().to_bits(), 0);
-    // A string that grows as its body does, and does not soften, stays.
-    assert_eq!(climate::from_temperature(ea, t, 4e-6, 4e-6, 0.0, 10.0).get().to_bits(), 0);
+    assert_eq!(climate::helix_growth(none, none, Degree::new(30.0)).get().to_bits(), 0);
+    assert_eq!(climate::soaked(1e-12, Metre::from_mm(0.5), Second::new(0.0)).get().to_bits(), 0);
+    assert_eq!(climate::followed(Second::new(0.0), Second::new(60.0)).get().abs().to_bits(), 0);
+    assert_eq!(settling::locked_over_an_edge(some, Degree::new(0.0)).get().to_bits(), 0);
+    assert_eq!(settling::given(stiff, Metre::new(0.0), Metre::new(0.4)).get().to_bits(), 0);
     assert_eq!(load::downforce(t, Degree::new(180.0)).get().to_bits(), 0);
     assert_eq!(
         mass::stretched(KilogramPerMetre::new(1e-3), Ratio::new(0.0)),
@@ -199,10 +202,69 @@ fn collagen_takes_up_more_the_damper_it_is() {
 }
 
 #[test]
+fn what_soaks_is_soaked_at_last_and_never_goes_back() {
+    let of = |x: f64| climate::soaked(1.0, Metre::new(1.0), Second::new(x)).get();
+    let mut before = 0.0;
+    for step in 1..2000 {
+        let now = of(1e-6 * 1.01_f64.powi(step));
+        // Where the short form gives way to the series both miss by up to 0.002.
+        assert!(now >= before - 2e-3 && now <= 1.0, "step {step}: {before} to {now}");
+        before = now;
+    }
+    assert_eq!(of(1e3).to_bits(), 1.0_f64.to_bits());
+    // Early on by the root of time: four times as long, twice as much.
+    check(
+        &LIMIT,
+        [
+            row(
+                "four times a short time",
+                of(4e-8),
+                2.0 * of(1e-8),
+                Within::Share(1e-3),
+                "first order",
+            ),
+            row(
+                "its beginning",
+                of(1e-8),
+                4e-4 / std::f64::consts::PI.sqrt(),
+                Within::Share(1e-3),
+                "Crank",
+            ),
+        ],
+    );
+}
+
+#[test]
+fn a_bundle_without_twist_grows_as_its_fibres_do() {
+    let (along, across) = (Ratio::new(3e-3), Ratio::new(5e-3));
+    check(
+        &LIMIT,
+        [
+            limit("straight", climate::helix_growth(along, across, Degree::new(0.0)).get(), 3e-3),
+            // Fibres that grow alike every way make a bundle that does.
+            limit("alike", climate::helix_growth(along, along, Degree::new(40.0)).get(), 3e-3),
+        ],
+    );
+}
+
+#[test]
+fn a_modulus_that_does_not_rise_relaxes_as_it_creeps() {
+    let of =
+        |slope: f64| settling::tangent_over_secant(Pascal::new(5e9), slope, Pascal::new(1e8)).get();
+    assert_eq!(of(0.0).to_bits(), 1.0_f64.to_bits());
+    // To first order half of what the modulus has risen by; and no step where the formula changes.
+    check(
+        &LIMIT,
+        [
+            row("a little", of(1e-3) - 1.0, 1e-5, Within::Share(1e-3), "second order"),
+            row("no step", of(5.000_01e-5), of(4.999_99e-5), Within::Share(1e-9), "a limit"),
+        ],
+    );
+}
+
+#[test]
 fn more_creep_settles_later_and_more_patience_sooner() {
-    let of = |decade: f64, within: f64| {
-        settling::days(Cent::new(decade), Cent::new(within), Day::new(0.0)).get()
-    };
+    let of = |decade: f64, within: f64| settling::days(Cent::new(decade), Cent::new(within)).get();
     for decade in 1..200 {
         let decade = f64::from(decade);
         assert!(
@@ -211,4 +273,10 @@ fn more_creep_settles_later_and_more_patience_sooner() {
         );
     }
     assert!(of(1e-300, 5.0) >= 0.0 && of(1e300, 5.0).is_finite());
+    for decade in 1..200 {
+        let decade = f64::from(decade);
+        let back = settling::decade_of(Day::new(of(decade, 5.0)), Cent::new(5.0)).get();
+        // A tenth of a millionth of a day is lost beside a day.
+        assert!(decade < 1.5 || (back / decade - 1.0).abs() < 1e-6, "{decade} and back {back}");
+    }
 }

@@ -10,3 +10,4 @@ mod inverses;
 mod limits;
 mod scaling;
 mod sweep;
+mod time;

@@ -9,7 +9,7 @@ use strings::physics::{
 use strings::pitch::{self, Note};
 use strings::quantity::{
     Degree, Hertz, Kilogram, KilogramPerCubicMetre, KilogramPerMetre, Metre, Newton,
-    NewtonSquareMetre, Pascal, Ratio,
+    NewtonSquareMetre, Pascal, Ratio, Second,
 };
 use strings::report::{self, Property};
 use support::{Authority, Grade, Row, Seeded, Within, check, row};
@@ -246,14 +246,29 @@ fn attacks_drifts_and_breaking() {
             Newton::new(seeded.in_decades(500.0, 5e4)),
             Newton::new(seeded.in_decades(20.0, 400.0)),
         );
-        let warmth = |swing: f64| climate::from_temperature(ea, t, 1.1e-5, 4e-6, 3e-4, swing).get();
-        let body = |swing: f64| climate::from_body(ea, t, Ratio::new(swing)).get();
+        let stiff = Ratio::new(ea.get() / t.get());
+        let warmth = |swing: f64| climate::by_warmth(stiff, 7e-6, 3e-4, swing).get();
+        let body = |swing: f64| climate::by_body(stiff, Ratio::new(swing)).get();
+        let mass = |share: f64| {
+            climate::by_water_mass(Ratio::new(share), Ratio::new(0.1), Ratio::new(0.02)).get()
+        };
+        let swollen = |by: f64| {
+            climate::by_swelling(stiff, Ratio::new(by * 1e-4), Ratio::new(by * 1e-2)).get()
+        };
+        // Twice as thick, four times as long.
+        let soaked = |radius: f64, time: f64| {
+            climate::soaked(1e-11, Metre::new(radius), Second::new(time)).get()
+        };
+        let (radius, time) = (seeded.in_decades(1e-5, 1e-3), seeded.in_decades(1.0, 1e7));
         let pull = |whole: f64| tuning::pull(ea, t, Metre::new(whole)).get();
         check(
             &LAW,
             [
                 law("twice the swing of temperature", warmth(10.0), 2.0 * warmth(5.0)),
                 law("twice the movement of the body", body(2e-4), 2.0 * body(1e-4)),
+                law("half the mass in the core", mass(0.5), 0.5 * mass(1.0)),
+                law("twice the water", swollen(2.0), 2.0 * swollen(1.0)),
+                law("twice as thick", soaked(2.0 * radius, 4.0 * time), soaked(radius, time)),
                 law("twice the whole length", pull(0.9), 0.5 * pull(0.45)),
             ],
         );

@@ -32,6 +32,11 @@ fn gut_a() -> (Newton, Newton) {
     )
 }
 
+/// EA/T.
+fn stiff((ea, t): (Newton, Newton)) -> Ratio {
+    Ratio::new(ea.get() / t.get())
+}
+
 #[test]
 fn stretch_at_pitch() {
     let (ea, t) = steel_e();
@@ -102,25 +107,40 @@ fn cents_a_degree_at_the_peg() {
 }
 
 #[test]
-fn cents_a_kelvin_of_a_steel_e_on_a_rigid_body() {
-    let (ea, t) = steel_e();
-    let found = physics!(climate::from_temperature)(ea, t, 11.5e-6, 0.0, 0.0, 1.0);
+fn cents_a_kelvin_of_a_steel_e() {
+    let by = physics!(climate::by_warmth);
     check(
         &BY_HAND,
-        [row("cents a kelvin, downward", found.get(), 1.447_996, Within::Share(1e-5), DIGITS)],
+        [
+            // 865.617 * 145.461 * 11.5e-6.
+            row(
+                "on a body that does not grow, cents a kelvin",
+                by(stiff(steel_e()), 11.5e-6, 0.0, 1.0).get(),
+                -1.447_996,
+                Within::Share(1e-5),
+                DIGITS,
+            ),
+            // And with 2.5e-4 of its modulus, on wood of 4e-6: 865.617 (145.461 * 7.5e-6 + 2.5e-4) = 1.1607.
+            row(
+                "on wood, softening, cents a kelvin",
+                by(stiff(steel_e()), 7.5e-6, 2.5e-4, 1.0).get(),
+                -1.1607,
+                half_unit(1e-4),
+                DIGITS,
+            ),
+        ],
     );
-    // On wood of 3 to 5e-6/K the same string does less.
+    // On wood of 3 to 5e-6/K the same string does less than on a body that does not grow.
     for (body, low, high) in [(3e-6, 1.0, 1.1), (5e-6, 0.8, 0.9)] {
-        let found = physics!(climate::from_temperature)(ea, t, 11.5e-6, body, 0.0, 1.0).get();
+        let found = -by(stiff(steel_e()), 11.5e-6 - body, 0.0, 1.0).get();
         assert!((low..=high).contains(&found), "on a body of {body}/K: {found}");
     }
 }
 
 #[test]
 fn a_body_that_moves_by_two_in_ten_thousand() {
-    // 865.617 (EA/T - 1) 0.0002: 145.46 for steel, 49.49 for gut.
-    let of =
-        |(ea, t): (Newton, Newton)| physics!(climate::from_body)(ea, t, Ratio::new(2e-4)).get();
+    // 865.617 (EA/T - 1) 0.0002: 144.46 for steel, 48.49 for gut.
+    let of = |string| physics!(climate::by_body)(stiff(string), Ratio::new(2e-4)).get();
     check(
         &BY_HAND,
         [
@@ -131,6 +151,34 @@ fn a_body_that_moves_by_two_in_ten_thousand() {
     // Anderson and Beausoleil 2024, abstract: the rise of tension significantly exceeds the flattening by length. By length
     // alone the pitch would fall by 1731 * 0.0002 = 0.35 cents.
     assert!(of(gut_a()) > 10.0 * 0.35);
+}
+
+#[test]
+fn water_swelling_and_an_end_by_hand() {
+    // A gut A gains 6 points of water over 18: 865.617 * 0.06/1.18 = 44.014 cents bare, half of that where half is winding.
+    let mass = |share: f64| {
+        let by = physics!(climate::by_water_mass);
+        by(Ratio::new(share), Ratio::new(0.18), Ratio::new(0.06)).get()
+    };
+    // A free core would be longer by 1e-4 and is softer by a hundredth: 865.617 (49.490 * 1e-4 + 0.01) = 12.940.
+    let swollen = physics!(climate::by_swelling);
+    let swollen = swollen(stiff(gut_a()), Ratio::new(1e-4), Ratio::new(0.01));
+    // Fibres of a bundle at 45 degrees: the mean of tan squared is a half, so 1e-3 (1.5) - 0.5 * 2e-3.
+    let grown = physics!(climate::helix_growth);
+    let grown = grown(Ratio::new(1e-3), Ratio::new(2e-3), Degree::new(45.0)).get();
+    // A knot gives half a millimetre of 0.45 m: 865.617 * 50.490 * 0.0005/0.45 = 48.56 cents.
+    let knot = physics!(settling::given)(stiff(gut_a()), Metre::new(5e-4), WHOLE);
+    let knot = physics!(settling::loss_per_decade)(knot).get();
+    check(
+        &BY_HAND,
+        [
+            row("water in a bare core, cents", mass(1.0), -44.014, half_unit(0.001), DIGITS),
+            row("water under windings, cents", mass(0.5), -22.007, half_unit(0.001), DIGITS),
+            row("swelling, cents", swollen.get(), -12.940, half_unit(0.001), DIGITS),
+            row("growth of a bundle", grown, 5e-4, Within::Share(1e-9), DIGITS),
+            row("a knot, cents", knot, 48.56, half_unit(0.01), DIGITS),
+        ],
+    );
 }
 
 #[test]

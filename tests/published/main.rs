@@ -13,10 +13,12 @@ mod astm_a228;
 mod costello_1997;
 mod derivations;
 mod en_10270;
+mod en_1992;
 mod euphonics;
 mod fletcher_1964;
 mod french_savart;
 mod graham_1998;
+mod groves_kemp_2019;
 mod guettler;
 mod hart;
 mod hearle_1969;
@@ -25,13 +27,16 @@ mod iso_16;
 mod lampis_2025;
 mod lasting;
 mod lynch_aird;
+mod morton_hearle;
 mod periodictable;
 mod piano_handout_2000;
+mod piano_wire;
 mod pickering_desvages;
 mod practice;
 mod schoonderwaldt_2008;
 mod torsion_measured;
 mod trade_units;
+mod walton_1983;
 mod whole_string;
 mod woodhouse_2004;
 mod woodhouse_lynch_aird_2019;
@@ -42,7 +47,7 @@ use strings::draw::Draw;
 use strings::material::CoreMaterial;
 use strings::quantity::{Celsius, Degree, Hertz, KilogramPerSecond, Metre, Ratio};
 use strings::report::{self, Property};
-use strings::setting::Setting;
+use strings::setting::{Setting, Swing, Untuned};
 
 /// A string at pitch in a room of 20 degrees and 50 % humidity, the conditions of the model's tables.
 fn setting(length_m: f64, pitch_hz: f64) -> Setting {
@@ -62,8 +67,9 @@ fn setting(length_m: f64, pitch_hz: f64) -> Setting {
         peak_resistance: KilogramPerSecond::new(10.0),
         temperature: Celsius::new(20.0),
         humidity: Ratio::new(0.5),
-        temperature_swing: 5.0,
-        humidity_swing: Ratio::new(0.2),
+        swings: [(4.0, 0.08), (5.0, 0.12), (5.0, 0.2)]
+            .map(|(temperature, humidity)| Swing { temperature, humidity: Ratio::new(humidity) }),
+        untuned: Untuned::Season,
     }
 }
 

@@ -4,7 +4,7 @@ use serde_json::Value;
 
 use crate::claims::Check;
 use crate::heard::{
-    Agrees, Heard, Number, entry, holds, is, list, named, read, real, rung, same, text,
+    Agrees, Heard, Number, entry, holds, list, named, read, real, rung, same, text,
 };
 use crate::marks::{Part, Said, all, flat, sole};
 use crate::reader::after;
@@ -13,8 +13,15 @@ use crate::words::{LIKELY, PROPERTIES};
 /// The balance, the days, the partials, the doubts and the report.
 #[rustfmt::skip]
 pub(crate) const OF_CHARTS: &[(&str, Check)] = &[
-    ("picture-free", |h| balance(h, "free", "loosest", "cost", true)),
-    ("picture-costs", |h| balance(h, "steadiest", "loosest", "fall", false)),
+    ("picture-few", |h| {
+        let points = points(h)?;
+        let (least, most) = ends(&points);
+        holds(points.len() < 4 || most < 1.5 * least)
+    }),
+    ("picture-costs", |h| balance(h, |stiff, elastic, _| elastic.beyond(stiff))),
+    ("picture-gains", |h| balance(h, |stiff, elastic, _| stiff.beyond(elastic))),
+    ("picture-level", |h| balance(h, |stiff, elastic, _| !elastic.beyond(stiff) && !stiff.beyond(elastic))),
+    ("picture-between", |h| balance(h, |stiff, elastic, least| stiff.beyond(least) && elastic.beyond(least))),
     ("picture-overlap", overlap),
     ("very-likely", under_the_days),
     ("likely", under_the_days),
@@ -41,6 +48,7 @@ pub(crate) const OF_CHARTS: &[(&str, Check)] = &[
     ("doubt-in-short", doubt),
     ("doubt-sentence", doubt),
     ("setting", |h| {
+        swing(h)?;
         // What is nought is not said.
         let there = |place| h.said.and_then(|said| said.place(place)).is_some_and(|words| !all(words).is_empty());
         let is = |field| h.at(field).is_ok_and(|x| x.as_f64().is_some_and(|x| x > 1e-12));
@@ -53,38 +61,115 @@ pub(crate) const OF_CHARTS: &[(&str, Check)] = &[
     }),
 ];
 
-/// Two strings of the picture whose steadiness differs by what is said.
-fn balance(
-    h: &mut Heard,
-    from: &'static str,
-    to: &'static str,
-    fall: &'static str,
-    free: bool,
-) -> Agrees {
-    let (from, to, fall) = (h.arg(from)?, h.arg(to)?, h.arg(fall)?);
-    let of = |p: &Value, key: &str| p[key].as_f64().unwrap_or(f64::NAN) * 100.0;
-    let points: Vec<(f64, f64)> = list(&h.string()?["picture"])
-        .iter()
-        .map(|p| (of(p, "stretch"), of(p, "steadiness")))
-        .collect();
-    let most = points.iter().map(|p| p.1).fold(0.0, f64::max);
-    let widest = points.iter().map(|p| p.0).fold(0.0, f64::max);
-    let begins = |p: &(f64, f64)| p.1 >= most - if free { 5.0 + 1e-9 } else { 1e-9 };
-    let ends = |a: &(f64, f64), b: &(f64, f64)| {
-        is(to, b.0) && b.0 >= widest - 1e-9 && b.0 > a.0 && is(fall, a.1 - b.1)
-    };
-    holds(flat(from).ends_with('%') && flat(to).ends_with('%'))?;
-    holds(points.iter().any(|a| is(from, a.0) && begins(a) && points.iter().any(|b| ends(a, b))))
+/// How much warmer and damper it gets while the string goes untuned.
+fn swing(h: &mut Heard) -> Agrees {
+    let untuned = h.key("untuned")?;
+    same(text(h.at("setting.untuned")?), &untuned)?;
+    let of = if untuned == "season" { String::new() } else { format!("{untuned}_") };
+    for (place, swing, factor, unit) in
+        [("warmer", "temperature_swing_k", 1.0, "K"), ("damper", "humidity_swing", 1e2, "%")]
+    {
+        let known = real(&h.report()?["setting"][format!("{of}{swing}")])?;
+        let words = h.arg(place)?;
+        h.in_unit(words, known * factor, unit)?;
+    }
+    Ok(())
 }
 
-/// The families whose strings overlap in steadiness, each with another; of fewer than three strings nothing is said.
+/// A string of a picture: its stretch in per cent, and what it costs in the picture's respect.
+#[derive(Clone, Copy)]
+struct Mark {
+    stretch: f64,
+    cost: f64,
+    in_days: bool,
+}
+
+impl Mark {
+    /// Whether it costs noticeably more than another: 5 cents, or days, the first counted, by half that are also said otherwise.
+    fn beyond(&self, other: &Self) -> bool {
+        let said = |days: f64| if days < 0.75 { 0.0 } else { days.round() };
+        match self.in_days {
+            true => {
+                1.0 + self.cost > 1.5 * (1.0 + other.cost) && said(self.cost) > said(other.cost)
+            }
+            false => self.cost - other.cost > 5.0,
+        }
+    }
+}
+
+/// What each aspect of the pictures has in the reply.
+const ASPECTS: [(&str, &str); 3] =
+    [("settling", "settling_d"), ("warmth", "warmth_cent"), ("damp", "damp_cent")];
+
+/// The strings of the picture that is told; which it is, stays for what follows.
+fn points(h: &mut Heard) -> Result<Vec<Mark>, String> {
+    let said = h.key("aspect")?;
+    let told = ASPECTS.iter().position(|a| a.0 == h.aspect);
+    // They come in this order; the drawing's label says the same again.
+    let next = if h.place.within("takeaway") {
+        told.map_or(0, |i| (i + 1) % 3)
+    } else {
+        told.unwrap_or(0)
+    };
+    let (aspect, key) = ASPECTS[next];
+    same(&said, aspect)?;
+    h.aspect = aspect;
+    list(&h.string()?["picture"])
+        .iter()
+        .map(|p| {
+            let (stretch, cost) = (real(&p["stretch"])? * 100.0, real(&p[key])?);
+            Ok(Mark { stretch, cost, in_days: aspect == "settling" })
+        })
+        .collect()
+}
+
+/// The least stretch and the most.
+fn ends(points: &[Mark]) -> (f64, f64) {
+    let all = points.iter().map(|p| p.stretch);
+    (all.clone().fold(f64::MAX, f64::min), all.fold(0.0, f64::max))
+}
+
+/// The best strings of the stiffest and of the most elastic quarter (by the logarithm of stretch), and of all: what is
+/// told of them is so, and their numbers are.
+fn balance(h: &mut Heard, is_so: impl Fn(&Mark, &Mark, &Mark) -> bool) -> Agrees {
+    let points = points(h)?;
+    let (least, most) = ends(&points);
+    holds(points.len() >= 4 && most >= 1.5 * least)?;
+    let quarter = (most / least).sqrt().sqrt();
+    let best = |from: f64, to: f64| {
+        let inside = points.iter().filter(|p| p.stretch >= from && p.stretch <= to);
+        inside.min_by(|a, b| a.cost.total_cmp(&b.cost)).copied().ok_or("no string is there")
+    };
+    let near = 1e-9;
+    let stiff = best(0.0, least * quarter * (1.0 + near))?;
+    let elastic = best(most / quarter * (1.0 - near), f64::MAX)?;
+    let all = best(0.0, f64::MAX)?;
+    holds(is_so(&stiff, &elastic, &all))?;
+    let between = stiff.beyond(&all) && elastic.beyond(&all);
+    let told = h.tail("picture-") == "between";
+    holds(between == told)?;
+    let mut marks = vec![("stiff", "from", stiff), ("elastic", "to", elastic)];
+    marks.extend(told.then_some(("least", "at", all)));
+    for (cost, stretch, mark) in marks {
+        let (cost, stretch) = (h.arg(cost)?, h.arg(stretch)?);
+        match mark.in_days {
+            true => h.days(cost, mark.cost)?,
+            false => h.cents(cost, mark.cost)?,
+        }
+        h.in_unit(stretch, mark.stretch, "%")?;
+    }
+    Ok(())
+}
+
+/// The families whose strings overlap in the picture, each with another; of fewer than three strings nothing is said.
 fn overlap(h: &mut Heard) -> Agrees {
     let mut spans: Vec<(&str, Vec<f64>)> = Vec::new();
+    let (_, key) = *ASPECTS.iter().find(|a| a.0 == h.aspect).ok_or("in which picture?")?;
     for point in list(&h.string()?["picture"]) {
-        let (family, steadiness) = (text(&point["family"]), real(&point["steadiness"])?);
+        let (family, cost) = (text(&point["family"]), real(&point[key])?);
         match spans.iter_mut().find(|(known, _)| *known == family) {
-            Some((_, all)) => all.push(steadiness),
-            None => spans.push((family, vec![steadiness])),
+            Some((_, all)) => all.push(cost),
+            None => spans.push((family, vec![cost])),
         }
     }
     spans.retain(|(_, all)| all.len() >= 3);
@@ -201,15 +286,14 @@ pub(crate) fn under(h: &mut Heard, cell: &[Part], own: &Value) -> Agrees {
     let Some(key) = own["property"].as_str() else { return same(&flat(cell), "{card-judgement}") };
     holds(named(&cell[..1])?.key == key)?;
     let n = h.number(key)?;
-    h.value(&after(cell), &n)
+    h.told(&after(cell), &n)
 }
 
-/// The lost cents of a day; they are unknown where the high end is over three times the low one.
+/// The lost cents of a day.
 pub(crate) fn lost(day: &Value) -> Result<(Number, f64), String> {
     let lost = &day["lost_cent"];
     let (value, low, high) = (real(&lost["value"])?, real(&lost["low"])?, real(&lost["high"])?);
-    let unknown = high > 3.0 * low && high > 0.0;
-    Ok((Number { value, low, high, unknown, unit: "{cents}" }, real(&day["chance"])?))
+    Ok((Number { value, low, high, unit: "{cents}" }, real(&day["chance"])?))
 }
 
 /// The wish of a row.

@@ -8,7 +8,8 @@
 //! | `string.grade = often\|sometimes`, `≠`, `>`, `<` | the value compares so |
 //! | `limit N problem.most_load_n` | the figure in the place `limit`, in newtons, is that value; for other units see [`unit`] |
 //! | `usual range N problem.usual_load_n` | so are both figures of a range |
-//! | `stretch number stretch` | the place has that number of the string's report, or says that it is unknown |
+//! | `stretch number stretch` | the place has that number of the string's report, with its range if that is wide |
+//! | `moves met warmth` | the place tells how warmth moves the string while it goes untuned |
 //! | `family is string.rival.family` | the place or the choice has the message or the key of that value; `id` is the message itself |
 //! | `tuner yes string.fine_tuner` | the choice is `yes` where the value is true |
 //!
@@ -191,6 +192,11 @@ impl<'a> Heard<'a> {
             ["tells", wish] => self.reason(wish).map(drop)?,
             ["judged", wish] => self.judged(wish).map(drop)?,
             ["weakest", wish] => self.weakest(wish)?,
+            ["moved", wish] => {
+                self.compared(wish, self.met(wish)?)?;
+                self.clause(&["this", "size", "comparison.this"])?;
+                self.clause(&["other", "size", "comparison.other"])?;
+            }
             ["compares", wish, key, unit] => {
                 self.compared(wish, key)?;
                 self.clause(&["this", unit, "comparison.this"])?;
@@ -223,10 +229,6 @@ impl<'a> Heard<'a> {
             ("yes", [path]) => {
                 let yes = self.key(place)? == "yes";
                 return holds(yes == (self.at(path)? == true));
-            }
-            ("known", [key]) => {
-                let known = self.key(place)? != "no";
-                return holds(known != self.number(key)?.unknown);
             }
             ("load", []) => {
                 let (low, high) = self.ends("problem.usual_load_n")?;
@@ -282,6 +284,7 @@ impl<'a> Heard<'a> {
             }
             ("gauge", [path]) => self.gauge(words, self.real(path)?),
             ("inch", [path]) => self.inch(words, self.real(path)?),
+            ("cents-said", [path]) => self.cents(words, self.real(path)?),
             ("days", [path]) => self.days(words, self.real(path)?),
             ("enough", [path]) => self.enough_days(words, self.real(path)?),
             ("likely", [path]) => self.likely(words, self.real(path)?),
@@ -294,8 +297,13 @@ impl<'a> Heard<'a> {
             }
             ("number", [key, unit @ ..]) => {
                 let known = self.number(key)?;
-                self.value(words, &Number { unit: unit.first().unwrap_or(&known.unit), ..known })
+                self.told(words, &Number { unit: unit.first().unwrap_or(&known.unit), ..known })
             }
+            ("met", [by]) => {
+                let known = self.number(self.met(by)?)?;
+                self.moves(words, &known)
+            }
+            ("size", [path]) => self.in_unit(words, self.real(path)?.abs(), "{cents}"),
             ("caused", [key]) => self.caused(words, key),
             ("limited", [key]) => {
                 self.caused(words, key)?;

@@ -5,7 +5,9 @@ use serde_json::Value;
 use crate::figure::{Figure, KILOGRAM_N, POUND_N, THOU_M};
 use crate::marks::{Part, Said, all, flat, sole};
 use crate::text::Place;
-use crate::words::{ALIKE, DECIDED_BY, LIKELY, Ladder, PROPERTIES, Property, SURE};
+use crate::words::{
+    ALIKE, DECIDED_BY, LIKELY, Ladder, PROPERTIES, Property, RATHER, SURE, UNDECIDED, is_move,
+};
 
 /// An objection, or none.
 pub(crate) type Agrees = Result<(), String>;
@@ -32,13 +34,25 @@ pub(crate) struct Number {
     pub(crate) value: f64,
     pub(crate) low: f64,
     pub(crate) high: f64,
-    pub(crate) unknown: bool,
     pub(crate) unit: &'static str,
 }
 
 impl Number {
     pub(crate) fn half(&self) -> f64 {
         (self.high - self.low) / 2.0
+    }
+
+    /// Whether its range is over a factor of three, or on both sides of nought: then no sentence tells it without.
+    pub(crate) fn is_wide(&self) -> bool {
+        let (one, other) = (self.low.abs(), self.high.abs());
+        self.low * self.high < 0.0 || one.max(other) > 3.0 * one.min(other)
+    }
+
+    /// Of a move of the pitch its size, whichever way it goes.
+    pub(crate) fn size(&self) -> Self {
+        let (one, other) = (self.low.abs(), self.high.abs());
+        let low = if self.low < 0.0 && self.high > 0.0 { 0.0 } else { one.min(other) };
+        Self { value: self.value.abs(), low, high: one.max(other), ..*self }
     }
 }
 
@@ -68,6 +82,8 @@ pub(crate) struct Heard<'a> {
     /// The complaint and the cause that were told last.
     pub(crate) finding: Option<&'a Value>,
     pub(crate) cause: Option<&'a Value>,
+    /// What the picture that was told last has against stretch.
+    pub(crate) aspect: &'static str,
     /// The answer of which it is told what it turns.
     pub(crate) point: Option<&'a Value>,
     /// The wish that was named last.
@@ -113,13 +129,7 @@ pub(crate) fn number(report: &Value, key: &str) -> Result<Number, String> {
     let Property { factor, unit, .. } = property(key);
     let at =
         |end: &str| q[end].as_f64().map(|x| x * factor).ok_or(format!("the reply has no {key}"));
-    Ok(Number {
-        value: at("value")?,
-        low: at("low")?,
-        high: at("high")?,
-        unknown: q["unknown"] == true,
-        unit,
-    })
+    Ok(Number { value: at("value")?, low: at("low")?, high: at("high")?, unit })
 }
 
 pub(crate) fn real(value: &Value) -> Result<f64, String> {
@@ -154,6 +164,10 @@ pub(crate) fn is(words: &[Part], value: f64) -> bool {
 
 /// Words without the unit that must stand behind them.
 fn unit_off(said: &str, unit: &str) -> Result<Vec<Part>, String> {
+    // One of them is said as one.
+    if [("{days-safe}", "{unit-days}"), ("{cents-one}", "{cents}")].contains(&(said, unit)) {
+        return Ok(vec![Part::Text("1".to_owned())]);
+    }
     let bare = if unit.is_empty() { Some(said) } else { said.strip_suffix(unit) };
     let bare = bare.ok_or_else(|| format!("“{said}” is not in {unit}"))?;
     Ok(vec![Part::Text(bare.trim_end().to_owned())])
@@ -335,21 +349,56 @@ impl<'a> Heard<'a> {
         self.in_unit(words, metres / THOU_M, "{unit-thousandths}")
     }
 
-    /// A value with its unit, or what it is unknown within; then perhaps its range.
+    /// A number in a sentence: what the pitch does, where it is a move of it; a wide range stands with its value.
+    pub(crate) fn told(&mut self, words: &[Part], n: &Number) -> Agrees {
+        match sole(words).map_or("", |said| said.id) {
+            "value-about" => holds(n.is_wide())?,
+            "moves-falls" | "moves-rises" | "moves-hardly" | "moves-hardly-within" => {
+                return self.moves(words, n);
+            }
+            "value-within" => {}
+            _ if n.is_wide() => {
+                return Err(format!("{}: its range is wide, and is not said", flat(words)));
+            }
+            _ => {}
+        }
+        self.value(words, n)
+    }
+
+    /// What the pitch does: falls or rises by so much, or hardly moves, which is less than a cent.
+    pub(crate) fn moves(&mut self, words: &[Part], n: &Number) -> Agrees {
+        let said = sole(words).ok_or("how does it move?")?;
+        self.tally.words += 1;
+        let either_way = n.low < 0.0 && n.high > 0.0;
+        match said.id {
+            "moves-hardly" => holds(n.value.abs() < 1.0 && n.size().high <= 1.0),
+            "moves-hardly-within" => {
+                holds(n.value.abs() < 1.0 && n.size().high > 1.0)?;
+                self.range(said.place("range").unwrap_or_default(), n.unit, n.low, n.high, n.half())
+            }
+            id => {
+                let way = if n.value < 0.0 { "moves-falls" } else { "moves-rises" };
+                same(id, way)?;
+                holds(n.value.abs() >= 1.0)?;
+                let size = n.size();
+                // A range on both sides of nought keeps its signs.
+                let ends = if either_way { (n.low, n.high) } else { (size.low, size.high) };
+                let number = Number { value: size.value, low: ends.0, high: ends.1, unit: n.unit };
+                self.told(said.place("cents").unwrap_or_default(), &number)
+            }
+        }
+    }
+
+    /// A value with its unit; then perhaps its range.
     pub(crate) fn value(&mut self, words: &[Part], n: &Number) -> Agrees {
         let told = sole(words);
         match told.map(|said| (said.id, said)) {
-            Some(("unknown-within", said)) => {
-                holds(n.unknown)?;
-                self.range(said.place("range").unwrap_or_default(), n.unit, n.low, n.high, n.half())
-            }
-            Some(("value-within", said)) => {
+            Some(("value-within" | "value-about", said)) => {
                 self.value(said.place("value").unwrap_or_default(), n)?;
                 let range = said.place("range").unwrap_or_default();
                 let unit = if flat(range).ends_with(n.unit) { n.unit } else { "" };
                 self.range(range, unit, n.low, n.high, n.half())
             }
-            _ if n.unknown => Err(format!("{}: the reply calls it unknown", flat(words))),
             _ => {
                 self.tally.figures += 1;
                 let bare = unit_off(&flat(words), n.unit)?;
@@ -369,11 +418,19 @@ impl<'a> Heard<'a> {
         }
     }
 
+    /// A size in cents as one says it.
+    pub(crate) fn cents(&mut self, words: &[Part], cents: f64) -> Agrees {
+        match flat(words).as_str() {
+            "{cents-less}" => holds(cents < 1.0),
+            _ if cents < 1.0 => Err(format!("{} is not {cents} cents", flat(words))),
+            _ => self.in_unit(words, cents, "{cents}"),
+        }
+    }
+
     /// Whole days that are enough: rounded up, and at least one.
     pub(crate) fn enough_days(&mut self, words: &[Part], days: f64) -> Agrees {
         let said = flat(words);
-        let one = said == "{days-safe}";
-        let printed = if one { 1.0 } else { read(&unit_off(&said, "{unit-days}")?)?.printed() };
+        let printed = read(&unit_off(&said, "{unit-days}")?)?.printed();
         self.tally.figures += 1;
         let fits = printed >= days - 1e-9 && (printed < days + 1.0 || printed <= 1.0);
         if fits {
@@ -401,18 +458,40 @@ impl<'a> Heard<'a> {
         self.on(LIKELY, said, chance)
     }
 
-    /// A word tells how the first of two compares: more, less, or alike.
+    /// The property that warmth or damp moves in the time that the string goes untuned.
+    pub(crate) fn met(&self, by: &str) -> Result<&'static str, String> {
+        let untuned = text(&self.report()?["setting"]["untuned"]);
+        Ok(property(&format!("{untuned}_{by}_cent")).key)
+    }
+
+    /// A word tells how the first of two compares: more, less, alike, or not to be told.
     pub(crate) fn word(&mut self, words: &[Part], comparison: &Value, key: &str) -> Agrees {
         self.tally.words += 1;
-        let said = sole(words).map_or("", |said| said.id);
-        let (this, other) = (real(&comparison["this"])?, real(&comparison["other"])?);
+        let said = sole(words);
+        let rather = said.filter(|said| said.id == RATHER);
+        let said = rather.and_then(|said| sole(said.place("word")?)).or(said);
+        let said = said.map_or("", |said| said.id);
+        let size = |x: f64| if is_move(key) { x.abs() } else { x };
+        let (this, other) = (size(real(&comparison["this"])?), size(real(&comparison["other"])?));
         let (above, below) =
             (real(&comparison["chance_above"])?, real(&comparison["chance_below"])?);
-        let sure = SURE - 1e-9;
+        let (verdict, sure) = (text(&comparison["verdict"]), SURE - 1e-9);
+        let alike = 1.0 - above - below;
+        let at_all = real(&comparison["chance_at_all"])?;
+        let noticed = above.max(below).max(alike) >= SURE;
         let fits = match direction(said, key)? {
-            Some(true) => comparison["verdict"] == "above" && this > other && above >= sure,
-            Some(false) => comparison["verdict"] == "below" && this < other && below >= sure,
-            None => above < SURE && below < SURE,
+            Some(more) if rather.is_some() => {
+                let chance = if more { at_all } else { 1.0 - at_all };
+                let is = if more { "rather-above" } else { "rather-below" };
+                verdict == is && (this > other) == more && chance >= sure && !noticed
+            }
+            Some(true) => verdict == "above" && this > other && above >= sure,
+            Some(false) => verdict == "below" && this < other && below >= sure,
+            None if said == ALIKE => verdict == ALIKE && alike >= sure,
+            None => {
+                let decided = if this > other { at_all } else { 1.0 - at_all } >= SURE;
+                verdict == UNDECIDED && !noticed && !decided
+            }
         };
         if fits { Ok(()) } else { Err(format!("“{said}”, but the reply says {comparison}")) }
     }
@@ -449,9 +528,9 @@ impl<'a> Heard<'a> {
     }
 }
 
-/// Whether a message is the word for more of a property; none if it says that two are alike.
+/// Whether a message is the word for more of a property; none if it says that two are alike, or that it can't be told.
 pub(crate) fn direction(said: &str, key: &str) -> Result<Option<bool>, String> {
-    if said == ALIKE {
+    if said == ALIKE || said == UNDECIDED {
         return Ok(None);
     }
     match said.strip_prefix("property-").and_then(|said| said.strip_prefix(key)) {

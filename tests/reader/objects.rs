@@ -24,9 +24,13 @@ fn pages() -> &'static [(Value, String)] {
         let bothers = vec!["goes-flat".to_owned()];
         let english =
             Answers { now: word("gut"), concert_days: Some(9.0), bothers, ..Answers::default() };
-        let instrument = word("cello");
-        let german =
-            Answers { instrument, now: word("steel"), room: word("damp"), ..Answers::default() };
+        let german = Answers {
+            aim: word("is-it-time"),
+            instrument: word("cello"),
+            now: word("steel"),
+            room: word("damp"),
+            ..Answers::default()
+        };
         let mut pages = draw(Language::English, english, DetailLevel::Bench);
         pages.extend(draw(Language::German, german, DetailLevel::Words));
         for (reply, html) in &pages {
@@ -82,7 +86,7 @@ fn another_message_in_its_place_meets_one() {
         ("property-tension_n.more", "property-tension_n.less"),
         ("property-stretch.more", "property-stretch.less"),
         ("property-settling_d.more", "property-settling_d.less"),
-        ("property-drift_cent.more", "property-drift_cent.less"),
+        ("property-evening_warmth_cent.more", "property-evening_warmth_cent.less"),
         ("property-brilliance_hz.more", "property-brilliance_hz.less"),
         ("property-lateral_stiffness_n_m.more", "property-lateral_stiffness_n_m.less"),
         ("property-speaks_s.more", "property-rings_on_s.more"),
@@ -91,6 +95,10 @@ fn another_message_in_its_place_meets_one() {
         ("computed-very-likely", "computed-likely"),
         ("computed-likely", "judgement"),
         ("compare-overlap", "compare-same"),
+        ("alike", "undecided"),
+        ("moves-falls", "moves-rises"),
+        ("picture-costs", "picture-gains"),
+        ("picture-level", "picture-between"),
         ("very-likely", "likely"),
         ("unlikely", "close-call"),
         ("load-lower", "load-upper"),
@@ -120,6 +128,8 @@ fn another_text_of_a_choice_meets_one() {
         ("family", "wound-steel", "stranded-steel"),
         ("gauge", "light", "medium"),
         ("tuner", "yes", "no"),
+        ("aspect", "warmth", "damp"),
+        ("untuned", "evening", "week"),
         ("step", "steeper", "flatter"),
         ("likely", "likely", "possible"),
         ("instrument", "violin", "cello"),
@@ -143,8 +153,8 @@ const CHANGED: &[&str] = &[
     "/set/strings/1/reasons/0/attribute", "/set/strings/1/reasons/0/worth", "/set/strings/1/costs/0/judged", "/set/strings/1/changes/0/this",
     "/set/strings/1/attributes/0/desirability", "/set/strings/1/report/construction/core/material",
     "/set/strings/1/report/construction/windings/0/metal", "/set/strings/1/report/numbers/tension_n/value",
-    "/set/strings/1/report/numbers/speaks_s/high", "/set/strings/1/report/numbers/settling_d/unknown", "/set/strings/1/report/numbers/stretch/source",
-    "/set/strings/1/report/numbers/drift_cent/evidence", "/set/strings/1/report/nights/0/chance", "/set/strings/1/report/partials/1/ring_s",
+    "/set/strings/1/report/numbers/speaks_s/high", "/set/strings/1/report/numbers/settling_d/high", "/set/strings/1/report/numbers/stretch/source",
+    "/set/strings/1/report/numbers/season_cent/evidence", "/set/strings/1/report/nights/0/chance", "/set/strings/1/report/partials/1/ring_s",
     "/set/strings/1/report/partials/0/most", "/set/strings/1/today_point/stretch", "/set/strings/1/bands/gauge_m/0",
     "/certainty/chosen/share", "/certainty/strings/0/gauge_class/share", "/certainty/worlds",
     "/this/family", "/this/numbers/stretch/value", "/other/numbers/tension_n/low", "/comparisons",

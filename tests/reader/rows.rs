@@ -21,7 +21,7 @@ pub(crate) const TABLES: &[(&str, RowCheck)] = &[
     ("{column-number} {compare-first} {compare-second} {compare-column}", a_pair),
     ("{column-number} {column-today} {column-then} {column-word}", a_change),
     (
-        "{balance-column-kind} {balance-column-stretch} {balance-column-steadiness} {balance-column-days} {balance-column-drift} {balance-column-fitters}",
+        "{balance-column-kind} {balance-column-stretch} {balance-axis-settling} {balance-axis-warmth} {balance-axis-damp}",
         a_point,
     ),
     (
@@ -77,17 +77,14 @@ fn a_number<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
     }
     let key = named(cell(cells, 0))?.key;
     let (n, q) = (h.number(key)?, &h.report()?["numbers"][key]);
-    match flat(cell(cells, 1)).as_str() {
-        "{table-unknown}" | "{days-unknown}" => holds(n.unknown)?,
-        _ => h.value(cell(cells, 1), &n)?,
-    }
+    h.value(cell(cells, 1), &n)?;
     let range = cell(cells, 2);
-    // On paper the range of a number that is known has the unit of its value.
+    // On paper a range has the unit of its value.
     let paper = h.place.within("report");
     match flat(range).as_str() {
         "{table-none}" => holds(n.half() <= 1e-12 * n.value.abs().max(1e-12))?,
         _ => {
-            let unit = if paper && !n.unknown { "" } else { n.unit };
+            let unit = if paper { "" } else { n.unit };
             h.range(range, unit, n.low, n.high, n.half())?;
         }
     }
@@ -163,13 +160,7 @@ fn a_point<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
         Some("balance-mark-today") => vec![&string["today_point"]],
         _ => list(&string["picture"]).iter().collect(),
     };
-    let columns = [
-        ("stretch", 1e2),
-        ("steadiness", 1e2),
-        ("settling_d", 1.0),
-        ("drift_cent", 1.0),
-        ("fitters_judgement", 1e2),
-    ];
+    let columns = [("stretch", 1e2), ("settling_d", 1.0), ("warmth_cent", 1.0), ("damp_cent", 1.0)];
     let shows = |p: &&Value| {
         let column = |(i, (key, factor)): (usize, &(&str, f64))| {
             p[*key].as_f64().is_some_and(|x| is(cell(cells, i + 1), x * factor))
@@ -204,17 +195,14 @@ fn of_hundred(h: &mut Heard, words: &[Part], chance: f64) -> Agrees {
 
 fn a_day<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
     let (n, chance) = lost(day(h, cells)?)?;
-    h.value(cell(cells, 1), &n)?;
+    h.told(cell(cells, 1), &n)?;
     of_hundred(h, cell(cells, 2), chance)?;
     h.likely(cell(cells, 3), chance)
 }
 
 fn a_day_on_paper<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
     let (n, chance) = lost(day(h, cells)?)?;
-    match flat(cell(cells, 1)).as_str() {
-        "{days-unknown}" => holds(n.unknown)?,
-        _ => h.value(cell(cells, 1), &crate::heard::Number { unit: "", ..n })?,
-    }
+    h.value(cell(cells, 1), &crate::heard::Number { unit: "", ..n })?;
     h.range(cell(cells, 2), "", n.low, n.high, n.half())?;
     let words = cell(cells, 3);
     h.likely(&words[..1], chance)?;

@@ -13,9 +13,10 @@ pub(crate) const OF_VERDICT: &[(&str, Check)] = &[
         let (key, name) = (h.key("complaint")?, h.arg("name")?);
         // Without a set the reply names no strings.
         let string = if h.strings().is_empty() { None } else { Some(h.name(name)?) };
-        found(h, key.trim_start_matches("bother-"), string)
+        let of = |f: &Value| string.map_or(!f["string"].is_null(), |string| f["string"] == string);
+        found(h, key.trim_start_matches("bother-"), of)
     }),
-    ("bother-*", |h| found(h, h.tail("bother-"), None)),
+    ("bother-*", |h| found(h, h.tail("bother-"), |f| f["string"].is_null())),
     ("complaint-line", |h| {
         let words = h.arg("complaint")?;
         h.line(words)?;
@@ -61,11 +62,12 @@ pub(crate) const OF_VERDICT: &[(&str, Check)] = &[
     }),
 ];
 
-/// The complaint is one of the reply.
-fn found(h: &mut Heard, bother: &str, string: Option<usize>) -> Agrees {
-    let of = |f: &Value| string.is_none_or(|string| f["string"] == string);
+/// The complaint is one of the reply: the next after the one that was told last.
+fn found(h: &mut Heard, bother: &str, of: impl Fn(&Value) -> bool) -> Agrees {
     let findings = list(&h.reply()["verdict"]["findings"]);
-    h.finding = findings.iter().find(|f| f["bother"] == bother && of(f));
+    let last = h.finding.and_then(|last| findings.iter().position(|f| std::ptr::eq(f, last)));
+    let (told, left) = findings.split_at(last.map_or(0, |i| i + 1));
+    h.finding = left.iter().chain(told).find(|f| f["bother"] == bother && of(f));
     (h.cause, h.whose) = (None, None);
     holds(h.finding.is_some())
 }
@@ -91,7 +93,6 @@ impl<'a> Heard<'a> {
         let value = real(&n["value"])? * p.factor;
         let at = |end: &str| n[end].as_f64().map_or(value, |end| end * p.factor);
         let (low, high) = (at("low"), at("high"));
-        let unknown = low <= 0.0 && high > 0.0 || high > 3.0 * low;
-        self.value(words, &Number { value, low, high, unknown, unit: p.unit })
+        self.told(words, &Number { value, low, high, unit: p.unit })
     }
 }

@@ -8,7 +8,7 @@ use crate::heard::{
     text,
 };
 use crate::marks::{Part, Said, all, sole};
-use crate::words::LIKELY;
+use crate::words::{ALIKE, LIKELY, RATHER, UNDECIDED, is_move};
 
 /// What rests on numbers fitted to the simulation, and how well they rank strings to which they were not: over all, and
 /// over those of one place. From the model's book, *Answer*.
@@ -17,7 +17,7 @@ const FITTED: [(&str, f64, f64); 3] =
 
 /// The least that is noticed of each property, in per cent (the ground rules: a level 1 dB, a centroid 7.5 %, damping
 /// 5 %; the others as the model's book has them).
-const LEAST: [(&str, f64); 9] = [
+const LEAST: [(&str, f64); 8] = [
     ("impedance_kg_s", 12.2),
     ("brilliance_hz", 7.5),
     ("lateral_stiffness_n_m", 5.0),
@@ -26,7 +26,6 @@ const LEAST: [(&str, f64); 9] = [
     ("stretch", 10.0),
     ("speaks_s", 10.0),
     ("peg_cent_deg", 10.0),
-    ("settling_d", 30.0),
 ];
 
 /// Reasons and costs, and what they rest on.
@@ -52,7 +51,7 @@ pub(crate) const OF_REASONS: &[(&str, Check)] = &[
         h.weakest(&wish)?;
         let (key, words) = (named(h.arg("property")?)?.key, h.arg("number")?);
         let number = h.number(key)?;
-        h.value(words, &number)
+        h.told(words, &number)
     }),
     ("weakest", |h| { let wish = h.wish_in("attribute")?; h.weakest(&wish) }),
     ("computed-*", |h| {
@@ -65,20 +64,11 @@ pub(crate) const OF_REASONS: &[(&str, Check)] = &[
     ("reason-plain", |h| h.plainly(None)),
     ("reason-plain-wanted", |h| h.plainly(Some(true))),
     ("reason-plain-unwanted", |h| h.plainly(Some(false))),
-    ("reason-plain-fitters", |h| {
-        let side = h.key("side")?;
-        same(&side, if h.cost { "against" } else { "for" })?;
-        h.judged_so("fitters-judgement")
-    }),
-    ("reason-plain-fitters-alone", |h| {
-        let reason = h.reason("fitters-judgement")?;
-        h.better(reason, false)
-    }),
     ("reason-plain-weakest", |h| { let wish = h.wish_in("what")?; h.weakest(&wish) }),
     ("reason-noticed", noticed),
     ("reason-noticed-cents", |h| {
-        same(text(h.at("comparison.property")?), "drift_cent")?;
-        let apart = h.real("comparison.this")? - h.real("comparison.other")?;
+        holds(is_move(text(h.at("comparison.property")?)))?;
+        let apart = h.real("comparison.this")?.abs() - h.real("comparison.other")?.abs();
         let (by, least) = (sole(h.arg("by")?).ok_or("by how much?")?, h.arg("least")?);
         h.reads(least, 5.0)?;
         same(by.id, if apart > 0.0 { "reason-cents-more" } else { "reason-cents-less" })?;
@@ -131,10 +121,6 @@ impl<'a> Heard<'a> {
     /// A judgement: worth more to this string, or as a cost to its rival.
     pub(crate) fn judged(&mut self, wish: &str) -> Agrees {
         same(&self.key("cost")?, if self.cost { "yes" } else { "no" })?;
-        self.judged_so(wish)
-    }
-
-    fn judged_so(&mut self, wish: &str) -> Agrees {
         let reason = self.reason(wish)?;
         holds(reason["judged"] == true)?;
         self.better(reason, !self.cost)
@@ -278,52 +264,63 @@ fn consequence(h: &mut Heard, strings: &Value) -> Agrees {
     if left == 0 { Ok(()) } else { Err(format!("{left} more strings would change")) }
 }
 
-/// The six numbers that are drawn on the compare page.
-const SIX: [&str; 6] =
-    ["tension_n", "stretch", "speaks_s", "brilliance_hz", "settling_d", "drift_cent"];
+/// The numbers that are drawn on the compare page, and by what the pitch is moved while the strings go untuned.
+const DRAWN: [&str; 5] = ["tension_n", "stretch", "speaks_s", "brilliance_hz", "settling_d"];
+const MOVED_BY: [&str; 2] = ["warmth", "damp"];
+
+/// How the first of two compares in the number under which it is said.
+fn under_the_bars(h: &mut Heard) -> Agrees {
+    let key = named(&h.place.heading.clone())?.key;
+    let words = h.arg("verdict")?;
+    h.verdict(words, key)
+}
 
 /// Two strings side by side.
 #[rustfmt::skip]
 pub(crate) const OF_PAIR: &[(&str, Check)] = &[
-    ("no-difference", |h| { h.tally.words += 1; SIX.into_iter().try_for_each(|key| h.alike(key)) }),
+    ("compare-none", |h| { h.tally.words += 1; h.drawn().iter().try_for_each(|key| h.alike(key)) }),
     ("compare-against", |h| {
         let (one, other) = (h.key("one")?, h.key("other")?);
         let families = ["this", "other"].map(|side| format!("family-{}", text(&h.reply()[side]["family"])));
         let places = ["compare-the-first".to_owned(), "compare-the-second".to_owned()];
         holds([one, other] == if families[0] == families[1] { places } else { families })?;
         let mut told: Vec<&Said> = all(h.arg("apart")?);
-        for key in SIX {
-            let own = told.iter().position(|said| direction(said.id, key).is_ok_and(|more| more.is_some()));
+        for key in h.drawn() {
+            let own = told.iter().position(|said| direction(said.id, &key).is_ok_and(|more| more.is_some()));
             match own {
-                Some(i) => { let said = told.remove(i); h.apart(said.id, key)? }
-                None => h.alike(key)?,
+                Some(i) => { let said = told.remove(i); h.apart(said.id, &key)? }
+                None => h.alike(&key)?,
             }
         }
         holds(told.is_empty())
     }),
     ("compare-first", |h| { h.side = "this"; Ok(()) }),
     ("compare-second", |h| { h.side = "other"; Ok(()) }),
-    ("compare-verdict", |h| {
-        let key = named(&h.place.heading.clone())?.key;
-        let words = h.arg("verdict")?;
-        h.verdict(words, key)
-    }),
+    ("compare-verdict", under_the_bars),
+    ("compare-both", |h| { let words = h.arg("verdict")?; holds(sole(words).is_some_and(|said| said.id != "compare-apart"))?; under_the_bars(h) }),
 ];
 
 impl<'a> Heard<'a> {
-    /// The two numbers of a pair, the comparison of their draws, and whether one of them is unknown and not apart.
-    fn two(&self, key: &str) -> Result<(Number, Number, Option<&'a Value>, bool), String> {
-        let (one, other) =
-            (number(&self.reply()["this"], key)?, number(&self.reply()["other"], key)?);
-        let apart = one.low > other.high || other.low > one.high;
+    /// The numbers that are drawn of the pair.
+    fn drawn(&self) -> Vec<String> {
+        let untuned = text(&self.reply()["this"]["setting"]["untuned"]);
+        let moved = MOVED_BY.iter().map(|by| format!("{untuned}_{by}_cent"));
+        DRAWN.iter().map(|key| (*key).to_owned()).chain(moved).collect()
+    }
+
+    /// The two numbers of a pair, moves of the pitch by their sizes, and the comparison of their draws.
+    fn two(&self, key: &str) -> Result<(Number, Number, Option<&'a Value>), String> {
+        let sized = |side: &str| {
+            let n = number(&self.reply()[side], key)?;
+            Ok::<_, String>(if is_move(key) { n.size() } else { n })
+        };
         let drawn = entry(&self.reply()["comparisons"], "property", decided_by(key)).ok();
-        Ok((one, other, drawn, (one.unknown || other.unknown) && !apart))
+        Ok((sized("this")?, sized("other")?, drawn))
     }
 
     /// A word for more or less, of the draws where there are any, else of the ranges.
     fn apart(&mut self, said: &str, key: &str) -> Agrees {
-        let (one, other, drawn, unknown) = self.two(key)?;
-        holds(!unknown)?;
+        let (one, other, drawn) = self.two(key)?;
         self.tally.words += 1;
         let more = direction(said, key)?;
         match drawn {
@@ -345,30 +342,25 @@ impl<'a> Heard<'a> {
 
     /// No word for more or less may be said of a property.
     fn alike(&mut self, key: &str) -> Agrees {
-        let (one, other, drawn, unknown) = self.two(key)?;
-        holds(
-            unknown
-                || match drawn {
-                    Some(c) => real(&c["chance_above"])? < 0.8 && real(&c["chance_below"])? < 0.8,
-                    None => one.low <= other.high && other.low <= one.high,
-                },
-        )
+        let (one, other, drawn) = self.two(key)?;
+        holds(match drawn {
+            Some(c) => c["verdict"] != "above" && c["verdict"] != "below",
+            None => one.low <= other.high && other.low <= one.high,
+        })
     }
 
     /// How the first of two compares in a property: by paired draws where there are any, else by the ranges.
     pub(crate) fn verdict(&mut self, words: &'a [Part], key: &str) -> Agrees {
-        let (one, other, drawn, unknown) = self.two(key)?;
+        let (one, other, drawn) = self.two(key)?;
         let apart = one.low > other.high || other.low > one.high;
         let equal =
             (one.value - other.value).abs() <= 1e-9 * one.value.abs().max(other.value.abs());
         let told = sole(words).ok_or("how does it compare?")?;
         match told.id {
-            "compare-cannot" => holds(unknown),
-            "compare-same" => holds(drawn.is_none() && equal && !unknown),
-            "compare-overlap" => holds(drawn.is_none() && !apart && !equal && !unknown),
-            "no-difference" => {
-                holds(drawn.is_some())?;
-                self.alike(key)
+            "compare-same" => holds(drawn.is_none() && equal),
+            "compare-overlap" => holds(drawn.is_none() && !apart && !equal),
+            ALIKE | UNDECIDED | RATHER => {
+                self.word(words, drawn.ok_or("nothing was drawn")?, decided_by(key))
             }
             "compare-apart" => self.of(told, |h| {
                 let c = drawn.ok_or("nothing was drawn")?;
@@ -387,6 +379,6 @@ impl<'a> Heard<'a> {
     /// A number with its unit behind the name of a side.
     pub(crate) fn of_side(&mut self, words: &[Part]) -> Agrees {
         let n = number(&self.reply()[self.side], named(&self.place.heading.clone())?.key)?;
-        self.value(words, &n)
+        self.told(words, &n)
     }
 }

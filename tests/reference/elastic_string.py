@@ -4,7 +4,8 @@ A piece of string of natural length N is stretched over the whole length W betwe
 mass a length = mu0 N / W, f = sqrt(T/mu) / (2 L). N is sought so that f is the pitch. Then one thing changes a little -
 string is pulled over the nut, the body grows, the string warms - and the pitch is computed again.
 `wound` winds as much string over the nut as one sees in a lesson, and tells what it then is.
-`pull_cent_m` counts the string as it lies stretched, `body_cent` is for a growth of 1e-5, `warmth_cent_k` for a kelvin.
+`pull_cent_m` counts the string as it lies stretched, `body_cent` is for a growth of 1e-5, `warmth_cent_k` for a kelvin, `swelling_cent`
+for a free growth of 5e-6 and a softening of 1e-3.
 Made with:  python3 elastic_string.py > elastic_string.json
 """
 
@@ -64,8 +65,17 @@ for name, axial, mass, sounding, whole, hertz, expansion, softening in (
         )
 
     warmth = (cents(warmed(0.1), before) - cents(warmed(-0.1), before)) / 0.2
-    # Water that was a twentieth of the dry mass becomes six hundredths; nothing else changes.
+    # Water that was a twentieth of the dry mass becomes six hundredths; nothing else changes. Then the same where the core
+    # that takes it is two fifths of the mass, the rest winding.
     watered = cents(pitch(natural, whole, sounding, axial, mass * 1.06 / 1.05), before)
+    under = cents(pitch(natural, whole, sounding, axial, mass * (0.6 + 0.4 * 1.06 / 1.05)), before)
+
+    def swollen(growth, softer):
+        # The string is as heavy as before, and so much longer if it were free.
+        return pitch(natural * (1 + growth), whole, sounding, axial * (1 - softer), mass / (1 + growth))
+
+    # A little, so that what is left out is of the second order: a growth of five in a million and a softening of one in a thousand.
+    swelling = (cents(swollen(5e-6, 1e-3), before) - cents(swollen(-5e-6, -1e-3), before)) / 2
     stretch = whole / natural - 1
     rows.append(
         {
@@ -86,6 +96,8 @@ for name, axial, mass, sounding, whole, hertz, expansion, softening in (
             "body_cent": body,
             "warmth_cent_k": warmth,
             "water_cent": watered,
+            "water_under_windings_cent": under,
+            "swelling_cent": swelling,
         }
     )
 

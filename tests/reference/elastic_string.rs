@@ -16,6 +16,11 @@ const SOLVED: &str = "the root finder stops at 15 digits of length, which is 13 
 /// The model's sensitivities are derived for a small stretch; the program's are not.
 const FIRST_ORDER: &str = "the formula leaves out the stretch against 1";
 
+/// EA/T of one of the strings.
+fn stiff(string: &Value) -> Ratio {
+    Ratio::new(number(string, "axial_stiffness_n") / number(string, "tension_n"))
+}
+
 fn rows(of: impl Fn(&Value) -> Vec<Row>) -> Vec<Row> {
     let printed = printed();
     list(printed, "strings").iter().flat_map(of).collect()
@@ -76,7 +81,7 @@ fn pulling_over_the_nut_and_a_growing_body() {
                 Newton::new(number(string, "tension_n")),
             );
             let pull = physics!(tuning::pull)(ea, t, Metre::new(number(string, "whole_m")));
-            let body = physics!(climate::from_body)(ea, t, Ratio::new(1e-5));
+            let body = physics!(climate::by_body)(stiff(string), Ratio::new(1e-5));
             let within = Within::Share(1.05 * number(string, "stretch"));
             [
                 ("pull, cents/m", pull.get(), number(string, "pull_cent_m")),
@@ -124,16 +129,53 @@ fn winding_string_over_the_nut() {
 }
 
 #[test]
+fn an_end_that_gives() {
+    // What is pulled over the nut and let back is what an end gives.
+    check(
+        &ROOTS,
+        rows(|string| {
+            let whole = Metre::new(number(string, "whole_m"));
+            let slack = Metre::new(1e-5);
+            let share = physics!(settling::given)(stiff(string), slack, whole);
+            let found = physics!(settling::loss_per_decade)(share);
+            let what = format!("{}: cents for an end that gives 10 µm", word(string, "name"));
+            let expected = 1e-5 * number(string, "pull_cent_m");
+            let within = Within::Share(1.05 * number(string, "stretch"));
+            vec![row(what, found.get(), expected, within, FIRST_ORDER)]
+        }),
+    );
+}
+
+#[test]
 fn a_string_that_takes_up_water() {
     check(
         &ROOTS,
         rows(|string| {
-            // Humidity stands for the water itself.
-            let (before, after) = (Ratio::new(0.05), Ratio::new(0.06));
-            let found = physics!(climate::by_water)(|water| water, before, after);
+            let (before, gain) = (Ratio::new(0.05), Ratio::new(0.01));
             let why = "the formula takes the first power of the gain over what was there";
-            let what = format!("{}: cents for water", word(string, "name"));
-            vec![row(what, found.get(), number(string, "water_cent"), Within::Share(0.006), why)]
+            let name = word(string, "name");
+            [(1.0, "water_cent"), (0.4, "water_under_windings_cent")]
+                .map(|(share, key)| {
+                    let mass = physics!(climate::by_water_mass);
+                    let found = mass(Ratio::new(share), before, gain).get();
+                    let what = format!("{name}: cents for water in {share} of the mass");
+                    row(what, found, number(string, key), Within::Share(0.006), why)
+                })
+                .into()
+        }),
+    );
+}
+
+#[test]
+fn a_string_that_swells_and_softens() {
+    check(
+        &ROOTS,
+        rows(|string| {
+            let (growth, softer) = (Ratio::new(5e-6), Ratio::new(1e-3));
+            let found = physics!(climate::by_swelling)(stiff(string), growth, softer);
+            let what = format!("{}: cents for swelling", word(string, "name"));
+            let within = Within::Share(1.05 * number(string, "stretch") + 1e-6);
+            vec![row(what, found.get(), number(string, "swelling_cent"), within, FIRST_ORDER)]
         }),
     );
 }
@@ -143,40 +185,14 @@ fn a_warming_string() {
     check(
         &ROOTS,
         rows(|string| {
-            let (ea, t) = (number(string, "axial_stiffness_n"), number(string, "tension_n"));
             let (alpha, body) = (number(string, "expansion_k"), number(string, "body_expansion_k"));
             let softening = number(string, "softening_k");
-            let found = physics!(climate::from_temperature)(
-                Newton::new(ea),
-                Newton::new(t),
-                alpha,
-                body,
-                softening,
-                1.0,
-            );
-            // A report tells how far pitch moves, not which way.
-            let expected = number(string, "warmth_cent_k").abs();
             let within = Within::Amount(1.05 * 1_731.234_049 / 2.0 * (alpha.abs() + body.abs()));
             let why = "the formula leaves out expansion that is not multiplied by EA/T";
-            let name = word(string, "name");
-            let signed = physics!(climate::by_warmth)(
-                Newton::new(ea),
-                Newton::new(t),
-                alpha,
-                body,
-                softening,
-                1.0,
-            );
-            vec![
-                row(format!("{name}: cents a kelvin"), found.get(), expected, within, why),
-                row(
-                    format!("{name}: cents a kelvin, up or down"),
-                    signed.get(),
-                    number(string, "warmth_cent_k"),
-                    within,
-                    why,
-                ),
-            ]
+            let warmth = physics!(climate::by_warmth);
+            let found = warmth(stiff(string), alpha - body, softening, 1.0).get();
+            let what = format!("{}: cents a kelvin, up or down", word(string, "name"));
+            vec![row(what, found, number(string, "warmth_cent_k"), within, why)]
         }),
     );
 }

@@ -25,7 +25,7 @@ use strings::construction::{Build, Construction, Core, Form, Layout, Winding};
 use strings::instrument::{self, Kind};
 use strings::material::{self, CoreMaterial, METALS};
 use strings::quantity::{Celsius, Degree, Hertz, KilogramPerSecond, Metre, Ratio};
-use strings::setting::Setting;
+use strings::setting::{Setting, Swing, Untuned};
 use strings::simulate::Sounding;
 
 /// A string of the trade with its instrument and setting.
@@ -59,8 +59,9 @@ fn setting(kind: &Kind, pitch_hz: f64) -> Setting {
         peak_resistance: KilogramPerSecond::new(kind.resistance.1),
         temperature: Celsius::new(20.0),
         humidity: Ratio::new(0.5),
-        temperature_swing: 5.0,
-        humidity_swing: Ratio::new(0.2),
+        swings: [(4.0, 0.08), (5.0, 0.12), (5.0, 0.2)]
+            .map(|(temperature, humidity)| Swing { temperature, humidity: Ratio::new(humidity) }),
+        untuned: Untuned::Season,
     }
 }
 
