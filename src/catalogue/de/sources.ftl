@@ -11,7 +11,7 @@ sources-range = Eine Spanne enthält die wahre Zahl 90 Mal von 100. Wo sie weit 
 
 sources-trade = Was Fachleute über Stimmhaltung sagen
 sources-trade-order = Nach der Erfahrung der Fachleute hält Vollstahl die Stimmung am besten, dann Stahlseil, steifer Kunststoff, weicher Kunststoff und zuletzt Darm. Wir berechnen drei Dinge getrennt:
-sources-trade-settling = Wie bald sie sich setzt: Die Reihenfolge gilt. Vollstahl ist der erste und Darm der letzte; dazwischen überschneiden sich Nachbarn.
+sources-trade-settling = Wie bald sie sich setzt: Die Reihenfolge stimmt von Vollstahl über Stahlseil und steifen Kunststoff bis zu weichem, wobei Nachbarn sich überschneiden. Darm ist langsam, nach der Rechnung aber nicht langsamer als Nylon.
 sources-trade-warmth = Wie weit Wärme sie verstimmt: Die Reihenfolge gilt nicht. Stahl, der erste darin, verstimmt sich nach unseren Werten am meisten, Darm und Kunststoff weniger, doch von ihnen weiß man weniger.
 sources-trade-damp = Wie weit Feuchte sie verstimmt: Die Reihenfolge gilt zum Teil. Stahl nimmt kein Wasser auf, aber wenn sich der Korpus mit der Feuchte bewegt, verstimmt er die steifsten Saiten am meisten. Darm und Polyamid nehmen Wasser auf, und umsponnener Darm kann sogar steigen.
 sources-formulas = Wie jede Zahl berechnet wird

@@ -11,7 +11,7 @@ sources-range = A range holds the true number 90 times in 100. Where it is wide,
 
 sources-trade = What the trade says of steadiness
 sources-trade-order = In the trade’s experience solid steel is the steadiest core, then a strand, a stiff synthetic, a soft synthetic, and gut last. We compute three things apart:
-sources-trade-settling = How soon it settles: the order holds. Solid steel comes first and gut last; between them neighbours overlap.
+sources-trade-settling = How soon it settles: the order holds from solid steel by strands and stiff synthetics to soft ones, with overlaps between neighbours. Gut is slow, but comes out no slower than nylon.
 sources-trade-warmth = How far warmth moves it: the order does not hold. Steel, the first in it, comes out as moving most; gut and synthetic cores move less, though less is known of them.
 sources-trade-damp = How far damp moves it: the order holds in part. Steel takes up no water, but as the body moves with the damp, it moves the stiffest strings most. Gut and nylon drink, and wound gut may even rise.
 sources-formulas = How each number is computed
