@@ -236,7 +236,7 @@ pub const SEATING: General = General::new(
     source::FOOTE_2003,
 );
 
-/// Decades of time over which seating runs: from a quarter of an hour to ten days.
+/// Decades of time over which seating runs, from a quarter of an hour to ten days: a judgement.
 pub const SEATING_DECADES: f64 = 3.0;
 
 /// Angle over the nut, degrees: common practice, no source.
@@ -325,7 +325,7 @@ pub const EN_1992_CLASS_1: f64 = 5.39 * 8.0 * 1e-5;
 /// Hours in which the relaxation of a class is stated.
 pub const EN_1992_HOURS: f64 = 1000.0;
 
-/// How long a string goes untuned in an evening, a week and a season, seconds.
+/// How long a string goes untuned in an evening, a week and a season, seconds: common practice, no source.
 pub const UNTUNED_S: [f64; 3] = [2.5 * 3600.0, 7.0 * 86_400.0, 90.0 * 86_400.0];
 
 /// What gut loses for good when it gets damper than ever before.

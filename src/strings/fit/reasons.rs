@@ -76,9 +76,8 @@ pub fn case(
         let comparison = attribute
             .property(untuned)
             .and_then(|p| comparisons.iter().find(|c| c.property == p).copied());
-        let holds = comparison.is_none_or(|c| {
-            matches!(c.verdict(), Verdict::Above | Verdict::Below) && agrees(*attribute, gain, &c)
-        });
+        let holds =
+            comparison.is_none_or(|c| c.verdict().sign() != 0 && agrees(*attribute, gain, &c));
         if holds && gain.abs() > 1e-9 {
             all.push(Reason { attribute: *attribute, gain, comparison, worth });
         }

@@ -8,8 +8,8 @@ use crate::precedent::Grade;
 use crate::report::{Four, LANES, Wound};
 
 use super::{
-    Arrangement, BY_BOW, BY_DRAW, Drawn, HALVES, JudgedCore, Log, Logs, OUTSIDE, Row, STILL, all,
-    drawn, floored, ln, mean, mean_ln, worth_of, worth_of_room,
+    Arrangement, BY_BOW, BY_DRAW, DRAWS, Drawn, HALVES, JudgedCore, Log, Logs, OUTSIDE, Row, STILL,
+    all, drawn, floored, ln, mean, mean_ln, worth_of, worth_of_room,
 };
 
 /// By how much values lie outside a band, all in ln: below it negative.
@@ -54,14 +54,16 @@ impl JudgedCore<'_> {
             warmth: [none; 2],
             damp: [none; 3],
         };
-        let decades = self.draws.map(|core| core.settling.a_decade(&core.pull(tension)));
+        let pulls = self.draws.map(|core| core.pull(tension));
+        let share = drawn(|k| pulls[k].core_share);
+        let decades: [_; DRAWS] =
+            core::array::from_fn(|k| self.draws[k].settling.a_decade(&pulls[k]));
         row.decade = [drawn(|k| decades[k].0), drawn(|k| decades[k].1)];
         let ln_tension = all(libm::log(tension));
         for h in 0..HALVES {
             let stiff = self.axial[h] / all(tension);
-            let share = all(self.share / tension) * stiff / (stiff + all(1.0));
             let warmth = [self.warmth.0[h] * stiff, self.warmth.1[h]];
-            let damp = [self.damp.0[h] * stiff, self.damp.1[h] * share, self.damp.2[h]];
+            let damp = [self.damp.0[h] * stiff, self.damp.1[h] * share[h], self.damp.2[h]];
             let stretch = ln_tension - self.ln_axial[h];
             let breaking = ln_tension - self.ln_breaking[h];
             for (part, value) in row.warmth.iter_mut().zip(warmth) {

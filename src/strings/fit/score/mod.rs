@@ -209,8 +209,6 @@ pub struct JudgedCore<'a> {
     warmth: (Drawn, Drawn),
     damp: (Drawn, Drawn, Drawn),
     ratchet: Drawn,
-    /// The core's share of the mass is this over T (1 + T/EA).
-    share: f64,
     lossy: Drawn,
     fast_modulus: Drawn,
     beyond: Drawn,
@@ -365,7 +363,6 @@ impl<'a> Judge<'a> {
             warmth: (drawn(|k| draws[k].drifts.warmth.0), drawn(|k| draws[k].drifts.warmth.1)),
             damp: (drawn(|k| damp[k].0), drawn(|k| damp[k].1), drawn(|k| damp[k].2)),
             ratchet: drawn(|k| draws[k].ratchet),
-            share: central.share_of_tension(),
             lossy: drawn(|k| bending[k].lossy),
             fast_modulus: drawn(|k| bending[k].fast_modulus),
             beyond: drawn(|k| bending[k].beyond),

@@ -428,7 +428,7 @@ impl LeanCore {
     #[must_use]
     pub fn peg_of_stiffness(&self) -> f64 {
         let s = &self.around.setting;
-        let long = s.sounding_length.get() + s.afterlength.get() + s.nut_to_peg.get();
+        let long = s.whole_length().get();
         CENTS_PER_NEPER / 2.0 / long * PI * s.peg_diameter.get() / 360.0 / s.gear_ratio.get()
     }
 
@@ -442,8 +442,7 @@ impl LeanCore {
     }
 
     /// The core's share of the mass is this over T (1 + T/EA).
-    #[must_use]
-    pub fn share_of_tension(&self) -> f64 {
+    fn share_of_tension(&self) -> f64 {
         let s = &self.around.setting;
         let lf = s.sounding_length.get() * s.pitch.get();
         4.0 * lf * lf * self.mass
