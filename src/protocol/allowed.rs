@@ -38,7 +38,7 @@ pub(crate) const BUILDS_WITH: [(&str, &[&str]); 5] = [
 ];
 
 /// The range of each numeric member, by the name under which the tables publish it.
-pub(crate) const BOUNDS: [(&str, Bound); 35] = [
+pub(crate) const BOUNDS: [(&str, Bound); 37] = [
     ("sounding_length_m", error::SOUNDING_LENGTH),
     ("afterlength_m", error::AFTERLENGTH),
     ("nut_to_peg_m", error::NUT_TO_PEG),
@@ -70,6 +70,8 @@ pub(crate) const BOUNDS: [(&str, Bound); 35] = [
     ("fill", error::FILL),
     ("filament_m", error::FILAMENT_DIAMETER),
     ("concert_days", error::DAYS),
+    ("most_load_n", error::MOST_LOAD),
+    ("most_tension_n", error::MOST_TENSION),
     ("wish", error::WISH),
     ("age_months", error::AGE_MONTHS),
     ("semitones", error::RETUNING),

@@ -2,7 +2,8 @@
 //!
 //! Version 1 kept what was typed as `drafts`: texts by field name, a unit under the name of its field and `.unit`, and the
 //! date of the next performance as `concert_date` beside the count of days. Until warmth and damp were weighed apart, a
-//! weight set by hand could be that of `drift` or of `fitters-judgement`.
+//! weight set by hand could be that of `drift` or of `fitters-judgement`. Until it was asked how the instrument is amplified,
+//! `magnetic_pickup` said that it is by a magnet.
 
 use serde_json::{Map, Value};
 
@@ -25,14 +26,8 @@ pub(crate) fn document(value: &mut Value) {
 /// Upgrades a kept fitting. It carries no version: one of version 1 is known by its drafts.
 pub(crate) fn fitting(value: &mut Value) {
     let Value::Object(members) = value else { return };
-    if let Some(Value::Object(weights)) =
-        members.get_mut("answers").and_then(|a| a.get_mut("weights"))
-    {
-        for (earlier, now) in [("drift", "warmth"), ("fitters-judgement", "damp")] {
-            if let Some(weight) = weights.remove(earlier) {
-                weights.entry(now).or_insert(weight);
-            }
-        }
+    if let Some(Value::Object(answers)) = members.get_mut("answers") {
+        self::answers(answers);
     }
     let Some(drafts) = members.remove("drafts") else { return };
     let typed = match drafts {
@@ -40,6 +35,22 @@ pub(crate) fn fitting(value: &mut Value) {
         unreadable => unreadable,
     };
     members.insert("typed".to_owned(), typed);
+}
+
+fn answers(answers: &mut Map<String, Value>) {
+    if let Some(Value::Object(weights)) = answers.get_mut("weights") {
+        for (earlier, now) in [("drift", "warmth"), ("fitters-judgement", "damp")] {
+            if let Some(weight) = weights.remove(earlier) {
+                weights.entry(now).or_insert(weight);
+            }
+        }
+    }
+    if let Some(magnet) = answers.get("magnetic_pickup").and_then(Value::as_bool) {
+        if magnet {
+            answers.entry("amplified").or_insert("magnet".into());
+        }
+        answers.remove("magnetic_pickup");
+    }
 }
 
 /// What was typed, by field name. What is not text stays as it is, for the reader to refuse.

@@ -143,6 +143,12 @@ pub const FILAMENT_DIAMETER: Bound =
 /// Days until it matters.
 pub const DAYS: Bound =
     Bound { what: "days until the next performance", min: 0.0, max: 3650.0, unit: "d" };
+/// The most that all strings together may pull: from a tiny violin's set to the heaviest bass.
+pub const MOST_LOAD: Bound =
+    Bound { what: "the most that all strings may pull", min: 40.0, max: 3000.0, unit: "N" };
+/// The most that one string may pull.
+pub const MOST_TENSION: Bound =
+    Bound { what: "the most that one string may pull", min: 5.0, max: 600.0, unit: "N" };
 /// A wish on a scale from one end to the other.
 pub const WISH: Bound =
     Bound { what: "a wish from one end to the other", min: -2.0, max: 2.0, unit: "1" };

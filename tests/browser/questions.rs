@@ -210,3 +210,39 @@ async fn every_question_is_asked_in_german_too() {
     app.destroy();
     place.remove();
 }
+
+/// What bothers, with a state of its own.
+#[component]
+fn Complaints() -> Html {
+    let store = use_reducer(app::state::State::default);
+    html! {
+        <ContextProvider<app::hooks::Store> context={store}>
+            <Ask question={Question::Bothers} />
+        </ContextProvider<app::hooks::Store>>
+    }
+}
+
+#[wasm_bindgen_test]
+async fn which_string_bothers_is_asked_right_after_the_complaint() {
+    let place = place();
+    yew::Renderer::<Complaints>::with_root(place.clone()).render();
+    drawn().await;
+    let which = "input[name=only-on-whistles]";
+    assert_eq!(all(&place, which), 0);
+    for (name, value) in [("bothers", "whistles"), ("bothers", "uneven")] {
+        js(&place, &format!("it.querySelector('input[name={name}][value={value}]').click()"));
+        drawn().await;
+    }
+    // Of what lies between strings it is not asked.
+    assert_eq!((all(&place, which), all(&place, "input[name=only-on-uneven]")), (4, 0));
+    let legend = one(&place, "#only-on-whistles legend").text_content().unwrap();
+    assert_eq!(legend, "Whistles, only on");
+    js(&place, &format!("it.querySelector('{which}[value=E5]').click()"));
+    drawn().await;
+    assert_eq!(all(&place, &format!("{which}:checked")), 1);
+    assert_eq!(all(&place, "input[name=bothers][value=whistles]:checked"), 1);
+    js(&place, "it.querySelector('input[name=bothers][value=whistles]').click()");
+    drawn().await;
+    assert_eq!(all(&place, which), 0);
+    place.remove();
+}

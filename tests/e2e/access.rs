@@ -101,7 +101,7 @@ fn every_answer_is_open_to_all() {
             page.open_everything().await;
             page.assert_open_to_all(name).await;
         }
-        let never = json!({ "instrument": "violin", "animal_free": true, "magnetic_pickup": true,
+        let never = json!({ "instrument": "violin", "animal_free": true, "amplified": "magnet",
             "strings": [{ "family": "synthetic" }] });
         page.begin_with(never, json!({}), "#/set").await;
         page.until(

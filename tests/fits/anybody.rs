@@ -36,6 +36,7 @@ pub(crate) fn anybody(seeded: &mut Seeded, tables: &Value) -> Answers {
     };
     let size = seeded.below(instrument["sizes"].as_array().unwrap().len());
     let range = &instrument["sizes"][size]["range_m"];
+    let load = instrument["usual_load_n"][1].as_f64().unwrap();
     let tuning = perhaps(seeded, &keys(&instrument["tunings"]));
     let wish =
         |seeded: &mut Seeded| if one_in(seeded, 2) { 0.0 } else { seeded.between(-2.0, 2.0) };
@@ -51,6 +52,11 @@ pub(crate) fn anybody(seeded: &mut Seeded, tables: &Value) -> Answers {
         let more = 1 + seeded.below(4);
         strings.extend((0..more).map(|_| string_of(seeded, tables)));
         strings.truncate(3);
+    }
+    // These are drawn by themselves, so that who was asked before is asked the rest as before.
+    let more = &mut Seeded::new(seeded.clone().bits());
+    for string in &mut strings {
+        string.most_tension_n = one_in(more, 20).then(|| more.between(20.0, 300.0));
     }
     let also_tuned = one_in(seeded, 8).then(|| AlsoTuned {
         a4_hz: one_in(seeded, 2).then(|| seeded.between(392.0, 466.0)),
@@ -80,6 +86,12 @@ pub(crate) fn anybody(seeded: &mut Seeded, tables: &Value) -> Answers {
             response: wish(seeded),
         },
         music: perhaps(seeded, &word("music")),
+        played: perhaps(more, &word("played")),
+        ring: perhaps(more, &word("ring")),
+        amplified: one_in(more, 4).then(|| more.one_of(&word("amplified")).clone()),
+        belongs_to: perhaps(more, &word("belongs_to")),
+        tuned_so: perhaps(more, &word("tuned_so")),
+        most_load_n: one_in(more, 10).then(|| load * more.between(0.8, 1.3)),
         level: perhaps(seeded, &word("level")),
         pegs: perhaps(seeded, &word("pegs")),
         tuners: perhaps(seeded, &word("tuners")),
@@ -90,7 +102,6 @@ pub(crate) fn anybody(seeded: &mut Seeded, tables: &Value) -> Answers {
         nickel_allergy: one_in(seeded, 6),
         acid_sweat: one_in(seeded, 6),
         animal_free: one_in(seeded, 6),
-        magnetic_pickup: one_in(seeded, 10),
         hand_pain: one_in(seeded, 8),
         gut_to_its_limit: one_in(seeded, 10),
         weights: std::collections::BTreeMap::new(),

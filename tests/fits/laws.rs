@@ -1,7 +1,7 @@
 //! Laws of the choice: it answers the same twice, a weight raised is a wish better met, limits are kept.
 
 use protocol::reply::{Fit, Reply};
-use protocol::request::{Answers, FitRequest, Request};
+use protocol::request::{Answers, FitRequest, Request, StringAnswer};
 use strings::fit::choose::Outcome;
 use strings::fit::desirability::Attribute;
 use strings::fit::neighbours;
@@ -155,9 +155,63 @@ fn limits_of_a_person_are_kept() {
     for string in &allergic.set.unwrap().strings {
         assert!(string.report.construction.windings.last().is_none_or(|w| w.metal != "nickel"));
     }
-    let electric = fit_of(Answers { magnetic_pickup: true, ..Answers::default() });
+    let electric = fit_of(Answers { amplified: Some("magnet".to_owned()), ..Answers::default() });
     for string in &electric.set.unwrap().strings {
         assert!(string.report.construction.core.material.ends_with("steel"));
+    }
+    for amplified in ["bridge", "microphone"] {
+        let acoustic = Answers { amplified: Some(amplified.to_owned()), ..Answers::default() };
+        assert!(fit_of(acoustic).set.is_some_and(|set| {
+            set.strings.iter().any(|s| !s.report.construction.core.material.ends_with("steel"))
+        }));
+    }
+}
+
+#[test]
+fn no_string_and_no_set_pulls_more_than_a_person_allows() {
+    let free = fit_of(Answers::default()).set.unwrap();
+    let all = free.total_tension_n.value;
+    for share in [0.97, 0.93] {
+        let limited =
+            fit_of(Answers { most_load_n: Some(share * all), ..Answers::default() }).set.unwrap();
+        assert!(limited.total_tension_n.value <= share * all);
+        let most = share * free.strings[1].report.numbers["tension_n"].value;
+        let mut strings = vec![StringAnswer::default(); 2];
+        strings[1].most_tension_n = Some(most);
+        let limited = fit_of(Answers { strings, ..Answers::default() }).set.unwrap();
+        assert!(limited.strings[1].report.numbers["tension_n"].value <= most);
+    }
+    // Where nothing pulls so little, the limit is named.
+    let least = fit_of(Answers { most_load_n: Some(60.0), ..Answers::default() });
+    assert!(least.set.is_none() && least.obstacles[0].relax.contains(&"most_load_n".to_owned()));
+    let strings = vec![StringAnswer { most_tension_n: Some(10.0), ..StringAnswer::default() }];
+    let least = fit_of(Answers { strings, ..Answers::default() });
+    let obstacle = &least.obstacles[0];
+    assert!(least.set.is_none() && obstacle.relax.contains(&"strings".to_owned()));
+    assert!(obstacle.limits.iter().any(|limit| limit.limit == "tension"), "{obstacle:?}");
+}
+
+#[test]
+fn who_wishes_a_short_ring_gets_no_longer_one() {
+    for instrument in ["double-bass", "cello", "violin"] {
+        let rings = |ring: Option<&str>| -> Vec<f64> {
+            let answers = Answers {
+                instrument: Some(instrument.to_owned()),
+                played: Some("plucked".to_owned()),
+                ring: ring.map(str::to_owned),
+                ..Answers::default()
+            };
+            let set = fit_of(answers).set.unwrap();
+            set.strings.iter().map(|s| s.report.numbers["rings_on_s"].value).collect()
+        };
+        let mean =
+            |rings: Vec<f64>| rings.iter().map(|r| libm_log(*r)).sum::<f64>() / rings.len() as f64;
+        let (short, usual, long) =
+            (mean(rings(Some("short"))), mean(rings(None)), mean(rings(Some("long"))));
+        assert!(
+            short <= usual + 0.05 && usual <= long + 0.05,
+            "{instrument}: {short} {usual} {long}"
+        );
     }
 }
 
@@ -165,10 +219,7 @@ fn limits_of_a_person_are_kept() {
 fn nothing_fits_says_why_and_what_to_give_up() {
     let fit = fit_of(Answers {
         animal_free: true,
-        strings: vec![protocol::request::StringAnswer {
-            family: Some("plain-gut".into()),
-            ..Default::default()
-        }],
+        strings: vec![StringAnswer { family: Some("plain-gut".into()), ..Default::default() }],
         ..Answers::default()
     });
     assert!(fit.set.is_none());

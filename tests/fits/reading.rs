@@ -217,6 +217,7 @@ fn answered() -> Answers {
             },
             bothers: vec!["whistles".to_owned()],
             keep: true,
+            most_tension_n: Some(80.0),
         }],
         set_up: word("modern"),
         now: word("synthetic"),
@@ -224,6 +225,12 @@ fn answered() -> Answers {
         bothers: vec!["wolf".to_owned()],
         wishes: Wishes { colour: 1.0, brightness: -1.0, power: 0.5, feel: 2.0, response: -2.0 },
         music: word("early"),
+        played: word("both"),
+        ring: word("short"),
+        amplified: word("magnet"),
+        belongs_to: word("school"),
+        tuned_so: word("sometimes"),
+        most_load_n: Some(230.0),
         level: word("student"),
         pegs: word("friction"),
         tuners: word("top"),
@@ -235,7 +242,6 @@ fn answered() -> Answers {
         nickel_allergy: true,
         acid_sweat: true,
         animal_free: true,
-        magnetic_pickup: true,
         hand_pain: true,
         gut_to_its_limit: true,
         weights: [("colour".to_owned(), 2.0)].into(),
@@ -286,6 +292,27 @@ fn a_saved_file_reads_back_whole_and_takes_no_member_it_does_not_know() {
         assert_eq!(error, format!("{place}.never-heard-of is not known"));
         assert!(Answers::read(&other).is_err(), "{place} in a request");
     }
+}
+
+#[test]
+fn the_flag_of_a_magnetic_pickup_says_how_it_is_amplified() {
+    let answers = |pickup: Value| json!({ "instrument": "violin", "magnetic_pickup": pickup });
+    for (pickup, amplified) in [(true, Some("magnet")), (false, None)] {
+        for version in [1, 2] {
+            let answers = answers(pickup.into());
+            let fitting = json!({ "at": "2026-11-25T10:00:00Z", "answers": answers });
+            let file = json!({
+                "format": document::FORMAT, "version": version, "answers": answers, "fittings": [fitting],
+            });
+            let opened = document::read(&file.to_string()).unwrap();
+            assert_eq!(opened.answers.amplified.as_deref(), amplified);
+            assert_eq!(opened.fittings[0].answers.amplified.as_deref(), amplified);
+            assert_eq!(document::restore(&file.to_string()), (opened, vec![]));
+        }
+    }
+    // What is no yes and no no is refused as anything else would be.
+    let odd = json!({ "format": document::FORMAT, "version": 2, "answers": answers(json!(3)) });
+    assert!(document::read(&odd.to_string()).is_err());
 }
 
 #[test]

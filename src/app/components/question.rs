@@ -38,11 +38,16 @@ pub fn Ask(props: &Props) -> Html {
         },
         Question::Concert => concert(&store),
         Question::Bothers => {
-            let ticks = bother_ticks(&store.document.answers.bothers);
+            let ticks = bother_ticks(&questions::complaints(&store.document.answers));
             let on_tick =
                 act(&store, |(key, yes): (&'static str, bool)| Action::Bother(key.to_owned(), yes));
             let fault = store.error_of("bothers").map(AttrValue::from);
-            html! { <Ticks id="bothers" ask={text.ask} why={text.why} {ticks} {fault} {on_tick} /> }
+            html! {
+                <>
+                    <Ticks id="bothers" ask={text.ask} why={text.why} ticks={ticks.clone()} {fault} {on_tick} />
+                    { for ticks.iter().filter(|t| t.ticked && questions::is_of_a_string(t.key)).map(|t| only_on(&store, t)) }
+                </>
+            }
         }
         Question::Wishes => html! {
             <fieldset class="field" id="wishes" aria-describedby="wishes-why">
@@ -131,7 +136,7 @@ fn NumberOf(props: &NumberOfProps) -> Html {
 fn concert(store: &Store) -> Html {
     let text = Question::Concert.text();
     html! {
-        <fieldset class="field pair" aria-describedby="concert-why concert-hint">
+        <fieldset class="field pair" aria-describedby={if text.hint.is_empty() { "concert-why" } else { "concert-why concert-hint" }}>
             <legend>{ text.ask }</legend>
             <p class="why" id="concert-why">{ text.why }</p>
             <NumberOf store={store.clone()} number={Number::Days} ask={Question::Number(Number::Days).text().ask} />
@@ -143,7 +148,9 @@ fn concert(store: &Store) -> Html {
                 on_type={act(store, Action::Date)}
                 on_leave={leave(store, Number::Days.key())}
             />
-            <p class="hint" id="concert-hint">{ text.hint }</p>
+            if !text.hint.is_empty() {
+                <p class="hint" id="concert-hint">{ text.hint }</p>
+            }
         </fieldset>
     }
 }
@@ -181,6 +188,28 @@ fn flags_field(store: &Store, flags: &'static [Flag]) -> Html {
     });
     let ticks: Vec<_> = flags.iter().map(tick).collect();
     html! { <Ticks id="flags" ask={text.ask} why={text.why} {ticks} {on_tick} /> }
+}
+
+/// Which strings a complaint is about, where it is not about all.
+fn only_on(store: &Store, bother: &Tick) -> Html {
+    let answers = &store.document.answers;
+    let tuned = fields::tuned(answers);
+    let key = bother.key;
+    let has = |i: usize| {
+        answers.strings.get(i).is_some_and(|string| string.bothers.iter().any(|b| b == key))
+    };
+    let tick = |(i, note): (usize, &&'static str)| Tick { key: note, label: note, ticked: has(i) };
+    let ticks: Vec<_> = tuned.iter().enumerate().map(tick).collect();
+    let on_tick = {
+        let dispatcher = store.dispatcher();
+        Callback::from(move |(note, yes): (&'static str, bool)| {
+            if let Some(i) = tuned.iter().position(|tuned| *tuned == note) {
+                dispatcher.dispatch(Action::BotherOnlyOn(i, key.to_owned(), yes));
+            }
+        })
+    };
+    let ask = say!("bother-only-on", bother = bother.label);
+    html! { <Ticks key={key} id={format!("only-on-{key}")} {ask} {ticks} {on_tick} /> }
 }
 
 /// A box for everything that can bother.
@@ -289,6 +318,7 @@ fn one_string(store: &Store, errors: &[FieldError], i: usize, tuned: &'static st
                 on_leave={leave(store, left)}
             />
             { select(store, (i, family, say!("string-kind"), say!("string-any-kind")), &families, answer.family.as_ref(), StringAction::Family) }
+            <NumberOf store={store.clone()} number={Number::MostTension(i)} ask={Question::Number(Number::MostTension(i)).text().ask} />
             <Fold summary={now_on_it} open={known}>
                 { select(store, (i, now, say!("string-kind-now"), unknown_word), &families, answer.today.family.as_ref(), StringAction::TodayFamily) }
                 if let Some(unknown) = unknown {

@@ -4,7 +4,9 @@ mod number;
 mod unit;
 
 use protocol::request::{Answers, StringAnswer, Wishes};
-use strings::instrument::{Kind, VIOLIN};
+use strings::instrument::{Kind, Tuning, VIOLIN};
+use strings::pitch::Note;
+use strings::precedent;
 
 pub use self::number::{Number, weight_key};
 pub use self::unit::Unit;
@@ -162,10 +164,24 @@ pub fn string_count(answers: &Answers) -> usize {
 /// The notes of the tuning, highest first.
 #[must_use]
 pub fn tuned(answers: &Answers) -> Vec<&'static str> {
+    tuning(answers).map_or_else(Vec::new, |t| t.strings.iter().map(|(note, _)| *note).collect())
+}
+
+/// Whether a string is tuned to another note than strings of its place are made for.
+#[must_use]
+pub fn is_retuned(answers: &Answers) -> bool {
+    let Some(tuning) = tuning(answers) else { return false };
+    tuning.strings.iter().enumerate().any(|(i, (note, place))| {
+        let own = answers.strings.get(i).and_then(|string| string.note.as_deref());
+        let usual = precedent::position_of(place).map_or(*note, |position| position.note);
+        Note::parse(own.unwrap_or(note)) != Note::parse(usual)
+    })
+}
+
+fn tuning(answers: &Answers) -> Option<&'static Tuning> {
     let kind = kind(answers);
     let tuning = answers.tuning.as_deref().and_then(|key| kind.tuning(key));
-    let tuning = tuning.or(kind.tunings.first());
-    tuning.map_or_else(Vec::new, |t| t.strings.iter().map(|(note, _)| *note).collect())
+    tuning.or(kind.tunings.first())
 }
 
 #[cfg(test)]
@@ -190,7 +206,9 @@ mod tests {
             Number::Days,
             Number::AlsoA4,
             Number::AlsoSemitones,
+            Number::MostLoad,
             Number::AgeOf(2),
+            Number::MostTension(2),
             Number::Weight(3),
         ];
         for number in numbers.into_iter().chain(Wish::ALL.map(Number::Wish)) {
@@ -211,7 +229,7 @@ mod tests {
         }
         assert_eq!(
             written.as_object().map(|o| o.len()),
-            Some(Word::ALL.len() + Flag::ALL.len() + 4 + 4),
+            Some(Word::ALL.len() + Flag::ALL.len() + 5 + 4),
             "{written}"
         );
     }

@@ -6,7 +6,7 @@ use protocol::request::{AlsoTuned, Answers};
 use strings::error::{self, Bound};
 use strings::fit::desirability::Attribute;
 
-use super::unit::{AGE, DAYS, LENGTH, PITCH, PURE, SEMITONES, Unit};
+use super::unit::{AGE, DAYS, FORCE, LENGTH, PITCH, PURE, SEMITONES, Unit};
 use super::{Wish, kind, of_string};
 use crate::letters;
 use crate::words::say;
@@ -26,8 +26,12 @@ pub enum Number {
     AlsoA4,
     /// How far above the main tuning they are used too.
     AlsoSemitones,
+    /// The most that all strings together may pull.
+    MostLoad,
     /// Age of one string, 0 the highest.
     AgeOf(usize),
+    /// The most that one string may pull, 0 the highest.
+    MostTension(usize),
     /// A wish.
     Wish(Wish),
     /// A weight, by its place among the attributes.
@@ -45,7 +49,9 @@ impl Number {
             Self::Days => "concert_days".to_owned(),
             Self::AlsoA4 => "also_tuned.0.a4_hz".to_owned(),
             Self::AlsoSemitones => "also_tuned.0.semitones".to_owned(),
+            Self::MostLoad => "most_load_n".to_owned(),
             Self::AgeOf(i) => format!("strings.{i}.today.age_months"),
+            Self::MostTension(i) => format!("strings.{i}.most_tension_n"),
             Self::Wish(wish) => format!("wishes.{}", wish.key()),
             Self::Weight(i) => format!("weights.{}", weight_key(i)),
         }
@@ -60,6 +66,7 @@ impl Number {
             Self::AlsoSemitones => SEMITONES,
             Self::Age | Self::AgeOf(_) => AGE,
             Self::Days => DAYS,
+            Self::MostLoad | Self::MostTension(_) => FORCE,
             Self::Wish(_) | Self::Weight(_) => PURE,
         }
     }
@@ -81,6 +88,8 @@ impl Number {
             Self::AlsoSemitones => error::RETUNING,
             Self::Age | Self::AgeOf(_) => error::AGE_MONTHS,
             Self::Days => error::DAYS,
+            Self::MostLoad => error::MOST_LOAD,
+            Self::MostTension(_) => error::MOST_TENSION,
             Self::Wish(_) => error::WISH,
             Self::Weight(_) => error::WEIGHT,
         }
@@ -96,7 +105,9 @@ impl Number {
             Self::Days => answers.concert_days,
             Self::AlsoA4 => answers.also_tuned.first()?.a4_hz,
             Self::AlsoSemitones => answers.also_tuned.first()?.semitones,
+            Self::MostLoad => answers.most_load_n,
             Self::AgeOf(i) => answers.strings.get(i)?.today.age_months,
+            Self::MostTension(i) => answers.strings.get(i)?.most_tension_n,
             Self::Wish(wish) => {
                 let value = *wish.get(&answers.wishes);
                 (value.abs() > 0.0).then_some(value)
@@ -114,7 +125,9 @@ impl Number {
             Self::Days => answers.concert_days = value,
             Self::AlsoA4 => also_tuned(answers, |also| also.a4_hz = value),
             Self::AlsoSemitones => also_tuned(answers, |also| also.semitones = value),
+            Self::MostLoad => answers.most_load_n = value,
             Self::AgeOf(i) => of_string(answers, i, |string| string.today.age_months = value),
+            Self::MostTension(i) => of_string(answers, i, |string| string.most_tension_n = value),
             Self::Wish(wish) => *wish.get_mut(&mut answers.wishes) = value.unwrap_or(0.0),
             Self::Weight(i) => {
                 let key = weight_key(i);
@@ -252,6 +265,8 @@ mod tests {
         close(read(Number::Wish(Wish::Feel), "-1,5", ""), -1.5);
         close(read(Number::Wish(Wish::Feel), "−2", ""), -2.0);
         close(read(Number::Days, "0", "days"), 0.0);
+        close(read(Number::MostLoad, "25,5 kg", "N"), 25.5 * 9.80665);
+        close(read(Number::MostTension(1), "13 lbs", "kg"), 13.0 * 4.448_221_615_260_5);
         assert_eq!(read(Number::A4, "  ", "Hz"), Ok(None));
     }
 
@@ -303,6 +318,7 @@ mod tests {
     fn whoever_types_an_end_is_let_in() {
         let answers = Answers::default();
         let mut numbers = vec![Number::Length, Number::A4, Number::Age, Number::Days];
+        numbers.extend([Number::MostLoad, Number::MostTension(0)]);
         numbers.extend(Wish::ALL.map(Number::Wish));
         numbers.extend((0..Attribute::ALL.len()).map(Number::Weight));
         for number in numbers {

@@ -32,6 +32,11 @@ pub(super) const AGE: &[Unit] =
 pub(super) const PITCH: &[Unit] = &[unit("Hz", 1, &["hz", "Hertz", "hertz"])];
 pub(super) const SEMITONES: &[Unit] = &[unit("semitones", 1, &["semitone"])];
 pub(super) const DAYS: &[Unit] = &[unit("days", 0, &["day", "d"])];
+pub(super) const FORCE: &[Unit] = &[
+    unit("N", 0, &["newtons", "newton"]),
+    Unit { times: 9.80665, ..unit("kg", 1, &["kgf", "kilos"]) },
+    Unit { times: 4.448_221_615_260_5, ..unit("lb", 1, &["lbs", "pounds"]) },
+];
 pub(super) const PURE: &[Unit] = &[unit("", 2, &[])];
 
 impl Unit {

@@ -17,6 +17,8 @@ pub enum Action {
     Tick(Flag, bool),
     /// A complaint was ticked or cleared.
     Bother(String, bool),
+    /// A complaint is about this string, 0 the highest, or not; about all where it is about none by itself.
+    BotherOnlyOn(usize, String, bool),
     /// A text was typed into a number's field.
     Type(Number, String),
     /// Another unit was chosen for a number.

@@ -22,6 +22,7 @@ impl State {
             Action::Choose(word, key) => self.choose(word, key),
             Action::Tick(flag, yes) => flag.set(&mut self.document.answers, yes),
             Action::Bother(key, yes) => self.bother(&key, yes),
+            Action::BotherOnlyOn(i, key, yes) => self.bother_only_on(i, &key, yes),
             Action::Type(number, text) => self.type_number(number, text),
             Action::Unit(number, unit) => self.choose_unit(number, unit),
             Action::Date(text) => self.type_date(text),
@@ -97,13 +98,32 @@ impl State {
     }
 
     fn drop_strings(&mut self) {
-        self.document.answers.strings.clear();
+        // Whatever bothered about one string still bothers.
+        for string in std::mem::take(&mut self.document.answers.strings) {
+            for key in &string.bothers {
+                tick(&mut self.document.answers.bothers, key, true);
+            }
+        }
         self.document.typed.retain(|field, _| !field.starts_with("strings."));
         self.refused.retain(|error| !error.field.starts_with("strings"));
     }
 
     fn bother(&mut self, key: &str, yes: bool) {
-        tick(&mut self.document.answers.bothers, key, yes);
+        let answers = &mut self.document.answers;
+        tick(&mut answers.bothers, key, yes);
+        if !yes {
+            for i in 0..answers.strings.len() {
+                fields::of_string(answers, i, |string| tick(&mut string.bothers, key, false));
+            }
+        }
+        self.changed_field("bothers");
+    }
+
+    fn bother_only_on(&mut self, i: usize, key: &str, yes: bool) {
+        self.of_string(i, StringAction::Bother(key.to_owned(), yes));
+        let answers = &mut self.document.answers;
+        let on_one = answers.strings.iter().any(|string| string.bothers.iter().any(|b| b == key));
+        tick(&mut answers.bothers, key, !on_one);
         self.changed_field("bothers");
     }
 

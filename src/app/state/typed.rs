@@ -98,8 +98,12 @@ pub(super) fn note_key(i: usize) -> String {
 
 /// The unit of a number as long as nothing is typed: the preferred one, or the usual one.
 fn default_unit(number: Number) -> Unit {
-    let inches = number == Number::Length && preferences::now().length == preferences::Length::Inch;
-    number.unit(inches.then_some(preferences::Length::Inch.key()))
+    let preferences = preferences::now();
+    let inches = number == Number::Length && preferences.length == preferences::Length::Inch;
+    match number {
+        Number::MostLoad | Number::MostTension(_) => number.unit(Some(preferences.force.key())),
+        _ => number.unit(inches.then_some(preferences::Length::Inch.key())),
+    }
 }
 
 /// Reads a note as people write it: `bb3` and `B♭3` are `Bb3`. None for an empty text.

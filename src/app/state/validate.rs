@@ -84,8 +84,9 @@ impl State {
                 numbers(&mut [Number::AlsoA4, Number::AlsoSemitones].into_iter())
             }
             Question::Strings => {
-                let ages = &mut (0..fields::string_count(answers)).map(Number::AgeOf);
-                let mut errors = numbers(ages);
+                let each = 0..fields::string_count(answers);
+                let own = |i| [Number::AgeOf(i), Number::MostTension(i)];
+                let mut errors = numbers(&mut each.flat_map(own));
                 let tuned = fields::tuned(answers).into_iter().enumerate();
                 errors.extend(tuned.filter_map(|(i, tuned)| self.check_note(i, tuned)));
                 errors

@@ -1,9 +1,9 @@
 //! What a person answered, in words.
 
-use protocol::request::StringAnswer;
+use protocol::request::{Answers, StringAnswer};
 use strings::fit::desirability;
 
-use super::naming::{capital, metal, within};
+use super::naming::{capital, metal};
 use super::questions::{self, Question};
 use super::say;
 use crate::day;
@@ -28,7 +28,11 @@ pub fn said(state: &State, question: Question) -> Option<String> {
             let date = day::spoken(day::read(&state.date_text())?);
             Some(say!("said-concert", days = days, number = number, date = date))
         }
-        Question::Bothers => joined(complaints(&answers.bothers), ", "),
+        Question::Bothers => {
+            let all = questions::complaints(answers);
+            let unknown = answers.bothers.iter().filter(|key| !all.contains(key));
+            joined(all.iter().chain(unknown).map(|key| complaint(answers, key)), ", ")
+        }
         Question::Wishes => {
             let words = Wish::ALL.into_iter().filter_map(|wish| {
                 let value = Number::Wish(wish).of(answers)?;
@@ -82,12 +86,21 @@ fn said_of(string: &StringAnswer) -> Vec<String> {
     if string.keep {
         words.push(say!("said-stays").to_owned());
     }
-    words.extend(joined(complaints(&string.bothers).map(within), ", "));
+    let force = Number::MostTension(0).unit(None);
+    let most = string.most_tension_n.map(|most| format!("{} {}", force.typed(most), force.shown()));
+    words.extend(most.map(|most| say!("said-most", most = most)));
     words
 }
 
-fn complaints(bothers: &[String]) -> impl Iterator<Item = &str> {
-    bothers.iter().map(|key| questions::bother_label(key))
+/// A complaint, and the strings that it is about where these are not all.
+fn complaint(answers: &Answers, key: &str) -> String {
+    let tuned = fields::tuned(answers);
+    let of = answers.strings.iter().enumerate().filter(|(_, s)| s.bothers.iter().any(|b| b == key));
+    let label = questions::bother_label(key);
+    match joined(of.map(|(i, _)| tuned.get(i).copied().unwrap_or("?")), ", ") {
+        Some(strings) => format!("{label} ({strings})"),
+        None => label.to_owned(),
+    }
 }
 
 /// A number as it was typed, with its unit.

@@ -110,7 +110,9 @@ fn string(
         ));
     }
     let bothers = bothers(r, &field("bothers"), &wire.bothers);
-    said::StringAnswer { note, family, today, bothers, keep: wire.keep }
+    let most_tension =
+        r.optional(&field("most_tension_n"), wire.most_tension_n, error::MOST_TENSION);
+    said::StringAnswer { note, family, today, bothers, keep: wire.keep, most_tension }
 }
 
 /// Reads what is known of the string that is there now.

@@ -45,6 +45,18 @@ wire! {
         pub wishes: Wishes,
         /// `classical`, `early`, `folk`, `jazz`.
         pub music: Option<String>,
+        /// `bowed`, `plucked` or `both`: what is done mostly.
+        pub played: Option<String>,
+        /// How long a plucked note should ring: `short`, `long`.
+        pub ring: Option<String>,
+        /// How it is amplified: `magnet` (which hears only steel), `bridge`, `microphone`; not at all if left out.
+        pub amplified: Option<String>,
+        /// Whose instrument it is: `player`, `school`, `loan` (lent or rented out).
+        pub belongs_to: Option<String>,
+        /// Whether a tuning other than the usual one stays: `for-good`, `sometimes`.
+        pub tuned_so: Option<String>,
+        /// The most that all strings together may pull, 40 to 3000 N.
+        pub most_load_n: Option<f64>,
         /// `beginner`, `student`, `advanced`, `professional`.
         pub level: Option<String>,
         /// `friction`, `geared`, `machine`.
@@ -67,8 +79,6 @@ wire! {
         pub acid_sweat: bool,
         /// Nothing from animals.
         pub animal_free: bool,
-        /// A magnetic pickup.
-        pub magnetic_pickup: bool,
         /// The hand hurts.
         pub hand_pain: bool,
         /// A plain gut top string in spite of its breaking.
@@ -94,6 +104,8 @@ wire! {
         pub bothers: Vec<String>,
         /// It stays as it is; its family must be known, from `today` or from the whole set's `now`.
         pub keep: bool,
+        /// The most it may pull, 5 to 600 N.
+        pub most_tension_n: Option<f64>,
     }
 
     /// What is known of the string that is there now.

@@ -131,6 +131,47 @@ words! {
         /// On the road, halls and churches.
         Travelling = "travelling",
     }
+    /// How it is amplified.
+    Amplified {
+        /// By a magnet, which hears only steel.
+        Magnet = "magnet",
+        /// By a pickup in the bridge.
+        Bridge = "bridge",
+        /// By a microphone.
+        Microphone = "microphone",
+    }
+    /// Whose instrument it is.
+    BelongsTo {
+        /// The player's own.
+        Player = "player",
+        /// A school's.
+        School = "school",
+        /// Lent or rented out.
+        Loan = "loan",
+    }
+    /// Mostly bowed, plucked, or both.
+    Played {
+        /// Mostly bowed.
+        Bowed = "bowed",
+        /// Mostly plucked.
+        Plucked = "plucked",
+        /// Both.
+        Both = "both",
+    }
+    /// How long a plucked note should ring.
+    Ring {
+        /// A short note.
+        Short = "short",
+        /// A long one.
+        Long = "long",
+    }
+    /// Whether an unusual tuning stays.
+    TunedSo {
+        /// It is always tuned so.
+        ForGood = "for-good",
+        /// It is retuned, and back.
+        Sometimes = "sometimes",
+    }
     /// What it may cost.
     Budget {
         /// As little as will do.
@@ -173,6 +214,16 @@ macro_rules! questions {
                 budget: Budget [Modest 20, Any 15],
                 /// What is played.
                 music: Music [Early 5, Folk 10, Jazz 5],
+                /// Mostly bowed, plucked, or both.
+                played: Played [],
+                /// How long a plucked note should ring.
+                ring: Ring [],
+                /// How it is amplified.
+                amplified: Amplified [],
+                /// Whose instrument it is.
+                belongs_to: BelongsTo [],
+                /// Whether an unusual tuning stays.
+                tuned_so: TunedSo [],
                 /// What turns the strings; drawn on anything but a bass.
                 pegs: Pegs [Geared 15],
                 /// Fine tuners; drawn on a modern instrument.
@@ -185,6 +236,8 @@ macro_rules! questions {
                 age_months: AGE_MONTHS,
                 /// Days until it matters.
                 concert_days: DAYS,
+                /// The most that all strings together may pull, newtons.
+                most_load_n: MOST_LOAD,
             }
             flags {
                 /// Skin that cannot bear nickel.
@@ -193,8 +246,6 @@ macro_rules! questions {
                 acid_sweat: AcidSweat,
                 /// Nothing from animals.
                 animal_free: AnimalFree,
-                /// A magnetic pickup.
-                magnetic_pickup: MagneticPickup,
                 /// The hand hurts.
                 hand_pain: HandPain,
                 /// A plain gut top string in spite of its breaking.
@@ -242,6 +293,8 @@ pub struct StringAnswer {
     pub bothers: Vec<Bother>,
     /// It stays.
     pub keep: bool,
+    /// The most it may pull, newtons.
+    pub most_tension: Option<f64>,
 }
 
 /// What a person knows of the string that is there now.
@@ -314,6 +367,18 @@ pub struct Answers {
     pub wishes: Wishes,
     /// What is played.
     pub music: Option<Music>,
+    /// Mostly bowed, plucked, or both.
+    pub played: Option<Played>,
+    /// How long a plucked note should ring.
+    pub ring: Option<Ring>,
+    /// How it is amplified.
+    pub amplified: Option<Amplified>,
+    /// Whose instrument it is.
+    pub belongs_to: Option<BelongsTo>,
+    /// Whether an unusual tuning stays.
+    pub tuned_so: Option<TunedSo>,
+    /// The most that all strings together may pull, newtons.
+    pub most_load_n: Option<f64>,
     /// How far along the player is.
     pub level: Option<Level>,
     /// What turns the strings.
@@ -336,8 +401,6 @@ pub struct Answers {
     pub acid_sweat: bool,
     /// Nothing from animals.
     pub animal_free: bool,
-    /// A magnetic pickup.
-    pub magnetic_pickup: bool,
     /// The hand hurts.
     pub hand_pain: bool,
     /// A plain gut top string in spite of its breaking.

@@ -9,7 +9,7 @@ use crate::construction::{Build, Construction, Core, Family, Form, Winding};
 use crate::makeable::{self, Limit};
 use crate::material::{self, Metal};
 use crate::physics::{mass, tension};
-use crate::precedent::{self, Bands, Grade};
+use crate::precedent::{self, Bands, Conditions, Grade};
 use crate::quantity::{KilogramPerCubicMetre, KilogramPerMetre, Metre, Newton, Ratio};
 use crate::report::{Lean, LeanCore};
 
@@ -133,7 +133,9 @@ pub fn look(problem: &Problem, string: &StringProblem) -> Found {
             continue;
         }
         let Some(bands) = precedent::bands(string.position, family, &string.conditions) else {
-            found.exclude(Exclusion::NobodyMakesIt);
+            let unlimited = Conditions { most_tension: None, ..string.conditions };
+            let made = precedent::bands(string.position, family, &unlimited).is_some();
+            found.exclude(if made { Exclusion::Tension } else { Exclusion::NobodyMakesIt });
             continue;
         };
         let at = At { problem, string, bands };

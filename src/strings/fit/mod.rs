@@ -264,14 +264,15 @@ fn most_gained(problem: &Problem, today: &[Option<Today>], work: &mut Work) -> O
 }
 
 /// Limits that a person set and could give up, by the name of the answer.
-pub const RELAXABLE: [&str; 7] = [
+pub const RELAXABLE: [&str; 8] = [
     "animal_free",
     "nickel_allergy",
-    "magnetic_pickup",
+    "amplified",
     "strings",
     "gut_to_its_limit",
     "must_settle",
     "also_tuned",
+    "most_load_n",
 ];
 
 /// The wishes that, given up alone, would leave something that fits; for when nothing does.
@@ -294,10 +295,11 @@ pub fn relaxations(answers: &Answers) -> Vec<&'static str> {
             match *wish {
                 "animal_free" => relaxed.animal_free = false,
                 "nickel_allergy" => relaxed.nickel_allergy = false,
-                "magnetic_pickup" => relaxed.magnetic_pickup = false,
+                "amplified" => relaxed.amplified = None,
                 "strings" => relaxed.strings.clear(),
                 "must_settle" => relaxed.must_settle = false,
                 "also_tuned" => relaxed.also_tuned.clear(),
+                "most_load_n" => relaxed.most_load_n = None,
                 _ => relaxed.gut_to_its_limit = true,
             }
             relaxed != *answers && fits(&relaxed)

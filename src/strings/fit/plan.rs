@@ -2,7 +2,7 @@
 
 use crate::construction::Family;
 use crate::material::Class;
-use crate::precedent::{self, SetUp};
+use crate::precedent::{self, Conditions, SetUp};
 use crate::report::{self, Property, Report};
 
 use super::admission;
@@ -224,7 +224,8 @@ fn each(
     }
     let worked = report.get(Property::BreakingShare).value;
     // The working share of the bands is that at the main pitch, for a string that must hold at the highest.
-    let most = precedent::bands(string.position, candidate.family, &string.conditions)
+    let unlimited = Conditions { most_tension: None, ..string.conditions };
+    let most = precedent::bands(string.position, candidate.family, &unlimited)
         .map_or(f64::INFINITY, |bands| bands.breaking_share);
     if string.standing == StringStatus::Kept && worked > most {
         cautions.push((Caution::KeptNearBreaking, Some(i)));

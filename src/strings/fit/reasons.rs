@@ -76,8 +76,8 @@ pub fn case(
         let comparison = attribute
             .property(untuned)
             .and_then(|p| comparisons.iter().find(|c| c.property == p).copied());
-        let holds =
-            comparison.is_none_or(|c| c.verdict().sign() != 0 && agrees(*attribute, gain, &c));
+        let holds = comparison
+            .is_none_or(|c| c.verdict().sign() != 0 && agrees(problem, *attribute, gain, &c));
         if holds && gain.abs() > 1e-9 {
             all.push(Reason { attribute: *attribute, gain, comparison, worth });
         }
@@ -95,8 +95,9 @@ pub fn case(
 
 /// Whether a gain lies on the side of the comparison under it. The choice weighs the ring by the closed form of its
 /// first partial, and tells of it by the simulation: the two rank alike, but for hairs.
-fn agrees(attribute: Attribute, gain: f64, comparison: &Comparison) -> bool {
-    attribute != Attribute::Ring || (gain > 0.0) == (comparison.verdict() == Verdict::Above)
+fn agrees(problem: &Problem, attribute: Attribute, gain: f64, comparison: &Comparison) -> bool {
+    let better = if problem.ring_short { Verdict::Below } else { Verdict::Above };
+    attribute != Attribute::Ring || (gain > 0.0) == (comparison.verdict() == better)
 }
 
 /// Where a string is worth least to this person, whatever its rival.

@@ -149,6 +149,7 @@ fn most_usual(
     let mut relaxed = string.clone();
     (relaxed.family, relaxed.flaws, relaxed.settled_by) = (Some(family), Vec::new(), None);
     (relaxed.conditions.highest, relaxed.conditions.gut_to_its_limit) = (1.0, true);
+    relaxed.conditions.most_tension = None;
     // Today's string may have needed the fine tuner that a historical tailpiece lacks.
     relaxed.fine_tuner = true;
     // Strings that are not made for a set-up are on it all the same, when it was another before.

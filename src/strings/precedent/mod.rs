@@ -227,7 +227,8 @@ pub fn metal_grade(position: &Position, family: Family, metal: &Metal) -> Grade 
 ///
 /// Tension goes with length (equal feel) and with the square of pitch within [`PITCH_REACH`]; gauge goes
 /// with the inverse root of length, which is what that tension asks for. Fractions are widened by 20 %.
-/// `None` where nobody makes it.
+/// What the person lets the string pull, at the highest pitch at which it is used, cuts the band of tension off.
+/// `None` where nobody makes it, or nothing of it pulls so little.
 #[must_use]
 pub fn bands(position: &Position, family: Family, conditions: &Conditions) -> Option<Bands> {
     let row = position.rows.iter().find(|row| row.family == family)?;
@@ -246,9 +247,16 @@ pub fn bands(position: &Position, family: Family, conditions: &Conditions) -> Op
     let widen = if conditions.size.fraction { FRACTION_WIDENING } else { 0.0 };
     let factor = scale * pitch_factor(position, conditions.pitch);
     let thin = 1.0 / scale.sqrt();
+    let tension = (row.tension.0 * factor * (1.0 - widen), row.tension.1 * factor * (1.0 + widen));
+    let most = conditions
+        .most_tension
+        .map_or(f64::INFINITY, |most| most / (conditions.highest * conditions.highest));
+    if most < tension.0 {
+        return None;
+    }
     Some(Bands {
         grade,
-        tension: (row.tension.0 * factor * (1.0 - widen), row.tension.1 * factor * (1.0 + widen)),
+        tension: (tension.0, tension.1.min(most)),
         gauge: (
             row.gauge.0 * 1e-3 * thin * (1.0 - widen / 2.0),
             row.gauge.1 * 1e-3 * thin * (1.0 + widen / 2.0),
@@ -278,6 +286,8 @@ pub struct Conditions {
     pub gut_to_its_limit: bool,
     /// The highest pitch at which the string is used, over its main one: at least 1.
     pub highest: f64,
+    /// The most the person lets it pull, newtons.
+    pub most_tension: Option<f64>,
 }
 
 /// Tension of everyday strings at a position, carried like [`bands`]; lower on a historical set-up.

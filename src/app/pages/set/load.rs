@@ -25,7 +25,7 @@ pub(super) fn load(set: &Set, problem: &Problem, names: &[String]) -> Html {
                 <dd>
                     <p>{ say!("load-total", force = &total_force, range = &total_range, usual = &usual) }
                     if problem.most_load_n < problem.usual_load_n.1 {
-                        { format!(" {}", say!("load-old", limit = units::one_force(problem.most_load_n))) }
+                        { format!(" {}", say!("load-limit", limit = units::one_force(problem.most_load_n))) }
                     }
                     </p>
                     <RangeBar label={say!("load-total-bar", range = &total_range, usual = &usual)} most={most}

@@ -235,6 +235,8 @@ fn everything_that_was_answered_can_be_said() {
         Action::Note(0, text("D5")),
         Action::Type(Number::AlsoSemitones, text("2")),
         Action::Type(Number::AgeOf(1), text("9")),
+        Action::Type(Number::MostLoad, text("220")),
+        Action::Type(Number::MostTension(1), text("60")),
         Action::OfString(1, StringAction::TodayFamily(Some(text("synthetic")))),
         Action::OfString(1, StringAction::TodayGauge(Some(text("light")))),
         Action::OfString(1, StringAction::TodayMetal(Some(text("silver")))),
@@ -253,11 +255,58 @@ fn everything_that_was_answered_can_be_said() {
     assert_eq!(said(&state, Question::Wishes), Some(text("More powerful (1)")));
     assert_eq!(said(&state, Question::AlsoTuned), Some(text("2 semitones")));
     let each = said(&state, Question::Strings).unwrap();
-    for part in ["tuned to D5", "now light synthetic under silver 9 months old", "it stays", "thin"]
+    for part in
+        ["tuned to D5", "now light synthetic under silver 9 months old", "it stays", "at most 60 N"]
     {
         assert!(each.contains(part), "{part}: {each}");
     }
+    assert_eq!(said(&state, Question::Bothers), Some(text("Thin (D4), Wolf note")));
     assert!(state.errors().is_empty());
+}
+
+#[test]
+fn a_complaint_goes_to_the_string_it_is_about_and_back() {
+    let only_on = |i, yes| Action::BotherOnlyOn(i, text("whistles"), yes);
+    let bothers = |state: &State| {
+        let answers = &state.document.answers;
+        let each = answers.strings.iter().map(|string| string.bothers.len()).collect::<Vec<_>>();
+        (answers.bothers.clone(), each)
+    };
+    let all = after([Action::Bother(text("whistles"), true)]);
+    let one = reduce(&all, only_on(1, true));
+    assert_eq!(bothers(&one), (vec![], vec![0, 1]));
+    let two = reduce(&one, only_on(0, true));
+    assert_eq!(bothers(&two), (vec![], vec![1, 1]));
+    // Of all strings again, once none is left by itself.
+    let none = reduce(&reduce(&two, only_on(0, false)), only_on(1, false));
+    assert_eq!(none.document, all.document);
+    // Another tuning has other strings, but what bothers still does.
+    let other = reduce(&two, choose(Word::Tuning, "cross-a"));
+    assert_eq!(bothers(&other), (vec![text("whistles")], vec![]));
+    let gone = reduce(&two, Action::Bother(text("whistles"), false));
+    assert_eq!(gone.document, Document::default());
+}
+
+#[test]
+fn what_is_asked_of_few_waits_for_them() {
+    let waits =
+        |state: &State, word| questions::waits(Question::Word(word), &state.document.answers);
+    let violin = after([choose(Word::Instrument, "violin")]);
+    assert!([Word::Played, Word::Ring, Word::TunedSo].iter().all(|word| waits(&violin, *word)));
+    let jazz = reduce(&violin, choose(Word::Music, "jazz"));
+    let bass = after([choose(Word::Instrument, "double-bass")]);
+    for state in [jazz, bass] {
+        assert!(!waits(&state, Word::Played) && !waits(&state, Word::Ring));
+    }
+    // An answer stays in sight.
+    let played = reduce(&violin, choose(Word::Played, "both"));
+    assert!(!waits(&played, Word::Played));
+    let retuned = reduce(&violin, Action::Note(2, text("E4")));
+    assert!(!waits(&retuned, Word::TunedSo));
+    let cross = reduce(&violin, choose(Word::Tuning, "cross-a"));
+    assert!(!waits(&cross, Word::TunedSo));
+    let same = reduce(&violin, Action::Note(2, text("D4")));
+    assert!(waits(&same, Word::TunedSo));
 }
 
 #[test]

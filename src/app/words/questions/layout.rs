@@ -62,7 +62,13 @@ pub const PATH: [Screen; crate::route::SCREENS] = [
     Screen { heading: "path-wishes", questions: &[Question::Bothers, Question::Wishes] },
     Screen {
         heading: "path-player",
-        questions: &[Question::Word(Word::Music), Question::Word(Word::Level)],
+        questions: &[
+            Question::Word(Word::Music),
+            Question::Word(Word::Played),
+            Question::Word(Word::Ring),
+            Question::Word(Word::Level),
+            Question::Word(Word::BelongsTo),
+        ],
     },
     Screen {
         heading: "path-tuning",
@@ -92,6 +98,7 @@ pub const EVERYTHING: &[Screen] = &[
             Question::Word(Word::Size),
             Question::Number(Number::Length),
             Question::Word(Word::SetUp),
+            Question::Number(Number::MostLoad),
         ],
     },
     Screen {
@@ -107,13 +114,20 @@ pub const EVERYTHING: &[Screen] = &[
         heading: "part-now",
         questions: &[Question::Word(Word::Now), Question::Number(Number::Age), Question::Bothers],
     },
-    Screen { heading: "part-strings", questions: &[Question::Strings] },
+    Screen {
+        heading: "part-strings",
+        questions: &[Question::Strings, Question::Word(Word::TunedSo)],
+    },
     Screen { heading: "part-wishes", questions: &[Question::Wishes] },
     Screen {
         heading: "part-player",
         questions: &[
             Question::Word(Word::Music),
+            Question::Word(Word::Played),
+            Question::Word(Word::Ring),
+            Question::Word(Word::Amplified),
             Question::Word(Word::Level),
+            Question::Word(Word::BelongsTo),
             Question::Word(Word::WhoTunes),
             Question::Concert,
             Question::Word(Word::Budget),
@@ -173,6 +187,8 @@ impl Question {
             Self::Number(Number::AlsoA4) => "also-a4",
             Self::Number(Number::AlsoSemitones) => "also-semitones",
             Self::Number(Number::AgeOf(_)) => "age-of",
+            Self::Number(Number::MostLoad) => "most-load",
+            Self::Number(Number::MostTension(_)) => "most-tension",
             // A wish and a weight stand in a list, under a question of their own.
             Self::Number(Number::Wish(_)) | Self::Wishes => "wishes",
             Self::Number(Number::Weight(_)) | Self::Weights => "weights",

@@ -11,7 +11,7 @@ use protocol::request::Answers;
 use strings::fit::answers::{self, Bother, Music, SetUp};
 use strings::fit::defaults;
 use strings::fit::problem::BASE_WEIGHTS;
-use strings::instrument::{self, VIOLIN};
+use strings::instrument::{self, CELLO, DOUBLE_BASS, VIOLIN};
 
 pub use self::layout::{EVERYTHING, PATH, Question, Screen};
 use super::naming::capital;
@@ -131,6 +131,22 @@ pub fn bother_label(key: &str) -> &str {
     speech::of_or_key("bother", key)
 }
 
+/// Everything that bothers, about all strings or about one, in the order of the list.
+#[must_use]
+pub fn complaints(answers: &Answers) -> Vec<String> {
+    let said = |key: &&&str| {
+        let mut lists = answers.strings.iter().map(|s| &s.bothers).chain([&answers.bothers]);
+        lists.any(|list| list.iter().any(|bother| bother == **key))
+    };
+    BOTHERS.iter().filter(said).map(|key| (*key).to_owned()).collect()
+}
+
+/// Whether a complaint can be about one string.
+#[must_use]
+pub fn is_of_a_string(bother: &str) -> bool {
+    bother != Bother::Uneven.key()
+}
+
 /// What is true if a box is ticked.
 #[must_use]
 pub fn flag_label(flag: Flag) -> &'static str {
@@ -232,16 +248,23 @@ pub fn choices(word: Word, answers: &Answers) -> Vec<Choice> {
     }
 }
 
-/// Whether a question is not asked yet: sizes and tunings belong to an instrument, and without one there is nothing
-/// to choose from.
+/// Whether a question is not asked, or not yet: sizes and tunings belong to an instrument, plucking matters on a cello,
+/// on a bass and in jazz, and only an unusual tuning may be one for good.
 #[must_use]
 pub fn waits(question: Question, answers: &Answers) -> bool {
-    match question {
-        Question::Word(word @ (Word::Size | Word::Tuning)) => {
-            answers.instrument.is_none() && word.of(answers).is_none()
-        }
+    let Question::Word(word) = question else { return false };
+    let waits = match word {
+        Word::Size | Word::Tuning => answers.instrument.is_none(),
+        Word::Played | Word::Ring => !plucking_matters(answers),
+        Word::TunedSo => !fields::is_retuned(answers),
         _ => false,
-    }
+    };
+    waits && word.of(answers).is_none()
+}
+
+fn plucking_matters(answers: &Answers) -> bool {
+    let is_low = [CELLO.key, DOUBLE_BASS.key].contains(&fields::kind(answers).key);
+    is_low || answers.music.as_deref() == Some(Music::Jazz.key())
 }
 
 /// What is taken for a question without an answer, in words, as the model takes it; none where nothing is.
@@ -269,6 +292,7 @@ pub fn usual(question: Question, answers: &Answers) -> Option<String> {
         Question::Bothers => say!("usual-bothers").to_owned(),
         Question::Wishes => say!("usual-wishes").to_owned(),
         Question::Flags(_) => say!("usual-flags").to_owned(),
+        Question::Number(Number::MostLoad) => say!("usual-most-load").to_owned(),
         Question::Number(_) => say!("usual-age").to_owned(),
         Question::AlsoTuned => say!("usual-also-tuned").to_owned(),
         Question::Strings => say!("usual-strings").to_owned(),

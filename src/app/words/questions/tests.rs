@@ -10,8 +10,8 @@ use strings::fit::answers::GaugeClass;
 /// Everything a screen of the path says, for a violin.
 fn said(screen: &Screen) -> Vec<String> {
     let mut said = vec![screen.title().to_owned()];
-    let answers = Answers::default();
-    for question in screen.questions {
+    let answers = Answers { instrument: Some("violin".to_owned()), ..Answers::default() };
+    for question in screen.questions.iter().filter(|question| !waits(**question, &answers)) {
         let text = question.text();
         said.extend([text.ask, text.why, text.hint].map(str::to_owned));
         match question {
@@ -30,6 +30,8 @@ fn said(screen: &Screen) -> Vec<String> {
             }
             Question::Bothers => {
                 said.extend(BOTHERS.iter().map(|key| bother_label(key).to_owned()));
+                // What is asked once something is ticked.
+                said.push(say!("bother-only-on", bother = ""));
             }
             Question::Wishes => {
                 for wish in Wish::ALL {

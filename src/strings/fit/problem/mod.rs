@@ -12,7 +12,8 @@ use crate::quantity::{Celsius, Day, Degree, Hertz, KilogramPerSecond, Metre, Rat
 use crate::setting::{Setting, Swing, Untuned};
 
 use super::answers::{
-    Aim, AlsoTuned, Answers, Bother, Budget, Level, Now, Pegs, Room, Today, Tuners, WhoTunes,
+    Aim, AlsoTuned, Amplified, Answers, Bother, Budget, Level, Now, Pegs, Ring, Room, Today,
+    Tuners, WhoTunes,
 };
 use super::defaults;
 use super::desirability;
@@ -144,6 +145,8 @@ pub struct Problem {
     pub nickel_free: bool,
     /// Steel cores only.
     pub magnetic: bool,
+    /// A plucked note is wished short: the sooner it has faded, the better.
+    pub ring_short: bool,
     /// Sweat that eats metal.
     pub acid_sweat: bool,
     /// Days until it matters.
@@ -326,8 +329,16 @@ impl Common {
         let setting = self.setting(pitch, self.tuning.extension && is_lowest);
         let Self { kind, size, length, set_up, highest, .. } = *self;
         let gut_to_its_limit = answers.gut_to_its_limit;
-        let conditions =
-            Conditions { kind, size, length, set_up, pitch, gut_to_its_limit, highest };
+        let conditions = Conditions {
+            kind,
+            size,
+            length,
+            set_up,
+            pitch,
+            gut_to_its_limit,
+            highest,
+            most_tension: own.most_tension,
+        };
         let wishes = weights::wishes(answers, Some(i));
         let usual_tension = precedent::usual_tension(position, &conditions);
         Some(StringProblem {
@@ -370,6 +381,7 @@ pub fn pose(answers: &Answers) -> Problem {
         SetUp::Modern | SetUp::Historical => usual_load.1,
     };
     // Tension goes with the square of pitch, and what must hold is held at the highest.
+    let most_load = answers.most_load_n.map_or(most_load, |most| most.min(most_load));
     let most_load = most_load / (highest * highest);
     let (weights, weight_steps) = weigh(answers, &wishes, room, set_up);
     Problem {
@@ -394,7 +406,8 @@ pub fn pose(answers: &Answers) -> Problem {
         },
         animal_free: answers.animal_free,
         nickel_free: answers.nickel_allergy,
-        magnetic: answers.magnetic_pickup,
+        magnetic: answers.amplified == Some(Amplified::Magnet),
+        ring_short: answers.ring == Some(Ring::Short),
         acid_sweat: answers.acid_sweat,
         concert_days: answers.concert_days,
         highest,

@@ -1,6 +1,6 @@
 //! How much each wish weighs: the table by which weights follow from the answers.
 
-use crate::fit::answers::{Answers, Bother, Budget, Level, Music, Room, WhoTunes, Wishes};
+use crate::fit::answers::{Answers, Bother, Budget, Level, Music, Played, Room, WhoTunes, Wishes};
 use crate::fit::desirability::{self, Attribute, Attribute as A};
 use crate::precedent::SetUp;
 
@@ -159,9 +159,22 @@ fn by_circumstances(
         }
         Some(Music::Jazz) => {
             step(A::Brightness, 1.3, "music");
-            step(A::Ring, 3.0, "music");
         }
         Some(Music::Classical) | None => {}
+    }
+    by_plucking(answers, step);
+}
+
+/// The ring counts where the player plucks, and where one is wished for.
+fn by_plucking(answers: &Answers, step: &mut impl FnMut(A, f64, &'static str)) {
+    match (answers.played, answers.music) {
+        (Some(Played::Plucked), _) => step(A::Ring, 3.0, "played"),
+        (Some(Played::Both), _) => step(A::Ring, 2.0, "played"),
+        (None, Some(Music::Jazz)) => step(A::Ring, 3.0, "music"),
+        (Some(Played::Bowed) | None, _) => {}
+    }
+    if answers.ring.is_some() {
+        step(A::Ring, 3.0, "ring");
     }
 }
 

@@ -289,7 +289,11 @@ impl<'a> Judge<'a> {
             breaking: falling(d::BREAKING_ENDS),
             tuning: falling(d::TUNING_ENDS),
             response: OneSided::new(string.ends.speaks.0, string.ends.speaks.1),
-            ring: OneSided::new(d::RING_ENDS.0, d::RING_ENDS.1),
+            ring: if problem.ring_short {
+                falling(d::RING_ENDS)
+            } else {
+                OneSided::new(d::RING_ENDS.0, d::RING_ENDS.1)
+            },
             shade: (dark, 1.0 / (bright - dark)),
             impedance: string.ends.impedance_per_tension,
             mass: string.ends.impedance_per_tension * string.ends.impedance_per_tension,
