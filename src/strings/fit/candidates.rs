@@ -80,7 +80,8 @@ pub struct Found {
 impl Found {
     fn exclude(&mut self, why: Exclusion) {
         self.examined += 1;
-        match self.excluded.iter_mut().find(|(e, _)| *e == why) {
+        // What stands in the way of making it is told as one reason.
+        match self.excluded.iter_mut().find(|(e, _)| e.key() == why.key()) {
             Some((_, count)) => *count += 1,
             None => self.excluded.push((why, 1)),
         }
