@@ -5,7 +5,7 @@
 use std::pin::{Pin, pin};
 use std::task::Poll;
 
-use strings::construction::Family;
+use strings::construction::CoreType;
 use strings::fit::Posed;
 use strings::fit::answers::Answers;
 use strings::fit::search::{Best, Contender, Counts, Recipe};
@@ -62,7 +62,7 @@ pub fn helped(answers: &Answers) -> Vec<f64> {
         for c in contenders {
             let Recipe { core, covering, ribbon } = c.recipe;
             numbers.extend([c.score, c.staying, c.tension, c.brightness]);
-            numbers.push(f64::from(c.family as u8));
+            numbers.push(f64::from(c.core_type as u8));
             numbers.extend([core, covering, ribbon].map(f64::from));
         }
     }
@@ -142,10 +142,10 @@ fn told(mut numbers: &[f64]) -> Option<Vec<(usize, Best)>> {
 }
 
 fn contender(numbers: &[f64; MEMBERS]) -> Option<Contender> {
-    let [score, staying, tension, brightness, family, core, covering, ribbon] = *numbers;
-    let family = *Family::ALL.get(family as usize)?;
+    let [score, staying, tension, brightness, core_type, core, covering, ribbon] = *numbers;
+    let core_type = *CoreType::ALL.get(core_type as usize)?;
     let [core, covering, ribbon] = [core, covering, ribbon].map(|number| number as u32);
     let recipe = Recipe { core, covering, ribbon };
     let ln_tension = libm::log(tension);
-    Some(Contender { score, staying, tension, ln_tension, brightness, family, recipe })
+    Some(Contender { score, staying, tension, ln_tension, brightness, core_type, recipe })
 }

@@ -3,7 +3,7 @@
 //! Diameters are those of the unstretched string, as the trade gives gauges.
 
 use crate::error::{self, Fault};
-use crate::material::{Class, CoreMaterial, Metal};
+use crate::material::{self, Class, CoreMaterial, Metal};
 use crate::quantity::{Degree, Metre, Ratio};
 
 /// Wires of a strand: each layout with its count, and its outer diameter in wire diameters.
@@ -190,10 +190,121 @@ impl Family {
         Self::ALL.into_iter().find(|f| f.key() == key)
     }
 
+    /// What its core is made of.
+    #[must_use]
+    pub const fn class(self) -> Class {
+        match self {
+            Self::PlainGut | Self::WoundGut => Class::Gut,
+            Self::PlainSteel | Self::WoundSteel | Self::StrandedSteel => Class::Steel,
+            Self::Synthetic | Self::Monofilament => Class::Polymer,
+        }
+    }
+
     /// Whether it has nothing round its core, whatever the string.
     #[must_use]
     pub const fn is_plain(self) -> bool {
         matches!(self, Self::PlainGut | Self::PlainSteel)
+    }
+}
+
+words! {
+    /// What a set of strings is asked for by: the family, and of synthetic cores how stiff they are.
+    CoreType {
+        /// Gut with nothing round it.
+        PlainGut = "plain-gut",
+        /// Gut under metal.
+        WoundGut = "wound-gut",
+        /// One steel wire with nothing round it.
+        PlainSteel = "plain-steel",
+        /// One steel wire under metal.
+        WoundSteel = "wound-steel",
+        /// A strand or rope of steel.
+        StrandedSteel = "stranded-steel",
+        /// A bundle of polyamide.
+        SoftSynthetic = "soft-synthetic",
+        /// A bundle of polyester.
+        MiddleSynthetic = "middle-synthetic",
+        /// A bundle of a polymer stiffer than that.
+        StiffSynthetic = "stiff-synthetic",
+        /// One polymer filament.
+        Monofilament = "monofilament",
+    }
+}
+
+/// How many core types there are.
+pub const CORE_TYPES: usize = CoreType::ALL.len();
+
+impl CoreType {
+    /// The core type of a family's strings on that material.
+    #[must_use]
+    pub fn of(family: Family, material: &CoreMaterial) -> Self {
+        match family {
+            Family::PlainGut => Self::PlainGut,
+            Family::WoundGut => Self::WoundGut,
+            Family::PlainSteel => Self::PlainSteel,
+            Family::WoundSteel => Self::WoundSteel,
+            Family::StrandedSteel => Self::StrandedSteel,
+            Family::Monofilament => Self::Monofilament,
+            Family::Synthetic if material.key == material::POLYAMIDE.key => Self::SoftSynthetic,
+            Family::Synthetic if material.key == material::POLYESTER.key => Self::MiddleSynthetic,
+            Family::Synthetic => Self::StiffSynthetic,
+        }
+    }
+
+    /// Its family.
+    #[must_use]
+    pub const fn family(self) -> Family {
+        match self {
+            Self::PlainGut => Family::PlainGut,
+            Self::WoundGut => Family::WoundGut,
+            Self::PlainSteel => Family::PlainSteel,
+            Self::WoundSteel => Family::WoundSteel,
+            Self::StrandedSteel => Family::StrandedSteel,
+            Self::SoftSynthetic | Self::MiddleSynthetic | Self::StiffSynthetic => Family::Synthetic,
+            Self::Monofilament => Family::Monofilament,
+        }
+    }
+}
+
+/// A set of core types.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct CoreTypes(u16);
+
+impl CoreTypes {
+    /// None.
+    pub const NONE: Self = Self(0);
+    /// Every one.
+    pub const ALL: Self = Self((1 << CORE_TYPES) - 1);
+
+    /// Those for which a test holds.
+    #[must_use]
+    pub fn that(holds: impl Fn(CoreType) -> bool) -> Self {
+        let of = |all: u16, core: &CoreType| all | (u16::from(holds(*core)) << *core as u16);
+        Self(CoreType::ALL.iter().fold(0, of))
+    }
+
+    /// Whether it is among them.
+    #[must_use]
+    pub const fn has(self, core: CoreType) -> bool {
+        self.0 & (1 << core as u16) != 0
+    }
+
+    /// Those of both.
+    #[must_use]
+    pub const fn and(self, other: Self) -> Self {
+        Self(self.0 & other.0)
+    }
+
+    /// Those of either.
+    #[must_use]
+    pub const fn or(self, other: Self) -> Self {
+        Self(self.0 | other.0)
+    }
+
+    /// Whether there are none.
+    #[must_use]
+    pub const fn is_empty(self) -> bool {
+        self.0 == 0
     }
 }
 

@@ -105,7 +105,7 @@ fn main() {
         for c in &fitting.counts {
             println!("             {c:?}");
         }
-        if let choose::Outcome::Set { best, runner_up } = &fitting.outcome {
+        if let choose::Outcome::Set { best, others } = &fitting.outcome {
             for c in &best.strings {
                 println!(
                     "             {:?} {:.1} N score {:.4} bright {:.3}",
@@ -116,7 +116,7 @@ fn main() {
                 "             worth {:.4} pairs {:?} second {:?}",
                 best.worth,
                 best.pairs,
-                runner_up.as_ref().map(|r| r.worth)
+                others.first().map(|other| other.worth)
             );
         }
     }

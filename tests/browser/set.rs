@@ -126,9 +126,12 @@ async fn nothing_that_fits_is_told_with_what_would_help() {
     });
     assert!(fit.set.is_none());
     let (host, text, page) = drawn(fit).await;
-    for word in ["Nothing fits", "come from an animal", "What would help", "the kind or note"] {
+    for word in
+        ["Nothing fits", "come from an animal", "What would help", "the kind, note or limit"]
+    {
         assert!(text.contains(word), "the page should say {word:?}: {text}");
     }
+    assert!(!text.contains("for the E, A"), "only the E stands in the way: {text}");
     page.destroy();
     host.remove();
 }

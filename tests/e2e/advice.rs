@@ -61,7 +61,7 @@ fn the_set_follows_its_sliders() {
         let seen = format!("return {SEEN}");
         let before = page.script(&seen).await;
         // From one end of the balance to the other.
-        let mut families = Vec::new();
+        let mut kinds = Vec::new();
         for to in [-2.0, 2.0] {
             page.slide(".along input[type=range]", to).await;
             page.until(
@@ -79,11 +79,12 @@ fn the_set_follows_its_sliders() {
             )
             .await;
             tokio::time::sleep(std::time::Duration::from_millis(1500)).await;
-            families.push(page.script(&seen).await);
+            let kind = "return document.querySelector('.set-kind').textContent";
+            kinds.push(page.script(kind).await);
             let focus = "return document.activeElement.matches('.along input[type=range]')";
             assert_eq!(page.script(focus).await, Value::Bool(true), "the slider was lost");
         }
-        assert_ne!(families[0], families[1], "steady and colourful are one set");
+        assert_ne!(kinds[0], kinds[1], "steady and colourful are one kind of set");
         page.slide(".along input[type=range]", 0.0).await;
         page.until("it comes back", &format!("return {SEEN} === {before}")).await;
 

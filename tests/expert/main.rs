@@ -17,18 +17,11 @@ const SITUATIONS: &str = include_str!("situations.json");
 /// Where we do otherwise than the trade: the situation by the beginning of its name, what was expected, and why we
 /// let it stand.
 const MISSES: &[(&str, &str, &str)] = &[
-    ("A violin newly put back", "string 2 is plain-gut or wound-gut", WILL_PAY),
-    (
-        "A violin newly put back",
-        "string 2 is not plain-steel, wound-steel, stranded-steel, synthetic, monofilament",
-        WILL_PAY,
-    ),
     ("A small child's", "string 1 is wound-steel or stranded-steel", STEEL_DRIFTS),
     ("A small child's", "string 2 is wound-steel or stranded-steel", STEEL_DRIFTS),
     ("A small child's", "string 3 is wound-steel or stranded-steel", STEEL_DRIFTS),
 ];
 
-const WILL_PAY: &str = "a professional whom no price stops gets past what is made only sometimes, and synthetics come out a little ahead of gut: the weights do not yet know what belongs to a set-up";
 const STEEL_DRIFTS: &str = "in the computed parts a stiff string drifts more with the body than an elastic one; physics and the trade disagree, and the handbook says so";
 
 /// One expectation of one situation, and whether it was met.

@@ -56,8 +56,8 @@ fn string(kind: &'static Kind, string: usize, who: &str) -> Option<(Construction
     let mut strings = vec![StringAnswer::default(); string + 1];
     strings[string].today = now;
     let problem = problem::pose(&Answers { instrument: Some(kind), strings, ..Answers::default() });
-    let found = today::all(&problem);
-    Some((found[string].as_ref()?.string.construction, problem.strings[string].setting))
+    let found = today::known(&problem);
+    Some((found[string].as_ref()?.construction, problem.strings[string].setting))
 }
 
 fn statements() -> Vec<Statement> {

@@ -7,6 +7,7 @@ use strings::fit::candidates::Candidate;
 use strings::fit::certainty::{self, Drawing};
 use strings::fit::choose::{self, Outcome};
 use strings::fit::finalists::{Finalists, Scores};
+use strings::fit::kinds::KindHere;
 use strings::fit::neighbours;
 use strings::fit::work::Work;
 use strings::fit::{self, Fitting};
@@ -140,7 +141,8 @@ fn shares_add_up_and_turning_points_turn_through_the_door() {
 
 fn fitted(answers: &answers::Answers) -> Option<(Fitting, choose::Choice, Option<choose::Choice>)> {
     let fitting = fit::fit(answers);
-    let Outcome::Set { best, runner_up } = fitting.outcome.clone() else { return None };
+    let Outcome::Set { best, others } = fitting.outcome.clone() else { return None };
+    let runner_up = choose::rather_than(&best, &others).cloned();
     Some((fitting, best, runner_up))
 }
 
@@ -173,8 +175,8 @@ fn with_nothing_drawn_the_chosen_set_is_sure() {
             &finalists.logs(&fitting.problem, 0, &mut Work::unlimited()),
             &fitting.problem,
         );
-        let set =
-            finalists.best(&scores, fitting.problem.most_load, &mut Work::unlimited()).unwrap();
+        let (kinds, most_load) = (&fitting.problem.kinds, fitting.problem.most_load);
+        let set = finalists.best(&scores, kinds, most_load, &mut Work::unlimited()).unwrap();
         assert!(set.iter().all(|k| *k == 0), "{set:?} is not the chosen set: {answers:?}");
         assert!((finalists.worth(&scores, &set) - best.worth).abs() < 1e-9);
         asked += 1;
@@ -219,7 +221,16 @@ fn more_worlds_move_a_share_by_no_more_than_its_error() {
     assert!(far * 8 <= compared, "{far} of {compared} shares moved by more than twice their error");
 }
 
-/// Worth and load of every set of the lists, by trying them all.
+/// What speaks against the best kind to which a set belongs; none where it belongs to no kind.
+fn term(kinds: &[KindHere], finalists: &Finalists, set: &[usize]) -> Option<f64> {
+    let is_of = |here: &&KindHere| {
+        let cores = set.iter().zip(&finalists.lists).map(|(k, list)| list.strings[*k].core_type());
+        cores.zip(&here.cores).all(|(core, allowed)| allowed.has(core))
+    };
+    kinds.iter().filter(is_of).map(|here| here.term).max_by(f64::total_cmp)
+}
+
+/// Worth and load of every set of the lists that belongs to a kind, by trying them all.
 fn every_set(
     finalists: &Finalists,
     scores: &Scores,
@@ -229,7 +240,12 @@ fn every_set(
     met: &mut impl FnMut(f64, f64),
 ) {
     let i = set.len();
-    let Some(list) = finalists.lists.get(i) else { return met(worth, load) };
+    let Some(list) = finalists.lists.get(i) else {
+        if let Some(term) = term(&finalists.fitting.problem.kinds, finalists, set) {
+            met(worth + term, load);
+        }
+        return;
+    };
     for (k, string) in list.strings.iter().enumerate() {
         let pair = set.last().map_or(0.0, |above| pairs[i - 1][*above][k]);
         set.push(k);
@@ -282,9 +298,11 @@ fn the_finalists_best_set_is_exact() {
                 }
             };
             every_set(&finalists, &scores, &pairs, &mut Vec::new(), (0.0, 0.0), &mut met);
-            match finalists.best(&scores, most_load, &mut Work::unlimited()) {
+            let kinds = &fitting.problem.kinds;
+            match finalists.best(&scores, kinds, most_load, &mut Work::unlimited()) {
                 Some(found) => {
-                    let worth = finalists.worth(&scores, &found);
+                    let of_kind = term(kinds, &finalists, &found).unwrap();
+                    let worth = finalists.worth(&scores, &found) + of_kind;
                     assert!((worth - truth).abs() < 1e-9, "{worth}, not {truth}");
                     bound += usize::from(free > truth + 1e-9);
                 }

@@ -1,15 +1,16 @@
 //! The set that is chosen is the best there is: nothing is left out that could be better, and nothing better is missed.
 
-use strings::construction::Family;
+use strings::construction::{CORE_TYPES, CoreType, CoreTypes};
 use strings::fit::answers::Answers;
 use strings::fit::branches::{self, Wanted};
 use strings::fit::candidates;
 use strings::fit::candidates::Candidate;
 use strings::fit::choose::{self, Choice, Outcome};
 use strings::fit::neighbours::{self, Staying};
+use strings::fit::possible;
 use strings::fit::problem::{Problem, StringStatus};
 use strings::fit::score::Judge;
-use strings::fit::search::{Contender, FAMILIES, Floor, Recipe, SPAN, Space};
+use strings::fit::search::{Contender, Floor, Look, MISS, Recipe, SPAN, Space};
 use strings::fit::work::Work;
 use strings::fit::{self, Fitting};
 use strings::instrument;
@@ -70,14 +71,8 @@ fn every(lists: &[Vec<Contender>]) -> impl Iterator<Item = Vec<Contender>> + '_ 
 
 /// The worth of the best set, by trying every one.
 fn brute_force(problem: &Problem, lists: &[Vec<Contender>], wanted: &Wanted) -> Option<f64> {
-    let differs = |set: &[Contender]| {
-        wanted
-            .not_all
-            .as_ref()
-            .is_none_or(|families| set.iter().zip(families).any(|(c, f)| c.family != *f))
-    };
     every(lists)
-        .filter(|set| load(set) <= wanted.most_load && differs(set))
+        .filter(|set| load(set) <= wanted.most_load)
         .map(|set| worth(problem, &set))
         .max_by(f64::total_cmp)
 }
@@ -99,13 +94,8 @@ fn branch_and_bound_agrees_with_trying_every_set() {
             let most_load = lightest + seeded.between(-0.1, 1.0) * (heaviest - lightest);
             let open = Wanted { most_load, ..Wanted::default() };
             let first = branches::best(problem, &lists, &open, &mut Work::unlimited());
-            let families: Vec<Family> = match &first {
-                Some(best) => best.strings.iter().map(|c| c.family).collect(),
-                None => lists.iter().map(|l| l[0].family).collect(),
-            };
-            let wanted = match round % 3 {
+            let wanted = match round % 2 {
                 0 => open,
-                1 => Wanted { not_all: Some(families), ..open },
                 _ => Wanted { at_least: first.map(|best| best.worth), ..open },
             };
             let found = branches::best(problem, &lists, &wanted, &mut Work::unlimited());
@@ -139,6 +129,7 @@ fn keep(
     problem.strings[i].standing = StringStatus::Kept;
     let judge = Judge::new(problem, &problem.strings[i]);
     fixed[i] = Some(candidates::judged(&judge, seeded.one_of(&fitting.found[i].made)));
+    problem.kinds = possible::kinds(problem);
 }
 
 /// Strings that stay are out of the search, and their terms in what their neighbours are worth: the set is the same.
@@ -245,16 +236,16 @@ fn a_fit_that_is_cut_short_says_how_far_from_the_best_it_can_be() {
                 let load: f64 = found.strings.iter().map(|c| c.tension).sum();
                 assert!(load <= problem.most_load);
                 assert!(
-                    truth.worth <= found.worth + found.gap + 1e-9,
+                    truth.total() <= found.total() + found.gap + 1e-9,
                     "{} is beyond {} and the gap {}",
-                    truth.worth,
-                    found.worth,
+                    truth.total(),
+                    found.total(),
                     found.gap
                 );
                 assert_eq!(found.proven, found.gap <= 0.0);
-                assert!(!found.proven || found.worth > truth.worth - 1e-9);
+                assert!(!found.proven || found.total() > truth.total() - 1e-9);
                 unproven += usize::from(!found.proven);
-                behind += usize::from(found.worth < truth.worth - 1e-9);
+                behind += usize::from(found.total() < truth.total() - 1e-9);
             }
         }
     }
@@ -271,7 +262,7 @@ fn plain(score: f64, tension: f64, brightness: f64) -> Contender {
         tension,
         ln_tension: tension.ln(),
         brightness,
-        family: Family::Synthetic,
+        core_type: CoreType::SoftSynthetic,
         recipe: Recipe::default(),
     }
 }
@@ -368,21 +359,26 @@ fn bounds_leave_out_nothing_that_counts() {
         assert_eq!(staying.are_none(), n % 2 == 1);
         let string = &problem.strings[i];
         let space = Space::new(&problem, string, staying);
-        let everything = Floor::At([f64::NEG_INFINITY; FAMILIES]);
-        let all = space.best(0.0, everything, &mut Work::unlimited());
+        let of = |floor| space.best(&Look::free(floor, CoreTypes::ALL), &mut Work::unlimited());
+        let all = of(Floor::At([f64::NEG_INFINITY; CORE_TYPES]));
         for gap in [0.0, 0.02] {
-            let best = space.best(0.0, Floor::Under(gap), &mut Work::unlimited());
+            let best = of(Floor::Under(gap));
             assert!(best.counts.judged < all.counts.judged / 2, "the bounds bound little");
-            let mut tops = [f64::NEG_INFINITY; FAMILIES];
+            let mut tops = [f64::NEG_INFINITY; CORE_TYPES];
             for c in &all.contenders {
-                tops[c.family as usize] = tops[c.family as usize].max(c.worth(0.0));
+                tops[c.core_type as usize] = tops[c.core_type as usize].max(c.worth(0.0));
             }
             let top = tops.iter().fold(f64::NEG_INFINITY, |a, b| a.max(*b));
-            let floor = |c: &Contender| (tops[c.family as usize] - gap).max(top - SPAN);
+            // Of a core type that lies far behind, one that is worth about the best is enough.
+            let is_far = |c: &Contender| tops[c.core_type as usize] < top - SPAN;
+            let floor = |c: &Contender| {
+                let of_type = tops[c.core_type as usize];
+                if is_far(c) { of_type - MISS } else { of_type - gap }
+            };
             let expected: Vec<Contender> = all
                 .contenders
                 .iter()
-                .filter(|c| c.worth(0.0) >= floor(c) + 1e-7)
+                .filter(|c| !is_far(c) && c.worth(0.0) >= floor(c) + 1e-7)
                 .copied()
                 .collect();
             for c in &expected {
@@ -390,6 +386,10 @@ fn bounds_leave_out_nothing_that_counts() {
             }
             for c in &best.contenders {
                 assert!(c.worth(0.0) >= floor(c) - 1e-7, "{} keeps {c:?}", kind.key);
+            }
+            for core in CoreType::ALL {
+                let any = |list: &[Contender]| list.iter().any(|c| c.core_type == *core);
+                assert_eq!(any(&best.contenders), any(&all.contenders), "{}", core.key());
             }
             compared += expected.len();
         }

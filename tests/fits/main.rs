@@ -7,6 +7,7 @@ mod certain;
 mod door;
 mod exactness;
 mod hostile;
+mod kinds;
 mod laws;
 mod lean;
 mod random;

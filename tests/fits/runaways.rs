@@ -46,7 +46,9 @@ fn wrong(fitting: &Fitting, best: &Choice) -> Vec<String> {
         wrong.push(format!("proven {} with a gap of {}", best.proven, best.gap));
     }
     for (i, told) in fitting.told.iter().enumerate() {
-        for other in told {
+        // Another core would make it a set of another kind.
+        let cores = problem.kinds[best.kind].cores[i];
+        for other in told.iter().filter(|other| cores.has(other.core_type())) {
             let mut set = best.strings.clone();
             set[i] = other.clone();
             let pairs: f64 = neighbours::pairs(problem, &set).iter().sum();

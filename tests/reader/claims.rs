@@ -24,6 +24,7 @@ use serde_json::Value;
 
 use crate::charts::OF_CHARTS;
 use crate::heard::{Agrees, Heard, Number, holds, list, property, real, same, text};
+use crate::kinds::OF_KINDS;
 use crate::marks::{Part, all, flat, sole};
 use crate::names::OF_NAMES;
 use crate::set::OF_SET;
@@ -65,7 +66,7 @@ fn claims() -> HashMap<&'static str, Claim> {
         told.extend(ids.split(' ').map(|id| (id, clauses)));
     }
     let checks: HashMap<&str, Check> =
-        [OF_NAMES, OF_SET, OF_CHARTS, OF_REASONS, OF_SURE, OF_PAIR, OF_VERDICT]
+        [OF_NAMES, OF_SET, OF_KINDS, OF_CHARTS, OF_REASONS, OF_SURE, OF_PAIR, OF_VERDICT]
             .concat()
             .into_iter()
             .collect();
@@ -149,6 +150,7 @@ impl<'a> Heard<'a> {
             "comparison" => &self.reason.ok_or("no reason was told")?["comparison"],
             "cause" => self.cause.ok_or("no cause was told")?,
             "point" => self.point.ok_or("nothing turns")?,
+            "kind" => self.kind.ok_or("of which kind?")?,
             "partial" => self.partial.ok_or("of which partial?")?,
             other => &self.reply()[other],
         };

@@ -84,6 +84,9 @@ pub(crate) struct Heard<'a> {
     pub(crate) cause: Option<&'a Value>,
     /// What the picture that was told last has against stretch.
     pub(crate) aspect: &'static str,
+    /// The other kind of set that is told, and every one that was.
+    pub(crate) kind: Option<&'a Value>,
+    pub(crate) kinds_told: Vec<&'a str>,
     /// The answer of which it is told what it turns.
     pub(crate) point: Option<&'a Value>,
     /// The wish that was named last.

@@ -13,6 +13,7 @@ mod charts;
 mod claims;
 mod figure;
 mod heard;
+mod kinds;
 mod marks;
 mod names;
 mod objects;

@@ -31,6 +31,7 @@ pub(crate) fn read_page(reply: &Value, html: &str, string: Option<usize>) -> Rea
     }
     if string.is_none() {
         objections.extend((0..heard.strings().len()).filter_map(|i| heard.leaves_out(i)));
+        objections.extend(heard.kinds_left_out());
     }
     Reading { tally: heard.tally, objections }
 }

@@ -142,7 +142,8 @@ impl<'a> Heard<'a> {
         self.tell(reason);
         let comparison = &reason["comparison"];
         self.word(words, comparison, text(&comparison["property"]))?;
-        let two_sided = ["feel", "power", "brightness"].contains(&text(&reason["attribute"]));
+        let two_sided =
+            ["feel", "elasticity", "power", "brightness"].contains(&text(&reason["attribute"]));
         holds(two_sided == wanted.is_some())?;
         self.better(reason, wanted.unwrap_or(!self.cost))
     }

@@ -129,6 +129,10 @@ pub(crate) const STEPS: Ladder = &[
     (0.0, "step-much-flatter"),
 ];
 
+/// How much better the chosen set is than that of another kind: level is what the model's book calls a close call.
+pub(crate) const BEHIND: Ladder =
+    &[(1.4, "far"), (1.15, "clearly"), (1.02, "little"), (f64::MIN, "level")];
+
 /// Where a load lies, counted from the low end of the usual range in widths of it.
 pub(crate) const LOAD: Ladder = &[
     (1.0, "load-above"),

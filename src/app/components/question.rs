@@ -44,7 +44,7 @@ pub fn Ask(props: &Props) -> Html {
             let fault = store.error_of("bothers").map(AttrValue::from);
             html! {
                 <>
-                    <Ticks id="bothers" ask={text.ask} why={text.why} ticks={ticks.clone()} {fault} {on_tick} />
+                    <Ticks key="bothers" id="bothers" ask={text.ask} why={text.why} ticks={ticks.clone()} {fault} {on_tick} />
                     { for ticks.iter().filter(|t| t.ticked && questions::is_of_a_string(t.key)).map(|t| only_on(&store, t)) }
                 </>
             }

@@ -47,10 +47,12 @@ fn plain(reason: &Reason, is_cost: bool) -> Option<String> {
         (key, Some(comparison)) => {
             let word = capital(&reasons::verdict(comparison));
             Some(match key {
-                "feel" | "power" | "brightness" if is_cost => {
+                "feel" | "elasticity" | "power" | "brightness" if is_cost => {
                     say!("reason-plain-unwanted", word = word)
                 }
-                "feel" | "power" | "brightness" => say!("reason-plain-wanted", word = word),
+                "feel" | "elasticity" | "power" | "brightness" => {
+                    say!("reason-plain-wanted", word = word)
+                }
                 _ => say!("reason-plain", word = word),
             })
         }

@@ -8,6 +8,7 @@ pub mod doubt;
 pub mod drift;
 pub mod fault;
 pub mod fitting;
+pub mod kinds;
 pub mod lesson;
 pub mod naming;
 pub mod partials;

@@ -8,7 +8,7 @@ use std::borrow::Cow;
 use catalogue::Word;
 use protocol::reply::{Comparison, FittedString, Reason};
 use strings::fit::desirability::{
-    BREAKING_ENDS, DRIFT_ENDS, RING_ENDS, ROOM_ENDS, SETTLING_ENDS, STRETCH_ENDS, TUNING_ENDS,
+    BREAKING_ENDS, DRIFT_ENDS, RING_ENDS, ROOM_ENDS, SETTLING_ENDS, STRETCH_REACH, TUNING_ENDS,
 };
 
 use super::{drift, naming, property, say, speech};
@@ -40,8 +40,13 @@ pub fn attribute_means(key: &str) -> &str {
 pub fn swing(key: &str) -> String {
     let turned = |(best, worst): (f64, f64)| (worst, best);
     let percent = |(from, to): (f64, f64)| (from * 100.0, to * 100.0);
+    let end = |value: f64| Word::from(units::significant(value, 2));
     let (from, to) = match key {
-        "elasticity" => percent(STRETCH_ENDS),
+        // What is looked for is a stretch, not an end of the scale.
+        "elasticity" => {
+            let times = [("times", end(STRETCH_REACH))];
+            return speech::of_filled("swing", key, &times).unwrap_or_default();
+        }
         "settling" => turned(SETTLING_ENDS),
         "warmth" | "damp" => turned(DRIFT_ENDS),
         "durability" => turned(percent(BREAKING_ENDS)),
@@ -50,7 +55,6 @@ pub fn swing(key: &str) -> String {
         "bow-room" => ROOM_ENDS,
         _ => return speech::of_or_key("swing", key).to_owned(),
     };
-    let end = |value: f64| Word::from(units::significant(value, 2));
     speech::of_filled("swing", key, &[("from", end(from)), ("to", end(to))]).unwrap_or_default()
 }
 
@@ -111,7 +115,9 @@ fn compared(attribute_key: &str, c: &Comparison, is_cost: bool) -> String {
     let word = naming::capital(word);
     let wanted = if is_cost { say!("further-from-wanted") } else { say!("nearer-to-wanted") };
     match attribute_key {
-        "elasticity" => say!("compared-elasticity", word = word, this = this, other = other),
+        "elasticity" => {
+            say!("compared-elasticity", word = word, wanted = wanted, this = this, other = other)
+        }
         "settling" => say!("compared-settling", word = word, this = this, other = other),
         "warmth" => say!("compared-warmth", word = word, this = this, other = other),
         "damp" => say!("compared-damp", word = word, this = this, other = other),

@@ -44,7 +44,7 @@ limit-gauge = dünner oder dicker sind als alles, was hier gemacht wird
 limit-stretch = sich mehr oder weniger dehnen als alles, was hier gemacht wird
 limit-winding-share = mehr oder weniger Umspinnung tragen als alles, was hier gemacht wird
 limit-breaking = dem Reißen zu nahe sind
-limit-not-settled = sich bis zu dem Tag kaum setzen würden
+limit-not-settled = sich bis zu dem Tag vielleicht nicht setzen
 limit-needs-fine-tuner = sich mit dem Wirbel allein nicht stimmen lassen, und es gibt keinen Feinstimmer
 
 ## Wünsche, auf die man verzichten könnte

@@ -10,7 +10,7 @@ swings-reset = Gewichten wie nach meinen Antworten
 swings-counts = zählt { $share } %
 
 swing-feel = von viel zu schlaff oder steif bis gerade richtig
-swing-elasticity = von { $from } bis { $to } % Dehnung
+swing-elasticity = von { $times }-mal zu steif oder zu elastisch bis genau wie gewünscht
 swing-settling = von { $from } bis { $to } Tagen, bis sie sich gesetzt hat
 swing-warmth = von { $from } bis { $to } Cent, wenn es warm wird
 swing-damp = von { $from } bis { $to } Cent, wenn es feucht wird

@@ -44,7 +44,7 @@ limit-gauge = are thinner or thicker than what is made here
 limit-stretch = stretch more or less than what is made here
 limit-winding-share = carry more or less winding than what is made here
 limit-breaking = are too near to breaking
-limit-not-settled = would hardly settle by the day
+limit-not-settled = might not settle by the day
 limit-needs-fine-tuner = cannot be tuned on the peg alone, and there is no fine tuner
 
 ## Wishes that could be given up

@@ -11,7 +11,7 @@ swings-reset = Weigh them as my answers do
 swings-counts = counts { $share } %
 
 swing-feel = from far too slack or stiff to just right
-swing-elasticity = from { $from } to { $to } % of stretch
+swing-elasticity = from { $times } times too stiff or too elastic to just as wanted
 swing-settling = from { $from } to { $to } days until it has settled
 swing-warmth = from { $from } to { $to } cents when it gets warm
 swing-damp = from { $from } to { $to } cents when it gets damp

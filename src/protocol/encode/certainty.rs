@@ -3,7 +3,7 @@
 use strings::fit;
 use strings::fit::answers::Answers;
 use strings::fit::certainty::{self as model, Drawing, SCENARIOS, Share, Sureness};
-use strings::fit::choose::Outcome;
+use strings::fit::choose::{self, Outcome};
 use strings::fit::finalists::Finalists;
 use strings::fit::turning::{self, Turned, TurningPoint, Value};
 use strings::fit::work::Work;
@@ -64,12 +64,13 @@ impl From<&TurningPoint> for TurningPointTold {
 /// Fits again, and asks the finalists.
 pub(crate) fn certainty_of(answers: &Answers) -> Certainty {
     let fitting = fit::fit(answers);
-    let Outcome::Set { best, runner_up } = &fitting.outcome else { return Certainty::default() };
+    let Outcome::Set { best, others } = &fitting.outcome else { return Certainty::default() };
     let drawing = Drawing::Scenarios(SCENARIOS);
     let ways = model::drawn(answers, &fitting, drawing);
     let mut work = Work::of(model::STEPS);
     let finalists = Finalists::of(&fitting, best, &ways, &mut work);
-    let sure = model::of(&finalists, best, runner_up.as_ref(), &ways, drawing, &mut work);
+    let sure =
+        model::of(&finalists, best, choose::rather_than(best, others), &ways, drawing, &mut work);
     let turning = turning::of(answers, &finalists, best, &mut Work::of(turning::STEPS));
     let key = |key: &str, share: &Share| KeyShare {
         key: key.to_owned(),

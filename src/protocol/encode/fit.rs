@@ -15,9 +15,7 @@ use crate::reply;
 /// What is told of a fitting for these answers.
 pub(crate) fn fit_of(answers: &Answers, fitting: &Fitting) -> reply::Fit {
     let (set, obstacles) = match &fitting.outcome {
-        Outcome::Set { best, runner_up } => {
-            (Some(Rc::new(set_of(fitting, best, runner_up.as_ref()))), Vec::new())
-        }
+        Outcome::Set { best, others } => (Some(Rc::new(set_of(fitting, best, others))), Vec::new()),
         Outcome::Nothing(obstacles) => {
             let relax: Vec<String> =
                 fit::relaxations(answers).into_iter().map(str::to_owned).collect();

@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use strings::fit::candidates::Candidate;
-use strings::fit::choose::Choice;
+use strings::fit::choose::{self, Choice, RuledOut};
 use strings::fit::desirability::Attribute;
 use strings::fit::problem::{Problem, StringProblem};
 use strings::fit::search::Counts;
@@ -17,7 +17,8 @@ use super::report::{comparison, reply_report, report_of};
 use super::{grade, range};
 use crate::reply;
 
-pub(crate) fn set_of(fitting: &Fitting, best: &Choice, runner_up: Option<&Choice>) -> reply::Set {
+pub(crate) fn set_of(fitting: &Fitting, best: &Choice, others: &[Choice]) -> reply::Set {
+    let runner_up = choose::rather_than(best, others);
     let problem = &fitting.problem;
     let moves: Vec<Moves> = best
         .strings
@@ -44,7 +45,10 @@ pub(crate) fn set_of(fitting: &Fitting, best: &Choice, runner_up: Option<&Choice
         total_tension_n: range(summary::total(&reports, Property::Tension)),
         downforce_n: range(summary::total(&reports, Property::Downforce)),
         steps,
+        kind: problem.kinds[best.kind].kind.key.to_owned(),
         worth: summary::worth(best),
+        other_kinds: others.iter().map(|other| other_kind(problem, best, other)).collect(),
+        ruled_out: fitting.ruled_out.iter().map(ruled_out).collect(),
         runner_up: runner_up.map(|r| reply::RunnerUp {
             strings: r
                 .strings
@@ -80,6 +84,34 @@ pub(crate) fn set_of(fitting: &Fitting, best: &Choice, runner_up: Option<&Choice
                 .map(|(c, string)| reply::Caution { caution: c.key().to_owned(), string: *string })
                 .collect(),
         },
+    }
+}
+
+fn other_kind(problem: &Problem, best: &Choice, other: &Choice) -> reply::OtherKind {
+    let here = &problem.kinds[other.kind];
+    reply::OtherKind {
+        kind: here.kind.key.to_owned(),
+        families: other.strings.iter().map(|c| c.family.key().to_owned()).collect(),
+        usual_of_hundred: here.usual,
+        is_now: here.is_now,
+        lead: summary::lead(best, other),
+        proven: other.proven,
+        differences: reasons::differences(problem, best, other)
+            .into_iter()
+            .map(|d| reply::KindDifference {
+                property: d.property.key().to_owned(),
+                above: d.above,
+                below: d.below,
+            })
+            .collect(),
+    }
+}
+
+fn ruled_out(one: &RuledOut) -> reply::RuledOut {
+    reply::RuledOut {
+        kind: one.kind.key.to_owned(),
+        string: one.string,
+        limit: one.limit.map(|limit| limit.key().to_owned()),
     }
 }
 

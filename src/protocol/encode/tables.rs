@@ -10,7 +10,7 @@ use strings::fit::problem::BASE_WEIGHTS;
 use strings::fit::scenarios;
 use strings::instrument;
 use strings::material::{self, Class};
-use strings::precedent;
+use strings::precedent::{self, SetUp};
 use strings::report::Property;
 use strings::source;
 
@@ -164,7 +164,7 @@ fn precedents() -> Vec<reply::Precedent> {
                 gauge_m: (row.gauge.0 / 1000.0, row.gauge.1 / 1000.0),
                 stretch: precedent::stretch_band(row.family),
                 winding_mass_share: precedent::winding_band(row.family),
-                breaking_share: precedent::working_share(row.family, false),
+                breaking_share: precedent::working_share(row.family, SetUp::Modern, false),
             })
         })
         .collect()

@@ -23,8 +23,8 @@ pub use self::fit::{
 pub use self::lesson::{Drifting, FamilyAtPlace, MonthDrift, Place, Stretch, Stretched, Year};
 pub use self::report::{Compare, Comparison, Doubt, Night, Partial, Quantity, Range, Report};
 pub use self::set::{
-    AttributeWorth, Bands, Caution, FittedString, Plan, Point, Reason, RunnerUp, Searched, Set,
-    Shopping, Step,
+    AttributeWorth, Bands, Caution, FittedString, KindDifference, OtherKind, Plan, Point, Reason,
+    RuledOut, RunnerUp, Searched, Set, Shopping, Step,
 };
 pub use self::tables::{
     Constant, CoreMaterial, FittedTo, Instrument, Precedent, PropertyEntry, Size, Source, Tables,

@@ -16,11 +16,17 @@ wire! {
         pub downforce_n: Range,
         /// Steps between neighbours, from the highest pair down.
         pub steps: Vec<Step>,
-        /// Mean over the strings of score and pair terms: the logarithm of a desirability.
+        /// The kind of set, as the tables name it.
+        pub kind: String,
+        /// Mean over the strings of score and pair terms, less what speaks against the kind: the logarithm of a desirability.
         pub worth: f64,
-        /// The best set with another family somewhere, if there is one.
+        /// The best set of the other kind that one would weigh it against, if there is one.
         pub runner_up: Option<RunnerUp>,
-        /// How much better the best is, as a ratio of desirabilities; under 1.05 it is a close call.
+        /// The best set of every other kind that is possible here, the better ones first.
+        pub other_kinds: Vec<OtherKind>,
+        /// The kinds that are not possible here, and why.
+        pub ruled_out: Vec<RuledOut>,
+        /// How much better the best is, as a ratio of desirabilities; under 1.02 it is a close call.
         pub lead: Option<f64>,
         /// The best and the runner-up are about equal.
         pub close_call: bool,
@@ -58,7 +64,45 @@ wire! {
         pub term: f64,
     }
 
-    /// The best set with another family somewhere.
+    /// The best set of another kind.
+    pub struct OtherKind {
+        /// Which kind.
+        pub kind: String,
+        /// Its families, string by string, the highest first.
+        pub families: Vec<String>,
+        /// How many of a hundred players of this tradition have it: common practice, no source.
+        pub usual_of_hundred: f64,
+        /// What is on the instrument now belongs to it.
+        pub is_now: bool,
+        /// How much better the chosen set is, as a ratio of desirabilities.
+        pub lead: f64,
+        /// Nothing better of its kind can be made; false where the proof took too much work or the kind lies too far behind.
+        pub proven: bool,
+        /// In what it differs noticeably from the chosen set.
+        pub differences: Vec<KindDifference>,
+    }
+
+    /// A property in which sets of two kinds differ noticeably.
+    pub struct KindDifference {
+        /// Which property.
+        pub property: String,
+        /// In which strings the other kind has more of it, 0 the highest.
+        pub above: Vec<usize>,
+        /// In which it has less.
+        pub below: Vec<usize>,
+    }
+
+    /// A kind of set that is not possible here.
+    pub struct RuledOut {
+        /// Which kind.
+        pub kind: String,
+        /// At which string, 0 the highest; none where it is the load of all together.
+        pub string: Option<usize>,
+        /// What left most of its strings out there.
+        pub limit: Option<String>,
+    }
+
+    /// The best set of another kind: what to weigh the chosen one against.
     pub struct RunnerUp {
         /// Its strings, highest first; none where it has the chosen one.
         pub strings: Vec<Option<Report>>,

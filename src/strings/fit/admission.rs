@@ -37,7 +37,7 @@ pub enum Exclusion {
     WindingShare,
     /// Too near to breaking.
     Breaking,
-    /// Hardly settled by the day on which it must be.
+    /// Not surely settled by the day on which it must be.
     NotSettled,
     /// At fault in the same way as the string that bothers.
     SameFault,
@@ -68,9 +68,7 @@ impl Exclusion {
     }
 }
 
-/// Chance of having settled in time under which a string is ruled out, where the person insists.
-pub const LEAST_CHANCE: f64 = 0.20;
-/// Chance of having settled in time under which it is warned of, where the person insists.
+/// Chance of having settled in time that is asked of a string where the person insists.
 pub const SURE_CHANCE: f64 = 0.80;
 
 /// Cents for a degree of peg that no hand sets on a wooden peg alone: a degree is about its finest step, and half a
@@ -90,12 +88,12 @@ pub fn of_core(problem: &Problem, material: &CoreMaterial) -> Option<Exclusion> 
     }
 }
 
-/// Whether a string on that core, under that tension, has hardly settled by the day on which the person insists.
+/// Whether a string on that core, under that tension, may not have settled by the day on which the person insists.
 #[must_use]
 pub fn of_settling(string: &StringProblem, core: &LeanCore, tension: f64) -> Option<Exclusion> {
     let day = string.settled_by?;
     let chance = core.settling.chance(&core.pull(tension), day);
-    (chance < LEAST_CHANCE).then_some(Exclusion::NotSettled)
+    (chance < SURE_CHANCE).then_some(Exclusion::NotSettled)
 }
 
 /// What rules out every string whose outermost metal is this one.

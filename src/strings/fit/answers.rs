@@ -3,7 +3,7 @@
 use crate::construction::Family;
 pub use crate::instrument::Temperament;
 use crate::instrument::{Kind, Size, Tuning};
-use crate::material::Metal;
+use crate::material::{Class, Metal};
 use crate::pitch::Note;
 pub use crate::precedent::SetUp;
 use crate::quantity::{Hertz, Metre};
@@ -180,6 +180,18 @@ words! {
         Middle = "middle",
         /// Whatever is best.
         Any = "any",
+    }
+}
+
+impl Now {
+    /// What the cores of a set that is called so are made of.
+    #[must_use]
+    pub const fn class(self) -> Class {
+        match self {
+            Self::Gut => Class::Gut,
+            Self::Synthetic => Class::Polymer,
+            Self::Steel => Class::Steel,
+        }
     }
 }
 

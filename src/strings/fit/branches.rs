@@ -6,8 +6,6 @@
 
 use core::cell::OnceCell;
 
-use crate::construction::Family;
-
 use super::neighbours::{self, Step};
 use super::partners::{Partner, Partners};
 use super::problem::Problem;
@@ -31,28 +29,11 @@ const MOST_STEPS: u64 = 1_000_000;
 pub struct Wanted {
     /// Largest total tension, newtons.
     pub most_load: f64,
-    /// Families that the set must not all repeat.
-    pub not_all: Option<Vec<Family>>,
     /// Price of a newton in the bound where the load decides: any is right, a good one is quick.
     pub price: f64,
     /// A worth that is known to be reached; what cannot reach it is not followed.
     pub at_least: Option<f64>,
 }
-
-impl Wanted {
-    fn differs(&self, position: usize, c: &Contender) -> bool {
-        self.not_all.as_ref().is_some_and(|families| families[position] != c.family)
-    }
-
-    /// What the rest of the set must still do below this string.
-    fn rest(&self, mode: usize, position: usize, c: &Contender) -> usize {
-        if mode == MUST_DIFFER && !self.differs(position, c) { MUST_DIFFER } else { FREE }
-    }
-}
-
-/// Where the set must still differ, or not.
-const FREE: usize = 0;
-const MUST_DIFFER: usize = 1;
 
 /// The best set of some lists.
 #[derive(Clone, Debug, PartialEq)]
@@ -112,9 +93,8 @@ pub(super) fn best_path(
 }
 
 fn search(steps: &[Step], lists: &[Vec<Contender>], wanted: &Wanted, work: &mut Work) -> Found {
-    let mode = if wanted.not_all.is_some() { MUST_DIFFER } else { FREE };
     let open = Wanted { most_load: f64::INFINITY, ..wanted.clone() };
-    let free = work.half(|work| Branches::new(lists, steps, &open, 0.0, work).search(mode));
+    let free = work.half(|work| Branches::new(lists, steps, &open, 0.0, work).search());
     // Where the work ran out, a set that is light enough may still be met below.
     if free.is_none() || free.load(lists).is_some_and(|load| load <= wanted.most_load) {
         return free;
@@ -125,13 +105,13 @@ fn search(steps: &[Step], lists: &[Vec<Contender>], wanted: &Wanted, work: &mut 
         work.half(|work| {
             cheapest(|price| {
                 work.is_out() || {
-                    let load = free_load(lists, steps, wanted, mode, price, work);
+                    let load = free_load(lists, steps, wanted, price, work);
                     load <= wanted.most_load
                 }
             })
         })
     };
-    Branches::new(lists, steps, wanted, price, work).search(mode)
+    Branches::new(lists, steps, wanted, price, work).search()
 }
 
 /// About the lowest price of a newton at which a set is light enough, always on the safe side of it.
@@ -156,7 +136,6 @@ fn free_load(
     lists: &[Vec<Contender>],
     steps: &[Step],
     wanted: &Wanted,
-    mode: usize,
     price: f64,
     work: &mut Work,
 ) -> f64 {
@@ -167,7 +146,7 @@ fn free_load(
             list.iter().map(|c| Contender { score: c.score - price * c.tension, ..*c }).collect()
         })
         .collect();
-    Branches::new(&paid, steps, &open, 0.0, work).search(mode).load(lists).unwrap_or_default()
+    Branches::new(&paid, steps, &open, 0.0, work).search().load(lists).unwrap_or_default()
 }
 
 /// What a search met.
@@ -200,11 +179,11 @@ struct Branches<'a> {
     wanted: &'a Wanted,
     /// Price of a newton in the bound: any is right, a good one is quick.
     price: f64,
-    /// For every position and both modes: each string with the most that it and all below it can be worth, best first.
-    bounds: Vec<[Vec<(f64, usize)>; 2]>,
+    /// For every position: each string with the most that it and all below it can be worth, best first.
+    bounds: Vec<Vec<(f64, usize)>>,
     lightest: Vec<f64>,
-    /// For every string and both modes: sums and loads with which it was reached.
-    fronts: Vec<Vec<[ParetoFront; 2]>>,
+    /// For every string: sums and loads with which it was reached.
+    fronts: Vec<Vec<ParetoFront>>,
     best: Option<(f64, Vec<usize>)>,
     path: Vec<usize>,
     /// What cannot be worth more is not followed.
@@ -233,7 +212,7 @@ impl<'a> Branches<'a> {
             above[i] = above[i - 1] + top;
         }
         let mut lightest = vec![0.0; count + 1];
-        let mut bounds: Vec<[Vec<(f64, usize)>; 2]> = vec![[Vec::new(), Vec::new()]; count];
+        let mut bounds: Vec<Vec<(f64, usize)>> = vec![Vec::new(); count];
         for i in (0..count).rev() {
             let least = lists[i].iter().map(|c| c.tension).fold(f64::INFINITY, f64::min);
             lightest[i] = lightest[i + 1] + least;
@@ -242,10 +221,9 @@ impl<'a> Branches<'a> {
                 list: &lists[i + 1],
                 bounds: &bounds[i + 1],
             });
-            bounds[i] =
-                completions(&lists[i], price, below.as_ref(), wanted, i, needed - above[i], work);
+            bounds[i] = completions(&lists[i], price, below.as_ref(), needed - above[i], work);
         }
-        let fronts = lists.iter().map(|list| vec![[Vec::new(), Vec::new()]; list.len()]).collect();
+        let fronts = lists.iter().map(|list| vec![Vec::new(); list.len()]).collect();
         Self {
             lists,
             steps,
@@ -264,27 +242,20 @@ impl<'a> Branches<'a> {
     }
 
     /// The best set, and what was not followed.
-    fn search(mut self, mode: usize) -> Found {
+    fn search(mut self) -> Found {
         let unlimited = self.wanted.most_load == f64::INFINITY;
         // Where no load decides and every completion is exact, the best one is known; it only has to be read off.
         if unlimited && !self.work.is_out() {
-            let top = self.bounds.first().and_then(|modes| modes[mode].first());
+            let top = self.bounds.first().and_then(|bounds| bounds.first());
             self.floor = top.map_or(self.floor, |(bound, _)| self.floor.max(bound - ROUNDING));
         }
-        self.descend(0.0, 0.0, mode);
+        self.descend(0.0, 0.0);
         Found { path: self.best.map(|(_, path)| path), open: self.open }
     }
 
     /// Whether a string was reached before with no smaller sum and no larger load; if not, it has been now.
-    fn is_dominated(
-        &mut self,
-        position: usize,
-        k: usize,
-        mode: usize,
-        sum: f64,
-        load: f64,
-    ) -> bool {
-        let front = &mut self.fronts[position][k][mode];
+    fn is_dominated(&mut self, position: usize, k: usize, sum: f64, load: f64) -> bool {
+        let front = &mut self.fronts[position][k];
         self.work.take(1 + front.len() as u64 / 8);
         if front.iter().any(|(s, l)| *s >= sum && *l <= load) {
             return true;
@@ -294,18 +265,18 @@ impl<'a> Branches<'a> {
         false
     }
 
-    fn descend(&mut self, sum: f64, load: f64, mode: usize) {
+    fn descend(&mut self, sum: f64, load: f64) {
         let i = self.path.len();
         if i == self.lists.len() {
-            if mode == FREE && self.best.as_ref().is_none_or(|(worth, _)| sum > *worth) {
+            if self.best.as_ref().is_none_or(|(worth, _)| sum > *worth) {
                 self.best = Some((sum, self.path.clone()));
             }
             return;
         }
         // At no price an open load is worth nothing.
         let left = if self.price > 0.0 { self.price * (self.wanted.most_load - load) } else { 0.0 };
-        for n in 0..self.bounds[i][mode].len() {
-            let (bound, k) = self.bounds[i][mode][n];
+        for n in 0..self.bounds[i].len() {
+            let (bound, k) = self.bounds[i][n];
             let worth = self.best.as_ref().map_or(self.floor, |(worth, _)| *worth);
             if sum + bound + left <= worth {
                 break;
@@ -326,65 +297,56 @@ impl<'a> Branches<'a> {
             if sum + neighbour + bound + left <= worth {
                 continue;
             }
-            let rest = self.wanted.rest(mode, i, c);
             let (sum, load) = (sum + c.worth(0.0) + neighbour, load + c.tension);
-            if self.is_dominated(i, k, rest, sum, load) {
+            if self.is_dominated(i, k, sum, load) {
                 continue;
             }
             self.path.push(k);
-            self.descend(sum, load, rest);
+            self.descend(sum, load);
             self.path.pop();
         }
     }
 }
 
-/// The position below: its strings, and what each and all below it can be worth, both modes.
+/// The position below: its strings, and what each and all below it can be worth.
 struct Below<'a> {
     step: Step,
     list: &'a [Contender],
-    bounds: &'a [Vec<(f64, usize)>; 2],
+    bounds: &'a [(f64, usize)],
 }
 
-/// For both modes: each string of a position with the most that it and all below it can be worth, best first. Strings that
-/// with all above them could not reach `needed` are left out.
+/// Each string of a position with the most that it and all below it can be worth, best first. Strings that with all
+/// above them could not reach `needed` are left out.
 fn completions(
     list: &[Contender],
     price: f64,
     below: Option<&Below>,
-    wanted: &Wanted,
-    position: usize,
     needed: f64,
     work: &mut Work,
-) -> [Vec<(f64, usize)>; 2] {
-    let trees = [OnceCell::new(), OnceCell::new()];
-    let mut modes = [Vec::new(), Vec::new()];
+) -> Vec<(f64, usize)> {
+    let tree = OnceCell::new();
+    let mut completed = Vec::new();
     work.take(list.len() as u64);
     for (k, c) in list.iter().enumerate() {
         let own = c.worth(price);
         // What lies under this could not reach what is needed, whatever stands above.
         let least = needed - own;
-        for (mode, completed) in modes.iter_mut().enumerate() {
-            let rest = wanted.rest(mode, position, c);
-            let bound = match below {
-                None if rest == FREE => 0.0,
-                None => continue,
-                Some(below) => {
-                    let bound = below.best(c, rest, least, &trees[rest], work);
-                    if bound <= least {
-                        continue;
-                    }
-                    bound
+        let bound = match below {
+            None => 0.0,
+            Some(below) => {
+                let bound = below.best(c, least, &tree, work);
+                if bound <= least {
+                    continue;
                 }
-            };
-            if bound >= least {
-                completed.push((own + bound, k));
+                bound
             }
+        };
+        if bound >= least {
+            completed.push((own + bound, k));
         }
     }
-    for completed in &mut modes {
-        completed.sort_by(|a, b| b.0.total_cmp(&a.0));
-    }
-    modes
+    completed.sort_by(|a, b| b.0.total_cmp(&a.0));
+    completed
 }
 
 impl Below<'_> {
@@ -393,12 +355,11 @@ impl Below<'_> {
     fn best(
         &self,
         upper: &Contender,
-        rest: usize,
         least: f64,
         tree: &OnceCell<Partners>,
         work: &mut Work,
     ) -> f64 {
-        let bounds = &self.bounds[rest];
+        let bounds = self.bounds;
         if work.is_out() {
             return bounds.first().map_or(least, |(worth, _)| worth.max(least));
         }

@@ -5,7 +5,7 @@
 //! what there is, stands for today's strings, and says why a position stays empty; the best string is found elsewhere,
 //! in the whole space ([`super::search`]).
 
-use crate::construction::{Build, Construction, Core, Family, Form, Winding};
+use crate::construction::{Build, Construction, Core, CoreType, Family, Form, Winding};
 use crate::makeable::{self, Limit};
 use crate::material::{self, Metal};
 use crate::physics::{mass, tension};
@@ -49,6 +49,14 @@ pub struct Candidate {
     pub penalty: f64,
     /// Weighted sum of the logarithms over the weights before any answer, less the penalty.
     pub score: f64,
+}
+
+impl Candidate {
+    /// Its core type.
+    #[must_use]
+    pub fn core_type(&self) -> CoreType {
+        CoreType::of(self.family, self.construction.core.material)
+    }
 }
 
 /// A string that is made.
@@ -264,7 +272,7 @@ pub fn judged(judge: &Judge, made: &Made) -> Candidate {
 /// The same, where its core has been met already.
 #[must_use]
 pub fn judged_on(judge: &Judge, core: &JudgedCore, made: &Made) -> Candidate {
-    let (desirabilities, penalty) = core.desirabilities(&made.construction, made.grade);
+    let (desirabilities, penalty) = core.desirabilities(&made.construction);
     Candidate {
         construction: made.construction,
         family: made.family,

@@ -186,7 +186,10 @@ fn winners(
                 Drawing::Scenarios(_) => finalists.drawn(&logs, problem),
                 Drawing::Nothing => vec![finalists.expected(&logs, problem)],
             };
-            worlds.iter().filter_map(|scores| finalists.best(scores, most_load, work)).collect()
+            worlds
+                .iter()
+                .filter_map(|scores| finalists.best(scores, &problem.kinds, most_load, work))
+                .collect()
         })
         .collect()
 }

@@ -163,6 +163,12 @@ impl Link {
     }
 }
 
+/// The ratio from which on the trade would say the word of a property, and not only notice the difference.
+#[must_use]
+pub fn said(property: Property) -> f64 {
+    libm::pow(just_noticeable(property), link(property).steps())
+}
+
 /// By how many just-noticeable differences the first of two values lies above the second.
 #[must_use]
 pub fn steps(property: Property, first: f64, second: f64) -> f64 {

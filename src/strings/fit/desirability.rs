@@ -23,7 +23,7 @@ use crate::setting::Untuned;
 pub enum Attribute {
     /// Lateral stiffness under finger and bow: two-sided.
     Feel,
-    /// Stretch at pitch.
+    /// Stretch at pitch: two-sided.
     Elasticity,
     /// Days until settled: first part of steadiness.
     Settling,
@@ -139,8 +139,8 @@ pub type Desirabilities = [f64; COUNT];
 /// No desirability counts less than this: one bad property spoils a string, but does not hide the others.
 pub const FLOOR: f64 = 0.02;
 
-/// Stretch at which elasticity is worth nothing and everything; a judgement of scale.
-pub const STRETCH_ENDS: (f64, f64) = (0.001, 0.08);
+/// By which ratio stretch has to miss what is looked for to be worth nothing; a judgement of scale.
+pub const STRETCH_REACH: f64 = 40.0;
 /// Days to settle worth everything and nothing.
 pub const SETTLING_ENDS: (f64, f64) = (0.1, 14.0);
 /// Cents of a decade of time at which a string settles in the days of [`SETTLING_ENDS`].

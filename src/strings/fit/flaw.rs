@@ -66,8 +66,10 @@ impl Flaw {
             Self::Metal(key) => string.metal == Some(key),
             Self::Tension(most) => string.tension > most / noticed(Property::Tension),
             Self::Slackness(least) => string.tension < least * noticed(Property::Tension),
-            Self::Shine(most) => string.brilliance > most / noticed(Property::Brilliance),
-            Self::Dullness(least) => string.brilliance < least * noticed(Property::Brilliance),
+            Self::Shine(most) => string.brilliance > most / compare::said(Property::Brilliance),
+            Self::Dullness(least) => {
+                string.brilliance < least * compare::said(Property::Brilliance)
+            }
             Self::Work(most) => string.breaking_share > most / noticed(Property::BreakingShare),
         }
     }

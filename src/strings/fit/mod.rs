@@ -19,9 +19,11 @@ pub mod defaults;
 pub mod desirability;
 pub mod finalists;
 pub mod flaw;
+pub mod kinds;
 pub mod neighbours;
 mod partners;
 pub mod plan;
+pub mod possible;
 pub mod problem;
 pub mod reasons;
 pub mod scenarios;
@@ -36,16 +38,14 @@ mod usual;
 pub mod verdict;
 pub mod work;
 
-use crate::construction::Family;
+use crate::construction::CoreType;
 
 use answers::{Aim, Answers};
-use branches::Wanted;
-use candidates::{Candidate, Found};
-use choose::{Choice, Chosen, Offer, Outcome};
+use candidates::{Candidate, Found, Made};
+use choose::{Choice, Chosen, Offer, Outcome, RuledOut};
 use complaint::Diagnosis;
 use problem::{Problem, StringStatus};
-use score::Judge;
-use search::{Best, Contender, Counts};
+use search::{Best, Counts};
 use today::Today;
 use verdict::Verdict;
 use work::Work;
@@ -63,6 +63,8 @@ pub struct Fitting {
     pub counts: Vec<Counts>,
     /// The set, or why there is none.
     pub outcome: Outcome,
+    /// The kinds of set of which nothing is possible here.
+    pub ruled_out: Vec<RuledOut>,
     /// What is on the instrument now.
     pub today: Vec<Option<Today>>,
     /// Why it bothers.
@@ -102,14 +104,12 @@ impl Posed {
     #[must_use]
     pub fn new(answers: &Answers) -> Self {
         let mut problem = problem::pose(answers);
+        problem.kinds = possible::kinds(&problem);
         let mut found: Vec<Found> =
             problem.strings.iter().map(|string| candidates::look(&problem, string)).collect();
-        for (string, found) in problem.strings.iter_mut().zip(&found) {
-            if let Some(usual) = usual::most_usual(found.made.iter()) {
-                string.usual_brightness = string.position.brightness_of(usual.lean.brilliance);
-            }
-        }
-        let today = today::all(&problem);
+        let known = today::known(&problem);
+        count_from_now(&mut problem, &known, &found);
+        let today = today::judged(&problem, known);
         let findings = complaint::findings(&problem, &today);
         for (i, flaw) in complaint::flaws(&findings, &today) {
             problem.strings[i].flaws.push(flaw);
@@ -151,68 +151,38 @@ impl Posed {
     /// All that is told of the choice.
     #[must_use]
     pub fn settle(self, chosen: Chosen) -> Fitting {
-        let Self { problem, found, today, findings, about, fixed, work } = self;
-        let Chosen { mut told, counts, mut outcome, work: choosing } = chosen;
+        let Self { problem, found, today, findings, about, fixed: _, work } = self;
+        let Chosen { told, counts, outcome, mut ruled_out, work: choosing } = chosen;
+        ruled_out.extend(possible::ruled_out(&problem));
         let work = work + choosing;
-        for (i, told) in told.iter_mut().enumerate().filter(|(i, _)| fixed[*i].is_none()) {
-            let mut others = others(&problem, i, &found[i], told);
-            if let Outcome::Set { best, .. } = &outcome {
-                // One that lies between the steps of the space, so that the choice never saw it, may be the better one.
-                others.retain(|c| exchanged(&problem, best, i, c).worth <= best.worth + best.gap);
-            }
-            told.extend(others);
-        }
-        if let Outcome::Set { best, runner_up: runner_up @ None } = &mut outcome {
-            *runner_up = nearest(&problem, best, &told);
-        }
         let verdict = verdict::verdict(&problem, &today, &findings, about, &outcome);
-        Fitting { problem, found, told, counts, outcome, today, findings, verdict, work }
+        Fitting { problem, found, told, counts, outcome, ruled_out, today, findings, verdict, work }
     }
 }
 
-/// How many strings of a family that the search left out are judged, to name a rival.
-const JUDGED_OF_A_FAMILY: usize = 8;
-
-/// A rival of each family that is made for a position and of which none was told: far behind, but the one to name.
-fn others(problem: &Problem, i: usize, found: &Found, told: &[Candidate]) -> Vec<Candidate> {
-    let string = &problem.strings[i];
-    let judge = Judge::new(problem, string);
-    let target = string.ends.tension_target;
-    Family::ALL
-        .into_iter()
-        .filter(|family| told.iter().all(|c| c.family != *family))
-        .filter_map(|family| {
-            let mut made: Vec<_> = found.made.iter().filter(|m| m.family == family).collect();
-            let off = |m: &candidates::Made| (m.lean.tension - target).abs();
-            made.sort_by(|a, b| a.grade.cmp(&b.grade).then(off(a).total_cmp(&off(b))));
-            made.iter()
-                .take(JUDGED_OF_A_FAMILY)
-                .map(|made| candidates::judged(&judge, made))
-                .max_by(|a, b| a.score.total_cmp(&b.score))
-        })
-        .collect()
-}
-
-/// A set with one string of it exchanged.
-fn exchanged(problem: &Problem, set: &Choice, i: usize, with: &Candidate) -> Choice {
-    let mut strings = set.strings.clone();
-    strings[i] = with.clone();
-    let pairs = neighbours::pairs(problem, &strings);
-    let worth = strings.iter().map(|c| c.score).sum::<f64>() + pairs.iter().sum::<f64>();
-    Choice { strings, worth, proven: false, gap: f64::INFINITY, pairs }
-}
-
-/// The best set with one string of another family, of those that are told: where every other one is so far behind that
-/// the search left it out.
-fn nearest(problem: &Problem, best: &Choice, told: &[Vec<Candidate>]) -> Option<Choice> {
-    let positions = told.iter().enumerate();
-    positions
-        .flat_map(|(i, told)| {
-            let others = told.iter().filter(move |c| c.family != best.strings[i].family);
-            others.map(move |c| exchanged(problem, best, i, c))
-        })
-        .filter(|set| set.strings.iter().map(|c| c.tension).sum::<f64>() <= problem.most_load)
-        .max_by(|a, b| a.worth.total_cmp(&b.worth))
+/// Counts every wish from what is on the instrument now; where that is not known, from the most usual string of the kind
+/// that is most usual for this player.
+fn count_from_now(problem: &mut Problem, known: &[Option<Made>], found: &[Found]) {
+    let kind = problem.kinds.first().cloned();
+    for (i, string) in problem.strings.iter_mut().enumerate() {
+        let of_kind = |made: &&Made| {
+            let core = CoreType::of(made.family, made.construction.core.material);
+            kind.as_ref().is_none_or(|kind| kind.cores[i].has(core))
+        };
+        let made = &found[i].made;
+        let usual = || {
+            usual::most_usual(made.iter().filter(of_kind))
+                .or_else(|| usual::most_usual(made.iter()))
+        };
+        if let Some(Made { lean, .. }) = known[i].as_ref().or_else(usual) {
+            let brightness = string.position.brightness_of(lean.brilliance);
+            if known[i].is_some() {
+                string.count_from(brightness, lean.stretch, lean.tension);
+            } else {
+                string.count_from_like(brightness, lean.stretch, string.usual_pull);
+            }
+        }
+    }
 }
 
 /// What becomes of each position: where the question is about one string, the others stay as far as they are known, and
@@ -225,6 +195,7 @@ fn settle_standings(problem: &mut Problem, today: &[Option<Today>], about: Optio
                 if today[i].is_some() { StringStatus::Kept } else { StringStatus::NotJudged };
         }
     }
+    problem.kinds = possible::kinds(problem);
 }
 
 /// The string that stays at a position, or stands for one of which nothing is known; none where one is to be found.
@@ -247,17 +218,13 @@ fn most_gained(problem: &Problem, today: &[Option<Today>], work: &mut Work) -> O
         let mut problem = problem.clone();
         settle_standings(&mut problem, today, Some(i));
         let fixed: Vec<_> = (0..today.len()).map(|k| fixed_at(&problem, today, k)).collect();
-        let offers = choose::offers(&problem, &fixed);
-        let looks = offers.iter().map(|offer| offer.look(GAIN_STEPS / offers.len() as u64));
-        let looks: Vec<Best> = looks.collect();
-        work.take(looks.iter().map(|look| look.work).sum());
-        let lists: Vec<Vec<Contender>> = looks.into_iter().map(|look| look.contenders).collect();
-        let wanted = Wanted { most_load: problem.most_load, ..Wanted::default() };
-        // All others stay, so there is one list with more than one string.
-        let mut choosing = Work::of(GAIN_STEPS);
-        let best = branches::best(&problem, &lists, &wanted, &mut choosing);
-        work.take(choosing.taken());
-        best.map(|best| (best.worth, i))
+        let chosen =
+            choose::within(&problem, &[], &fixed, GAIN_STEPS / today.len() as u64, GAIN_STEPS);
+        work.take(chosen.work);
+        match chosen.outcome {
+            Outcome::Set { best, .. } => Some((best.total(), i)),
+            Outcome::Nothing(_) => None,
+        }
     };
     let all = (0..today.len()).filter(open).filter_map(with);
     all.max_by(|a, b| a.0.total_cmp(&b.0)).map(|(_, i)| i)
@@ -308,9 +275,16 @@ pub fn relaxations(answers: &Answers) -> Vec<&'static str> {
 }
 
 impl Fitting {
-    /// The best string of another family at position `i`, the rest of the set staying as chosen.
+    /// What to weigh the string at position `i` against: that of the other kind that one would weigh the set against,
+    /// or, where it has the same family there, the best string of another family, the rest of the set staying as chosen.
     #[must_use]
     pub fn rival(&self, best: &Choice, i: usize) -> Option<&Candidate> {
+        if let Outcome::Set { others, .. } = &self.outcome
+            && let Some(other) = choose::rather_than(best, others)
+            && other.strings[i].family != best.strings[i].family
+        {
+            return Some(&other.strings[i]);
+        }
         let strings = &self.problem.strings;
         let worth = |c: &Candidate| {
             let above = if i > 0 {

@@ -9,7 +9,7 @@ use super::admission;
 use super::answers::Now;
 use super::candidates::Candidate;
 use super::problem::{Problem, StringProblem, StringStatus};
-use super::today::{Today, class_of};
+use super::today::Today;
 
 words! {
     /// A caution.
@@ -235,7 +235,7 @@ fn each(
         cautions.push((Caution::FarFromUsualNote, Some(i)));
     }
     let thin = report.get(Property::OuterDiameter).value < CUTS_THE_BRIDGE;
-    if i == 0 && class_of(candidate.family) == Class::Steel && thin {
+    if i == 0 && candidate.family.class() == Class::Steel && thin {
         checks.push(Check::Protector);
     }
     if !string.fine_tuner && report.get(Property::Peg).value > NEEDS_FINE_TUNER {

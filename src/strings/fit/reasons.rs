@@ -1,5 +1,6 @@
 //! Why this string rather than that one? What the choice weighed, read back.
 //!
+//! What was asked for comes first, how easily a string is bought last; between them, what weighs most.
 //! A reason is an attribute in which the chosen string is worth more than its rival, times its weight. A computed
 //! one counts only if the strings differ noticeably in four draws of five; a judgement counts as a judgement. A cost is
 //! always given.
@@ -8,9 +9,10 @@ use crate::report::Property;
 use crate::setting::Untuned;
 
 use super::candidates::Candidate;
+use super::choose::Choice;
 use super::compare::{self, Comparison, Verdict};
 use super::desirability::{Attribute, Desirabilities};
-use super::problem::{Problem, StringProblem};
+use super::problem::{Problem, StringProblem, WeightStep};
 use super::score;
 
 /// The most reasons given for one string.
@@ -83,14 +85,27 @@ pub fn case(
         }
     }
     all.sort_by(|a, b| b.gain.total_cmp(&a.gain));
-    let reasons: Vec<Reason> =
-        all.iter().filter(|r| r.gain > 0.0).take(MOST_REASONS).copied().collect();
+    let mut reasons: Vec<Reason> = all.iter().filter(|r| r.gain > 0.0).copied().collect();
+    reasons.sort_by_key(|reason| rank(problem, reason.attribute));
+    reasons.truncate(MOST_REASONS);
     let mut costs: Vec<Reason> =
         all.iter().rev().filter(|r| r.gain < 0.0).take(2).copied().collect();
     if costs.is_empty() {
         costs.push(weakest(&chosen.desirabilities, problem));
     }
     Case { reasons, costs }
+}
+
+/// In which order reasons are given: first what was asked for, last how easily it is bought.
+fn rank(problem: &Problem, attribute: Attribute) -> u8 {
+    let is_asked_for = |step: &WeightStep| {
+        step.attribute == attribute && step.factor > 1.0 && step.because.starts_with("wishes")
+    };
+    if attribute == Attribute::Availability {
+        2
+    } else {
+        u8::from(!problem.weight_steps.iter().any(is_asked_for))
+    }
 }
 
 /// Whether a gain lies on the side of the comparison under it. The choice weighs the ring by the closed form of its
@@ -117,6 +132,42 @@ pub fn weakest(d: &Desirabilities, problem: &Problem) -> Reason {
         comparison: None,
         worth: (d[worst as usize], 1.0),
     }
+}
+
+/// A property in which the strings of two sets differ noticeably.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Difference {
+    /// Which.
+    pub property: Property,
+    /// The strings of which the other set's have more of it, 0 the highest.
+    pub above: Vec<usize>,
+    /// The strings of which they have less.
+    pub below: Vec<usize>,
+}
+
+/// In what the strings of another set differ noticeably from those of the chosen one.
+#[must_use]
+pub fn differences(problem: &Problem, best: &Choice, other: &Choice) -> Vec<Difference> {
+    let mut all: Vec<Difference> = Vec::new();
+    for (i, string) in problem.strings.iter().enumerate() {
+        let (this, that) = (&other.strings[i], &best.strings[i]);
+        if this.construction == that.construction {
+            continue;
+        }
+        for change in changes(this, that, string) {
+            let sign = change.verdict().sign();
+            if sign == 0 {
+                continue;
+            }
+            let at = all.iter().position(|d| d.property == change.property).unwrap_or_else(|| {
+                let property = change.property;
+                all.push(Difference { property, above: Vec::new(), below: Vec::new() });
+                all.len() - 1
+            });
+            if sign > 0 { all[at].above.push(i) } else { all[at].below.push(i) }
+        }
+    }
+    all
 }
 
 /// What changes from today's string: every comparable property that a player notices.

@@ -12,6 +12,7 @@ use crate::setting::Swing;
 use crate::source::{self, Evidence::Judged};
 
 use super::answers::{self, Answers, Wishes};
+use super::possible;
 use super::problem::{self, Problem};
 
 /// How far a wish may be from where it was put, on the scale from −2 to 2: a step of the slider to either side.
@@ -145,9 +146,10 @@ pub fn meant(answers: &Answers, posed: &Problem, index: u64) -> Problem {
 #[must_use]
 pub fn as_found(mut problem: Problem, posed: &Problem) -> Problem {
     for (string, found) in problem.strings.iter_mut().zip(&posed.strings) {
-        string.usual_brightness = found.usual_brightness;
+        string.count_from_like(found.usual_brightness, found.usual_stretch, found.usual_pull);
         string.flaws.clone_from(&found.flaws);
         string.standing = found.standing;
     }
+    problem.kinds = possible::kinds(&problem);
     problem
 }

@@ -9,13 +9,14 @@ use super::candidates::{Candidate, Made};
 use super::choose::Choice;
 use super::problem::StringProblem;
 
-/// Lead of the best over the runner-up under which both are shown as equals, as a ratio of desirabilities.
-pub const CLOSE_CALL: f64 = 1.05;
+/// Lead of the best over the runner-up under which both are shown as equals, as a ratio of desirabilities: over four
+/// strings as much as a kind counts that is twice as usual.
+pub const CLOSE_CALL: f64 = 1.02;
 
-/// Worth of a set, over its strings, so that four and five of them are read alike.
+/// Worth of a set among sets of other kinds, over its strings, so that four and five of them are read alike.
 #[must_use]
 pub fn worth(choice: &Choice) -> f64 {
-    choice.worth / choice.strings.len() as f64
+    choice.total() / choice.strings.len() as f64
 }
 
 /// How much better one set is than another, as a ratio of desirabilities.

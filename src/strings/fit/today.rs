@@ -3,13 +3,14 @@
 //! A person knows a family, perhaps whether it is light or heavy, perhaps the metal. What is not known is taken to be
 //! the most usual; where nothing such is made, today's string stays unknown and nothing is said of it.
 
-use crate::construction::Family;
+use crate::construction::{CoreType, CoreTypes, Family};
 use crate::material::Class;
 use crate::precedent::{self, Grade, SetUp};
 use crate::report::{self, Report};
 
-use super::answers::{self, GaugeClass, Level, Now};
+use super::answers::{self, GaugeClass, Level};
 use super::candidates::{self, Candidate, Made};
+use super::kinds::KindHere;
 use super::problem::{Problem, StringProblem};
 use super::score::Judge;
 use super::{shopping, usual};
@@ -37,16 +38,6 @@ impl Today {
     }
 }
 
-/// The kind of core that a family has.
-#[must_use]
-pub const fn class_of(family: Family) -> Class {
-    match family {
-        Family::PlainGut | Family::WoundGut => Class::Gut,
-        Family::PlainSteel | Family::WoundSteel | Family::StrandedSteel => Class::Steel,
-        Family::Synthetic | Family::Monofilament => Class::Polymer,
-    }
-}
-
 /// Months in which a string of a class is worn out by an hour or two a day: common practice, no source.
 #[must_use]
 pub const fn life_months(class: Class) -> f64 {
@@ -71,48 +62,92 @@ pub fn life(problem: &Problem, class: Class) -> f64 {
     life_months(class) * hours * bass
 }
 
-/// The strings that are on the instrument now, highest first; none where nothing is known or nothing such is made.
+/// What stands for the strings that are on the instrument now, highest first; none where nothing is known or nothing such
+/// is made.
 #[must_use]
-pub fn all(problem: &Problem) -> Vec<Option<Today>> {
-    problem.strings.iter().map(|string| of(problem, string)).collect()
+pub fn known(problem: &Problem) -> Vec<Option<Made>> {
+    let known = |(i, string): (usize, &StringProblem)| {
+        let now = &string.now;
+        let family = now.family.or_else(|| family_of_now(problem, i))?;
+        most_usual(problem, string, cores_of_now(problem, string, family), now)
+    };
+    problem.strings.iter().enumerate().map(known).collect()
 }
 
-fn of(problem: &Problem, string: &StringProblem) -> Option<Today> {
-    let now = &string.now;
-    let family = now.family.or_else(|| usual_family(string, Some(class_of_now(problem.now?))))?;
-    let found = most_usual(problem, string, family, now)?;
-    Some(Today {
-        report: report::report(&found.construction, &string.setting),
-        age_months: now.age_months.or(problem.age_months),
-        life_months: life(problem, class_of(found.family)),
-        named: now.family.is_some(),
-        string: found,
-    })
+/// The strings that are on the instrument now, judged by this person's wishes.
+#[must_use]
+pub fn judged(problem: &Problem, known: Vec<Option<Made>>) -> Vec<Option<Today>> {
+    let of = |(string, made): (&StringProblem, Option<Made>)| {
+        let made = made?;
+        Some(Today {
+            report: report::report(&made.construction, &string.setting),
+            age_months: string.now.age_months.or(problem.age_months),
+            life_months: life(problem, made.family.class()),
+            named: string.now.family.is_some(),
+            string: candidates::judged(&Judge::new(problem, string), &made),
+        })
+    };
+    problem.strings.iter().zip(known).map(of).collect()
+}
+
+/// The kind of set that is on the instrument now: the most usual of its class, or of what is known string by string.
+fn kind_of_now(problem: &Problem) -> Option<&KindHere> {
+    let is_it = |here: &&KindHere| match problem.now {
+        Some(now) => here.kind.class == now.class(),
+        None => here.is_now,
+    };
+    problem.kinds.iter().find(is_it)
+}
+
+/// The core types of a family that its strings have in the kind of set that is on the instrument: one polymer in all; any
+/// of the family where the kind has none of it there.
+fn cores_of_now(problem: &Problem, string: &StringProblem, family: Family) -> CoreTypes {
+    let of_family = CoreTypes::that(|core| core.family() == family);
+    let of_kind = kind_of_now(problem).map(|here| here.kind.cores_at(string.position));
+    let both = of_kind.unwrap_or(CoreTypes::ALL).and(of_family);
+    if both.is_empty() { of_family } else { both }
+}
+
+/// The family of a position in the kind of set that is on the instrument now.
+fn family_of_now(problem: &Problem, i: usize) -> Option<Family> {
+    let class = problem.now?.class();
+    let string = &problem.strings[i];
+    let kind = kind_of_now(problem);
+    let made = |family: &Family| {
+        let at = &string.conditions;
+        precedent::grade(string.position, *family, at.kind, at.size, at.length, at.set_up)
+            != Grade::Nobody
+    };
+    let of_kind = kind.and_then(|here| {
+        let cores = here.kind.cores_at(string.position);
+        let families = string.position.rows.iter().map(|row| row.family).filter(made);
+        families.into_iter().find(|family| {
+            CoreType::ALL.iter().any(|core| core.family() == *family && cores.has(*core))
+        })
+    });
+    of_kind.or_else(|| usual_family(string, Some(class)))
 }
 
 /// The most usual string of a position, for one of which nothing is known.
 #[must_use]
 pub fn anything(problem: &Problem, string: &StringProblem) -> Option<Candidate> {
     let family = usual_family(string, None)?;
-    most_usual(problem, string, family, &answers::Today::default())
+    let cores = cores_of_now(problem, string, family);
+    let made = most_usual(problem, string, cores, &answers::Today::default())?;
+    Some(candidates::judged(&Judge::new(problem, string), &made))
 }
 
 /// The most usual string of every family that is made for a position, in the order in which the trade met them.
 #[must_use]
 pub fn of_families(problem: &Problem, string: &StringProblem) -> Vec<Candidate> {
     let known = answers::Today::default();
+    let judge = Judge::new(problem, string);
     Family::ALL
         .into_iter()
-        .filter_map(|family| most_usual(problem, string, family, &known))
+        .map(|family| CoreTypes::that(|core| core.family() == family))
+        .filter_map(|cores| most_usual(problem, string, cores, &known))
+        .map(|made| candidates::judged(&judge, &made))
         .collect()
-}
-
-const fn class_of_now(now: Now) -> Class {
-    match now {
-        Now::Gut => Class::Gut,
-        Now::Synthetic => Class::Polymer,
-        Now::Steel => Class::Steel,
-    }
 }
 
 /// The family that is most usual at a position, of that class if one is made: a set of synthetics has a steel top string
@@ -131,19 +166,21 @@ fn usual_family(string: &StringProblem, class: Option<Class>) -> Option<Family> 
             .filter(|family| grade(*family) != Grade::Nobody)
     };
     // Rows stand in the order in which they are common; the first of the best grade is meant.
-    let of_class = made().filter(|family| class.is_none_or(|class| class_of(*family) == class));
+    let of_class = made().filter(|family| class.is_none_or(|class| family.class() == class));
     of_class
         .min_by_key(|family| grade(*family))
         .or_else(|| made().min_by_key(|family| grade(*family)))
 }
 
-/// The most usual string of a family at a position, whatever the person wants: it is there already.
+/// The most usual string of some core types, all of one family, at a position, whatever the person wants: it is there
+/// already.
 fn most_usual(
     problem: &Problem,
     string: &StringProblem,
-    family: Family,
+    cores: CoreTypes,
     known: &answers::Today,
-) -> Option<Candidate> {
+) -> Option<Made> {
+    let family = CoreType::ALL.iter().find(|core| cores.has(**core))?.family();
     let mut anybody = problem.clone();
     (anybody.animal_free, anybody.nickel_free, anybody.magnetic) = (false, false, false);
     let mut relaxed = string.clone();
@@ -156,7 +193,8 @@ fn most_usual(
     let set_ups = [string.conditions.set_up, SetUp::Modern];
     let made = set_ups.into_iter().find_map(|set_up| {
         relaxed.conditions.set_up = set_up;
-        let found = candidates::look(&anybody, &relaxed).made;
+        let mut found = candidates::look(&anybody, &relaxed).made;
+        found.retain(|m| cores.has(CoreType::of(m.family, m.construction.core.material)));
         (!found.is_empty()).then_some(found)
     })?;
     let gauge = |m: &Made| {
@@ -172,8 +210,5 @@ fn most_usual(
     let usual =
         |fits: &dyn Fn(&Made) -> bool| usual::most_usual_of_space(&relaxed, made.iter(), fits);
     // What was said and is not made together is followed as far as it goes: the gauge before the metal.
-    let usual =
-        usual(&|m| gauge(m) && metal(m)).or_else(|| usual(&gauge)).or_else(|| usual(&|_| true))?;
-    // Judged by this person's wishes, at this position as it is.
-    Some(candidates::judged(&Judge::new(problem, string), &usual))
+    usual(&|m| gauge(m) && metal(m)).or_else(|| usual(&gauge)).or_else(|| usual(&|_| true))
 }

@@ -202,7 +202,7 @@ impl Search<'_, '_> {
         } else {
             self.finalists.expected(&self.finalists.logs(&problem, 0, work), &problem)
         };
-        let set = self.finalists.best(&scores, problem.most_load, work);
+        let set = self.finalists.best(&scores, &problem.kinds, problem.most_load, work);
         set.is_some_and(|set| {
             let families = self.finalists.families(&set);
             let classes = self.finalists.classes(&set);

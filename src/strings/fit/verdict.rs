@@ -11,7 +11,7 @@ use super::choose::{Choice, Outcome};
 use super::complaint::{Cause, Diagnosis, Remedy};
 use super::neighbours;
 use super::problem::{Problem, StringStatus};
-use super::today::{self, Today};
+use super::today::Today;
 
 /// What to do.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -125,7 +125,7 @@ fn demands(problem: &Problem, today: &[Option<Today>]) -> Vec<Call> {
             continue;
         };
         let construction: &Construction = &now.string.construction;
-        let class = today::class_of(now.string.family);
+        let class = now.string.family.class();
         let nickel = construction.outer_winding().is_some_and(|w| !w.metal.nickel_free);
         for (fact, calls_for) in [
             (Fact::OtherFamily, string.family.is_some_and(|family| family != now.string.family)),

@@ -6,6 +6,7 @@
 //! There are no viols: which gauges are made for them is another trade's knowledge.
 //! The bands stand for the full size at 440 Hz; [`bands`] carries them to other lengths and pitches.
 
+pub mod kinds;
 mod positions;
 
 use crate::construction::Family;
@@ -132,16 +133,18 @@ pub const HISTORICAL_TENSION: (f64, f64) = (0.75, 0.97);
 
 /// Share of breaking strength to which each family is worked.
 ///
-/// Plain gut is worked hardest of all: a violin e″ at 440 Hz stands near 70 % and breaks often, at 415 Hz near 63 %.
+/// Plain gut is worked hardest of all: a violin e″ at 440 Hz stands near 70 % and breaks often, at 415 Hz near 63 %. On a
+/// historical set-up nothing else is there for it, so it is worked higher, with a caution.
 #[must_use]
-pub const fn working_share(family: Family, gut_to_its_limit: bool) -> f64 {
-    match family {
-        PlainGut if gut_to_its_limit => 0.74,
-        PlainGut => 0.65,
-        WoundGut => 0.60,
-        PlainSteel | WoundSteel => 0.62,
-        StrandedSteel => 0.50,
-        Synthetic | Family::Monofilament => 0.70,
+pub const fn working_share(family: Family, set_up: SetUp, gut_to_its_limit: bool) -> f64 {
+    match (family, set_up) {
+        (PlainGut, _) if gut_to_its_limit => 0.74,
+        (PlainGut, SetUp::Historical) => 0.70,
+        (PlainGut, SetUp::Modern | SetUp::Light) => 0.65,
+        (WoundGut, _) => 0.60,
+        (PlainSteel | WoundSteel, _) => 0.62,
+        (StrandedSteel, _) => 0.50,
+        (Synthetic | Family::Monofilament, _) => 0.70,
     }
 }
 
@@ -213,6 +216,17 @@ pub fn grade(
     }
 }
 
+/// How commonly a family is made at a position beside the others of its class: a plain steel E is everyday, a wound one is
+/// not; which class is usual is a question of the kind of set ([`kinds`]).
+#[must_use]
+pub fn grade_in_class(position: &Position, family: Family, conditions: &Conditions) -> Grade {
+    let at = conditions;
+    let of = |family| grade(position, family, at.kind, at.size, at.length, at.set_up);
+    let same = position.rows.iter().map(|row| row.family).filter(|f| f.class() == family.class());
+    let best = same.map(of).min().unwrap_or(Nobody);
+    if of(family) > best { of(family) } else { Everyday }
+}
+
 /// How commonly a family is covered with that metal at a position.
 #[must_use]
 pub fn metal_grade(position: &Position, family: Family, metal: &Metal) -> Grade {
@@ -264,7 +278,7 @@ pub fn bands(position: &Position, family: Family, conditions: &Conditions) -> Op
         stretch: stretch_band(family),
         winding_share: winding_band(family),
         // Stress goes with the square of pitch, and what must hold is held at the highest.
-        breaking_share: working_share(family, conditions.gut_to_its_limit)
+        breaking_share: working_share(family, conditions.set_up, conditions.gut_to_its_limit)
             / (conditions.highest * conditions.highest),
     })
 }

@@ -55,7 +55,7 @@ pub const POSITIONS: &[Position] = &[
         &[
             row(Synthetic, Everyday, (48.0, 63.0), (0.58, 0.82)),
             row(WoundSteel, Everyday, (48.0, 66.0), (0.40, 0.62)),
-            row(StrandedSteel, Sometimes, (48.0, 66.0), (0.40, 0.66)),
+            row(StrandedSteel, Everyday, (48.0, 66.0), (0.40, 0.66)),
             row(WoundGut, Sometimes, (42.0, 63.0), (0.60, 0.86)),
             row(PlainGut, Sometimes, (40.0, 65.0), (0.70, 0.86)),
         ],
@@ -69,7 +69,7 @@ pub const POSITIONS: &[Position] = &[
         &[
             row(Synthetic, Everyday, (38.0, 60.0), (0.66, 1.00)),
             row(WoundSteel, Everyday, (38.0, 60.0), (0.48, 0.82)),
-            row(StrandedSteel, Sometimes, (38.0, 60.0), (0.48, 0.82)),
+            row(StrandedSteel, Everyday, (38.0, 60.0), (0.48, 0.82)),
             row(WoundGut, Sometimes, (34.0, 56.0), (0.70, 1.05)),
             row(PlainGut, Sometimes, (30.0, 56.0), (0.90, 1.20)),
         ],
@@ -108,7 +108,7 @@ pub const POSITIONS: &[Position] = &[
         &[
             row(WoundSteel, Everyday, (65.0, 100.0), (0.42, 0.72)),
             row(Synthetic, Everyday, (65.0, 90.0), (0.60, 0.92)),
-            row(StrandedSteel, Sometimes, (65.0, 100.0), (0.42, 0.76)),
+            row(StrandedSteel, Everyday, (65.0, 100.0), (0.42, 0.76)),
             row(WoundGut, Sometimes, (55.0, 85.0), (0.64, 0.95)),
             row(PlainGut, Sometimes, (50.0, 88.0), (0.70, 0.92)),
         ],

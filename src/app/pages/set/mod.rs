@@ -1,5 +1,6 @@
 //! The answer: a set of strings, why, what it costs, and what to do with it.
 
+mod kinds;
 mod load;
 mod obstacles;
 mod plan;
@@ -29,7 +30,7 @@ use crate::under_bow;
 use crate::units;
 use crate::words::naming::{capital, the_string};
 use crate::words::questions::{instrument_name, size_name, tuning_name};
-use crate::words::{plan as plan_words, say, set as words, verdict};
+use crate::words::{kinds as kind_words, plan as plan_words, say, set as words, verdict};
 
 /// Properties of [`SetPage`].
 #[derive(Clone, PartialEq, Properties)]
@@ -123,6 +124,7 @@ fn Chosen(props: &ChosenProps) -> Html {
     html! {
         <>
             { urgent(set) }
+            <p class="set-kind">{ kind_words::chosen(set, &names) }</p>
             if set.close_call {
                 { portraits::level(set, &names, &props.page.on_compare) }
             } else {
@@ -138,6 +140,7 @@ fn Chosen(props: &ChosenProps) -> Html {
             </section>
             <Actions page={props.page.clone()} />
             { assumed(&problem, &props.page.on_change) }
+            <Later {of} turn={1}>{ kinds::others(set, &names, depth) }</Later>
             <Later {of} turn={1}>{ load::load(set, &problem, &names) }</Later>
             <section class="strings" aria-labelledby="strings">
                 <h2 id="strings">{ if set.close_call { say!("set-first-strings") } else { say!("part-strings") } }</h2>

@@ -1,60 +1,126 @@
 //! The strings of every position that could be in the best set, and what those that are not listed could be worth.
 
-use crate::construction::Family;
+use crate::construction::{CORE_TYPES, CoreType, CoreTypes};
 
-use super::offer::{FIRST_GAP, Offer};
+use super::offer::Offer;
 use crate::fit::branches::Optimum;
 use crate::fit::problem::Problem;
-use crate::fit::search::{Best, Contender, Counts, FAMILIES, Floor, SPAN};
+use crate::fit::search::{Best, Contender, Counts, Floor, Look, ROUNDING, under};
 use crate::fit::work::Work;
 
+/// A worth for each core type.
+pub(super) type OfCores = [f64; CORE_TYPES];
+
 /// A look into every position at one price of a newton.
+#[derive(Clone)]
 pub(super) struct Lists {
     pub(super) price: f64,
     pub(super) of: Vec<Vec<Contender>>,
     pub(super) counts: Vec<Counts>,
     /// Upper bounds of the worth of strings that belong in the lists but are missing.
     missing: Vec<f64>,
+    /// Down to which worth the strings of each core type are listed.
+    kept: Vec<OfCores>,
 }
 
 impl Lists {
-    pub(super) fn of(price: f64, all: Vec<Best>) -> Self {
-        let mut lists = Self { price, of: Vec::new(), counts: Vec::new(), missing: Vec::new() };
+    /// The lists of a look that keeps what lies so far under the best of its core type.
+    pub(super) fn of(price: f64, gap: f64, all: Vec<Best>) -> Self {
+        let mut lists = Self {
+            price,
+            of: Vec::new(),
+            counts: Vec::new(),
+            missing: Vec::new(),
+            kept: Vec::new(),
+        };
         for best in all {
             lists.of.push(best.contenders);
             lists.counts.push(best.counts);
             lists.missing.push(best.missing);
         }
+        lists.kept = lists.tops_of_cores().iter().map(|best| under(gap, best)).collect();
         lists
     }
 
+    /// Looks into every position for the core types of a kind.
     pub(super) fn search(
         offers: &[Offer],
         price: f64,
-        floor: impl Fn(usize) -> Floor,
+        gap: f64,
+        cores: &[CoreTypes],
         work: &mut Work,
     ) -> Self {
-        let all = offers.iter().enumerate().map(|(i, offer)| offer.best(price, floor(i), work));
-        Self::of(price, all.collect())
+        let floor = Floor::Under(gap);
+        let look = |(offer, cores): (&Offer, &CoreTypes)| {
+            offer.best(&Look { price, floor, cores: *cores }, work)
+        };
+        Self::of(price, gap, offers.iter().zip(cores).map(look).collect())
     }
 
-    /// Takes the lists of a wider search, and keeps what an interrupted one did not come to.
-    pub(super) fn widen(&mut self, wider: Self) {
-        let before = core::mem::replace(self, wider);
-        self.complete(before.of);
+    /// The lists of the core types of a kind alone.
+    pub(super) fn of_cores(&self, cores: &[CoreTypes]) -> Self {
+        let of = |(list, cores): (&Vec<Contender>, &CoreTypes)| {
+            list.iter().filter(|c| cores.has(c.core_type)).copied().collect()
+        };
+        Self { of: self.of.iter().zip(cores).map(of).collect(), ..self.clone_without_strings() }
+    }
+
+    fn clone_without_strings(&self) -> Self {
+        let Self { price, counts, missing, kept, .. } = self;
+        Self {
+            price: *price,
+            of: Vec::new(),
+            counts: counts.clone(),
+            missing: missing.clone(),
+            kept: kept.clone(),
+        }
+    }
+
+    /// Widens the lists down to a worth for the core types of each position.
+    pub(super) fn widen(
+        &mut self,
+        offers: &[Offer],
+        needed: &[f64],
+        cores: &[CoreTypes],
+        work: &mut Work,
+    ) {
+        for (i, offer) in offers.iter().enumerate() {
+            let lacks = CoreTypes::that(|core| {
+                cores[i].has(core) && needed[i] < self.kept[i][core as usize] - ROUNDING
+            });
+            if lacks.is_empty() {
+                continue;
+            }
+            let floor = Floor::At([needed[i]; CORE_TYPES]);
+            let best = offer.best(&Look { price: self.price, floor, cores: lacks }, work);
+            let list = &mut self.of[i];
+            if best.missing == f64::NEG_INFINITY {
+                list.retain(|c| !lacks.has(c.core_type));
+            }
+            list.extend(best.contenders);
+            self.missing[i] = self.missing[i].max(best.missing);
+            self.put_in_order(i);
+            for core in CoreType::ALL.iter().filter(|core| lacks.has(**core)) {
+                self.kept[i][*core as usize] = needed[i];
+            }
+        }
     }
 
     /// Adds strings that are known otherwise to the lists from which something is missing.
     pub(super) fn complete(&mut self, known: Vec<Vec<Contender>>) {
-        let worth = |c: &Contender| c.worth(self.price);
         for (i, known) in known.into_iter().enumerate() {
             if self.missing[i] > f64::NEG_INFINITY {
-                let list = &mut self.of[i];
-                list.extend(known);
-                list.sort_by(|a, b| worth(b).total_cmp(&worth(a)).then(a.recipe.cmp(&b.recipe)));
-                list.dedup_by_key(|c| c.recipe);
+                self.of[i].extend(known);
+                self.put_in_order(i);
             }
         }
+    }
+
+    fn put_in_order(&mut self, i: usize) {
+        let worth = |c: &Contender| c.worth(self.price);
+        let list = &mut self.of[i];
+        list.sort_by(|a, b| worth(b).total_cmp(&worth(a)).then(a.recipe.cmp(&b.recipe)));
+        list.dedup_by_key(|c| c.recipe);
     }
 
     /// The best strings, each for itself.
@@ -66,26 +132,16 @@ impl Lists {
         self.of.iter().filter_map(best).collect()
     }
 
-    /// The best string of each family, position by position.
-    pub(super) fn best_of_families(&self) -> Vec<Vec<Contender>> {
-        let worth = |c: &Contender| c.worth(self.price);
-        let of_position = |list: &Vec<Contender>| {
-            let best = |family: &Family| {
-                let of_family = list.iter().filter(|c| c.family == *family);
-                of_family.max_by(|a, b| worth(a).total_cmp(&worth(b))).copied()
-            };
-            Family::ALL.iter().filter_map(best).collect()
-        };
-        self.of.iter().map(of_position).collect()
-    }
-
     /// Total tension of the best strings.
     pub(super) fn load(&self) -> f64 {
         self.best_strings().iter().map(|c| c.tension).sum()
     }
 
-    /// The best strings as a set, if they are light enough.
+    /// The best strings as a set, if there is one of each and they are light enough.
     pub(super) fn tops(&self, problem: &Problem) -> Option<Optimum> {
+        if self.of.iter().any(Vec::is_empty) {
+            return None;
+        }
         let set = Optimum::of(problem, self.best_strings());
         (set.load() <= problem.most_load).then_some(set)
     }
@@ -98,85 +154,48 @@ impl Lists {
         self.of.iter().zip(&self.missing).map(|(list, missing)| top(list).max(*missing)).collect()
     }
 
-    /// Upper bound of the worth of a set in which some string is not in the lists: it was left out as worth less than
-    /// what was kept, or is missing.
-    pub(super) fn bound(&self, offers: &[Offer], kept: &[[f64; FAMILIES]], paid: f64) -> f64 {
+    /// The best of each core type at each position, tension paid for.
+    fn tops_of_cores(&self) -> Vec<OfCores> {
+        let of_list = |list: &Vec<Contender>| {
+            let mut best = [f64::NEG_INFINITY; CORE_TYPES];
+            for c in list {
+                let best = &mut best[c.core_type as usize];
+                *best = best.max(c.worth(self.price));
+            }
+            best
+        };
+        self.of.iter().map(of_list).collect()
+    }
+
+    /// What a string must be worth at each position to be in a set worth more than `worth`, tension paid for.
+    pub(super) fn needed(&self, worth: f64) -> Vec<f64> {
+        let ceilings = self.ceilings();
+        let all: f64 = ceilings.iter().sum();
+        ceilings.iter().map(|top| worth - (all - top)).collect()
+    }
+
+    /// Whether every string of these core types that is worth so much is listed, but for those that are missing.
+    pub(super) fn has_all(&self, needed: &[f64], cores: &[CoreTypes]) -> bool {
+        let holds = |i: usize| {
+            CoreType::ALL.iter().filter(|core| cores[i].has(**core)).all(|core| {
+                let kept = self.kept[i][*core as usize];
+                needed[i] >= kept - ROUNDING || kept == f64::NEG_INFINITY
+            })
+        };
+        (0..needed.len()).all(holds)
+    }
+
+    /// Upper bound of the worth of a set of these core types in which some string is not in the lists: it was left out as
+    /// worth less than what was kept, or is missing.
+    pub(super) fn bound(&self, offers: &[Offer], cores: &[CoreTypes], paid: f64) -> f64 {
         let ceilings = self.ceilings();
         let all: f64 = ceilings.iter().sum();
         let open = (0..offers.len()).filter(|i| offers[*i].fixed.is_none());
         let with = |i: usize| {
-            let unlisted = kept[i].iter().fold(self.missing[i], |a, b| a.max(*b));
-            all - ceilings[i] + unlisted + paid
+            let kept = CoreType::ALL.iter().filter(|core| cores[i].has(**core));
+            let kept = kept.map(|core| self.kept[i][*core as usize]);
+            all - ceilings[i] + kept.fold(self.missing[i], f64::max) + paid
         };
         open.map(with).fold(f64::NEG_INFINITY, f64::max)
     }
-}
-
-/// The best of each family at each position, tension paid for.
-pub(super) struct Tops {
-    pub(super) of_family: Vec<[f64; FAMILIES]>,
-}
-
-impl Tops {
-    pub(super) fn of(lists: &Lists) -> Self {
-        let of_list = |list: &Vec<Contender>| {
-            let mut best = [f64::NEG_INFINITY; FAMILIES];
-            for c in list {
-                let best = &mut best[c.family as usize];
-                *best = best.max(c.worth(lists.price));
-            }
-            // A family of which nothing was kept may lie just under the span.
-            let all = best.iter().fold(f64::NEG_INFINITY, |a, b| a.max(*b));
-            best.map(|b| b.max(all - SPAN))
-        };
-        Self { of_family: lists.of.iter().map(of_list).collect() }
-    }
-
-    /// What a string must be worth, at each position and of each family, to be in a set worth more than `first`, or in one
-    /// worth more than `second` that is not all of `families`.
-    pub(super) fn floors(
-        &self,
-        first: f64,
-        second: f64,
-        families: &[Family],
-    ) -> Vec<[f64; FAMILIES]> {
-        let most = |of: &[f64; FAMILIES]| of.iter().fold(f64::NEG_INFINITY, |a, b| a.max(*b));
-        let tops: Vec<f64> = self.of_family.iter().map(most).collect();
-        // The best of any other family than the chosen one.
-        let others: Vec<f64> = self
-            .of_family
-            .iter()
-            .zip(families)
-            .map(|(of, chosen)| {
-                let mut of = *of;
-                of[*chosen as usize] = f64::NEG_INFINITY;
-                most(&of)
-            })
-            .collect();
-        let sum: f64 = tops.iter().sum();
-        (0..tops.len())
-            .map(|i| {
-                let rest = sum - tops[i];
-                core::array::from_fn(|f| {
-                    let to_win = first - rest;
-                    let to_be_second = if families[i] as usize == f {
-                        let differs = (0..tops.len())
-                            .filter(|l| *l != i)
-                            .map(|l| rest - tops[l] + others[l])
-                            .fold(f64::NEG_INFINITY, f64::max);
-                        second - differs
-                    } else {
-                        second - rest
-                    };
-                    to_win.min(to_be_second)
-                })
-            })
-            .collect()
-    }
-}
-
-/// Down to which worth each family was kept at first.
-pub(super) fn kept_at_first(best: &[f64; FAMILIES]) -> [f64; FAMILIES] {
-    let all = best.iter().fold(f64::NEG_INFINITY, |a, b| a.max(*b));
-    best.map(|b| (b - FIRST_GAP).max(all - SPAN))
 }

@@ -1,9 +1,11 @@
-//! Which set is best? The best there is in the whole space, proven as far as the work goes.
+//! Which set is best? Of every kind of set the best there is in the whole space, proven as far as the work goes; then
+//! the kinds are ranked.
 //!
 //! The worth of a set is the sum of its strings' scores and of a term for every pair of neighbours, never positive,
-//! under a limit of total tension. Each string's search leaves out what no better set could hold: a string that
-//! scores less than the best of its position by more than the sum of the best scores exceeds the worth of a set already
-//! found. If the gap that was searched turns out too narrow for that, it is widened and searched again.
+//! under a limit of total tension; what speaks against its kind ([`kinds`]) is taken off when kinds are ranked. Each
+//! string's search leaves out what no better set could hold: a string that scores less than the best of its position
+//! by more than the sum of the best scores exceeds the worth of a set of its kind already found. If the gap that was
+//! searched turns out too narrow for that, it is widened and searched again.
 //! Where the load limit decides, tension has a price (a Lagrange multiplier), in the search and in the bound.
 //! Over what is left, a branch and bound finds the best set ([`branches`]).
 //!
@@ -11,32 +13,40 @@
 //! a wish could be met worse for being weighted more.
 //!
 //! All of it counts its work: where the load decides, or weights make everything alike, sets can be nearly equal by the
-//! million, and no request may hold up the page for a proof. Where that runs out, the best set met is returned with an upper bound: of every string
-//! that was not followed, what it could be worth with the best of all other positions.
+//! million, and no request may hold up the page for a proof. Where that runs out, the best set met is returned with an
+//! upper bound: of every string that was not followed, what it could be worth with the best of all other positions.
+//!
+//! [`kinds`]: super::kinds
 
 mod lists;
 mod offer;
 
-use crate::construction::Family;
+use crate::construction::{CoreType, CoreTypes, Family};
+use crate::precedent::kinds::SetKind;
 
 use super::admission::Exclusion;
 use super::branches::{self, DEAREST_NEWTON, Optimum, Wanted};
-use super::candidates::{Candidate, Found};
+use super::candidates::{self, Candidate, Found};
+use super::kinds::KindHere;
 use super::neighbours::{self, Step};
 use super::problem::Problem;
-use super::search::{Best, Contender, Counts, FAMILIES, Floor, ROUNDING};
+use super::search::{Best, Contender, Counts, Floor, Look, ROUNDING};
 use super::work::Work;
-use lists::{Lists, Tops, kept_at_first};
+use lists::Lists;
 use offer::LOOK_STEPS;
 pub use offer::{FIRST_GAP, Offer, offers};
 
 /// A set: one candidate a string.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Choice {
+    /// Which kind of set it is: an index into those of the problem.
+    pub kind: usize,
     /// The candidates, highest string first.
     pub strings: Vec<Candidate>,
     /// Sum of scores and pair terms.
     pub worth: f64,
+    /// What speaks against its kind: never positive.
+    pub usual: f64,
     /// Nothing better can be made; false where the proof took too much work and was given up.
     pub proven: bool,
     /// How much more than this a set can be worth at most: 0 where it is proven, infinite where nothing is known.
@@ -48,12 +58,12 @@ pub struct Choice {
 /// The outcome of a choice.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Outcome {
-    /// The best set, and the best one in which some string is of another family, if there is one.
+    /// The best set, and the best of every other kind, the better ones first.
     Set {
         /// The best set.
         best: Choice,
-        /// The best set with another family somewhere.
-        runner_up: Option<Choice>,
+        /// The best set of every other kind of which there is one.
+        others: Vec<Choice>,
     },
     /// Nothing fits.
     Nothing(Vec<Obstacle>),
@@ -78,12 +88,21 @@ pub enum Obstacle {
     },
 }
 
-/// How far behind the best set the second one is looked for with a proof, in units of the sum of scores; where the
-/// load decides, it is told of as it is found. A set further behind is never shown as an equal, and to prove it the
-/// best would mean keeping tens of thousands of strings a position.
+/// A kind of set that is not possible here.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct RuledOut {
+    /// Which.
+    pub kind: &'static SetKind,
+    /// At which string, 0 the highest; none where it is the load of all together.
+    pub string: Option<usize>,
+    /// What left most of its strings out there.
+    pub limit: Option<Exclusion>,
+}
+
+/// How far behind the best set those of other kinds are looked for with a proof, in units of the sum of scores. A set
+/// further behind is never shown as an equal, and to prove it the best would mean keeping tens of thousands of strings
+/// a position.
 const REACH: f64 = 0.05;
-/// How many strings of a position the second set is chosen from where the load decides.
-const NEAR: usize = 200;
 /// How many strings of each family are told of.
 const TOLD_OF_A_FAMILY: usize = 8;
 /// Steps of work that the choice among the positions may take after that: mostly little, but where the load decides, a
@@ -100,6 +119,8 @@ pub struct Chosen {
     pub counts: Vec<Counts>,
     /// What came of it.
     pub outcome: Outcome,
+    /// The kinds of set of which nothing is possible, though each of its cores is made.
+    pub ruled_out: Vec<RuledOut>,
     /// How many steps of work it took.
     pub work: u64,
 }
@@ -139,57 +160,189 @@ fn among_within(
 ) -> Chosen {
     let looked: u64 = searched.iter().map(|best| best.work).sum();
     let mut work = Work::of(steps);
-    let mut lists = Lists::of(0.0, searched);
-    let outcome = chosen(problem, found, offers, &mut lists, &mut work);
-    let told = told(offers, &lists.of);
-    Chosen { told, counts: lists.counts, outcome, work: looked + work.taken() }
+    let lists = Lists::of(0.0, FIRST_GAP, searched);
+    let mut choosing = Choosing { problem, offers, lists, best: None, ruled_out: Vec::new() };
+    let outcome = choosing.outcome(found, &mut work);
+    let told = told(offers, &choosing.lists.of);
+    let Choosing { lists, ruled_out, .. } = choosing;
+    Chosen { told, counts: lists.counts, outcome, ruled_out, work: looked + work.taken() }
 }
 
-fn chosen(
-    problem: &Problem,
-    found: &[Found],
-    offers: &[Offer],
-    lists: &mut Lists,
-    work: &mut Work,
-) -> Outcome {
-    let obstacles = empty_positions(&lists.of, found);
-    if !obstacles.is_empty() {
-        return Outcome::Nothing(obstacles);
-    }
-    let most_load = problem.most_load;
-    // No set is worth more than the best strings together, whatever it weighs.
-    let most = lists.ceilings().iter().sum::<f64>();
-    // A light set to fall back on, should the work run out before a better one is met.
-    let mut met = None;
-    if lists.load() > most_load {
-        let light = Lists::search(offers, DEAREST_NEWTON, |_| Floor::Under(0.0), work);
-        let lightest = light.load();
-        if lightest > most_load {
-            return Outcome::Nothing(vec![Obstacle::Load { lightest, most: most_load }]);
+/// A choice on its way through the kinds.
+struct Choosing<'a, 'b> {
+    problem: &'a Problem,
+    offers: &'a [Offer<'b>],
+    /// The strings that count where tension costs nothing.
+    lists: Lists,
+    /// The most that a set of those met is worth, what speaks against its kind taken off.
+    best: Option<f64>,
+    ruled_out: Vec<RuledOut>,
+}
+
+impl Choosing<'_, '_> {
+    fn outcome(&mut self, found: &[Found], work: &mut Work) -> Outcome {
+        let problem = self.problem;
+        let obstacles = empty_positions(&self.lists.of, found);
+        if !obstacles.is_empty() {
+            return Outcome::Nothing(obstacles);
         }
-        let found = work.most(|work| affordable(problem, offers, lists, &light, work));
-        let first = |_| Floor::Under(FIRST_GAP);
-        *lists = work.most(|work| Lists::search(offers, found.price, first, work));
-        lists.complete(found.known);
-        met = found.met;
+        // The most promising first: what the others have to come near is known soon.
+        let mut kinds: Vec<(f64, usize)> = Vec::new();
+        for (k, here) in problem.kinds.iter().enumerate() {
+            let tops = self.lists.of_cores(&here.cores).ceilings();
+            kinds.push((tops.iter().sum::<f64>() + here.term, k));
+        }
+        kinds.sort_by(|a, b| b.0.total_cmp(&a.0));
+        let (mut sets, mut obstacles) = (Vec::new(), Vec::new());
+        for (most, k) in kinds {
+            match work.half(|work| self.best_of_kind(&problem.kinds[k], found, work)) {
+                Ok(set) => {
+                    let total = set.worth + problem.kinds[k].term;
+                    self.best = Some(self.best.map_or(total, |best| best.max(total)));
+                    sets.extend(self.choice(set, k, most - problem.kinds[k].term));
+                }
+                Err(obstacle) => {
+                    self.rule_out(&problem.kinds[k], obstacle.as_ref());
+                    obstacles.extend(obstacle);
+                }
+            }
+        }
+        sets.sort_by(|a, b| b.total().total_cmp(&a.total()));
+        if sets.is_empty() {
+            return Outcome::Nothing(obstacles.into_iter().take(1).collect());
+        }
+        let mut best = sets.remove(0);
+        // Another kind may hold a better set that was not met.
+        let most = sets.iter().map(|set| set.total() + set.gap).fold(f64::NEG_INFINITY, f64::max);
+        best.gap = best.gap.max(most - best.total());
+        best.proven = best.gap < 4.0 * ROUNDING;
+        if best.proven {
+            best.gap = 0.0;
+        }
+        Outcome::Set { best, others: sets }
     }
-    let Some((first, second)) = best_two(problem, offers, lists, met, work) else {
+
+    fn rule_out(&mut self, here: &KindHere, obstacle: Option<&Obstacle>) {
+        let (string, limit) = match obstacle {
+            Some(Obstacle::String { index, .. }) => {
+                (Some(*index), self.limit_of(*index, here.cores[*index]))
+            }
+            Some(Obstacle::Load { .. }) | None => (None, None),
+        };
+        self.ruled_out.push(RuledOut { kind: here.kind, string, limit });
+    }
+
+    /// What leaves out most strings of these core types at a position.
+    fn limit_of(&self, i: usize, cores: CoreTypes) -> Option<Exclusion> {
+        let core = CoreType::ALL.iter().find(|core| cores.has(**core))?;
+        let mut string = self.problem.strings[i].clone();
+        string.family = Some(core.family());
+        let excluded = candidates::look(self.problem, &string).excluded;
+        let of_family = excluded.into_iter().filter(|(limit, _)| *limit != Exclusion::OtherFamily);
+        of_family.max_by_key(|(_, count)| *count).map(|(limit, _)| limit)
+    }
+
+    /// The best set of a kind, or what stands in its way.
+    fn best_of_kind(
+        &mut self,
+        here: &KindHere,
+        found: &[Found],
+        work: &mut Work,
+    ) -> Result<Optimum, Option<Obstacle>> {
+        let (problem, offers, cores) = (self.problem, self.offers, here.cores.as_slice());
+        let free = self.lists.of_cores(cores);
+        let mut obstacles = empty_positions(&free.of, found);
+        if !obstacles.is_empty() {
+            return Err(Some(obstacles.remove(0)));
+        }
+        if free.load() <= problem.most_load {
+            // To fall back on, should a search that is widened not come to an end.
+            let met = free.tops(problem);
+            return self.proven(here, None, met, work).ok_or(None);
+        }
+        let most = problem.most_load;
+        // A light set to fall back on, should the work run out before a better one is met.
+        let light = Lists::search(offers, DEAREST_NEWTON, 0.0, cores, work);
+        let lightest = light.load();
+        if lightest > most {
+            return Err(Some(Obstacle::Load { lightest, most }));
+        }
+        let found = work.most(|work| affordable(problem, offers, cores, &free, &light, work));
+        let mut lists =
+            work.most(|work| Lists::search(offers, found.price, FIRST_GAP, cores, work));
+        lists.complete(found.known);
         // At this price the best strings keep to the load together, so there is a set.
-        return Outcome::Nothing(Vec::new());
-    };
-    let choice = |of: Optimum| -> Option<Choice> {
-        let strings = of.strings.iter().zip(offers).map(|(c, offer)| offer.candidate(c.recipe));
+        self.proven(here, Some(lists), found.met, work).ok_or(None)
+    }
+
+    /// The best set of a kind; the search is widened until it is proven, lies too far behind, or the work has run out.
+    /// `priced` are the lists where tension has a price.
+    fn proven(
+        &mut self,
+        here: &KindHere,
+        mut priced: Option<Lists>,
+        met: Option<Optimum>,
+        work: &mut Work,
+    ) -> Option<Optimum> {
+        let (problem, offers, cores) = (self.problem, self.offers, here.cores.as_slice());
+        let mut at_least = None;
+        loop {
+            let lists = match &priced {
+                Some(lists) => lists.clone(),
+                None => self.lists.of_cores(cores),
+            };
+            let (most_load, price) = (problem.most_load, lists.price);
+            let paid = price * most_load;
+            let wanted = Wanted { most_load, price, at_least };
+            let first = work.half(|work| branches::best(problem, &lists.of, &wanted, work));
+            let first = match first {
+                Some(first) if first.proven => first,
+                other => best_met(problem, &lists, [other, met.clone()])?,
+            };
+            let worth = first.worth;
+            at_least = Some(worth);
+            // What lies further behind the best of all is told of as it is found.
+            let near = self.best.map_or(worth, |best| worth.max(best - REACH - here.term));
+            let needed = lists.needed(near - paid);
+            if lists.has_all(&needed, cores) || !first.proven || work.is_out() {
+                let bound = first.bound.max(lists.bound(offers, cores, paid));
+                // Sums in another order differ by their rounding.
+                let proven = bound - worth < 4.0 * ROUNDING;
+                let bound = if proven { worth } else { bound };
+                return Some(Optimum { proven, bound, ..first });
+            }
+            priced.as_mut().unwrap_or(&mut self.lists).widen(offers, &needed, cores, work);
+        }
+    }
+
+    fn choice(&self, of: Optimum, kind: usize, most: f64) -> Option<Choice> {
+        let strings =
+            of.strings.iter().zip(self.offers).map(|(c, offer)| offer.candidate(c.recipe));
         let strings = strings.collect::<Option<Vec<Candidate>>>()?;
-        let pairs = neighbours::pairs(problem, &strings);
+        let pairs = neighbours::pairs(self.problem, &strings);
+        // No set is worth more than the best strings together, whatever it weighs.
         let gap = of.bound.min(most) - of.worth;
         // Sums in another order differ by their rounding.
         let proven = of.proven || gap < 4.0 * ROUNDING;
         let gap = if proven { 0.0 } else { gap };
-        Some(Choice { worth: of.worth, proven, gap, pairs, strings })
-    };
-    match choice(first) {
-        Some(best) => Outcome::Set { best, runner_up: second.and_then(choice) },
-        None => Outcome::Nothing(Vec::new()),
+        let usual = self.problem.kinds[kind].term;
+        Some(Choice { kind, worth: of.worth, usual, proven, gap, pairs, strings })
+    }
+}
+
+/// Of the best sets of other kinds, the one to weigh the best against: the first that has another family somewhere. Kinds
+/// that differ only in their polymer are hardly told apart by what a shop calls them.
+#[must_use]
+pub fn rather_than<'a>(best: &Choice, others: &'a [Choice]) -> Option<&'a Choice> {
+    let families = |set: &Choice| set.strings.iter().map(|c| c.family).collect::<Vec<_>>();
+    others.iter().find(|other| families(other) != families(best))
+}
+
+impl Choice {
+    /// What it is worth among sets of other kinds.
+    #[must_use]
+    pub fn total(&self) -> f64 {
+        self.worth + self.usual
     }
 }
 
@@ -197,7 +350,7 @@ fn chosen(
 struct Affordable {
     /// The price at which the best strings, each for itself, are light enough together.
     price: f64,
-    /// The best strings of every family at any price that was tried, position by position.
+    /// The best strings at any price that was tried, position by position.
     known: Vec<Vec<Contender>>,
     /// The best set of them that is light enough.
     met: Option<Optimum>,
@@ -208,24 +361,26 @@ struct Affordable {
 fn affordable(
     problem: &Problem,
     offers: &[Offer],
+    cores: &[CoreTypes],
     heavy: &Lists,
     light: &Lists,
     work: &mut Work,
 ) -> Affordable {
-    let ends = heavy.best_of_families().into_iter().zip(light.best_of_families());
-    let known = ends.map(|(heavy, light)| [heavy, light].concat()).collect();
+    let ends = heavy.best_strings().into_iter().zip(light.best_strings());
+    let known = ends.map(|(heavy, light)| vec![heavy, light]).collect();
     let mut found = Affordable { price: DEAREST_NEWTON, known, met: light.tops(problem) };
     let price = branches::cheapest(|price| {
         if work.is_out() {
             return false;
         }
         // What is worth less than a string that is known already need not be looked at.
-        let look = |(offer, known): (&Offer, &Vec<Contender>)| {
-            offer.better(known, price, Floor::Under(0.0), work)
+        let look = |((offer, known), cores): ((&Offer, &Vec<Contender>), &CoreTypes)| {
+            offer.better(known, &Look { price, floor: Floor::Under(0.0), cores: *cores }, work)
         };
-        let mut near = Lists::of(price, offers.iter().zip(&found.known).map(look).collect());
-        for (known, best) in found.known.iter_mut().zip(near.best_of_families()) {
-            known.extend(best);
+        let looks = offers.iter().zip(&found.known).zip(cores).map(look).collect();
+        let mut near = Lists::of(price, 0.0, looks);
+        for (known, best) in found.known.iter_mut().zip(near.best_strings()) {
+            known.push(best);
         }
         near.complete(found.known.clone());
         let set = near.tops(problem);
@@ -243,65 +398,6 @@ fn affordable(
         found.price = price;
     }
     found
-}
-
-/// The best set of all that is made, and the best one with another family somewhere; the search is widened until they
-/// are proven, or the work has run out.
-fn best_two(
-    problem: &Problem,
-    offers: &[Offer],
-    lists: &mut Lists,
-    met: Option<Optimum>,
-    work: &mut Work,
-) -> Option<(Optimum, Option<Optimum>)> {
-    let (most_load, price) = (problem.most_load, lists.price);
-    let paid = price * most_load;
-    let tops = Tops::of(lists);
-    let mut kept: Vec<[f64; FAMILIES]> = tops.of_family.iter().map(kept_at_first).collect();
-    let mut known: (Option<f64>, Option<(f64, Vec<Family>)>) = (None, None);
-    loop {
-        let wanted = Wanted { most_load, price, not_all: None, at_least: known.0 };
-        let first = work.half(|work| branches::best(problem, &lists.of, &wanted, work));
-        let first = match first {
-            Some(first) if first.proven => first,
-            other => best_met(problem, lists, [other, met.clone()])?,
-        };
-        let families: Vec<Family> = first.strings.iter().map(|c| c.family).collect();
-        let at_least = known.1.filter(|(_, f)| *f == families).map(|(w, _)| w);
-        let other = Wanted { most_load, price, not_all: Some(families.clone()), at_least };
-        let second = work.half(|work| {
-            if price > 0.0 {
-                let near = lists.of.iter().map(|list| list.iter().take(NEAR).copied().collect());
-                branches::best(problem, &near.collect::<Vec<_>>(), &other, work)
-            } else {
-                branches::best(problem, &lists.of, &other, work)
-            }
-        });
-        let worth = first.worth;
-        known = (Some(worth), second.as_ref().map(|second| (second.worth, families.clone())));
-        // A second set further behind is told of as it is found, without a proof.
-        let reach = if price > 0.0 { 0.0 } else { REACH };
-        let against =
-            second.as_ref().map_or(worth - reach, |second| second.worth.max(worth - reach));
-        let needed = tops.floors(worth - paid, against - paid, &families);
-        let enough = needed.iter().zip(&kept).zip(&tops.of_family).all(|((needed, kept), best)| {
-            (0..FAMILIES).all(|f| needed[f] >= kept[f] - ROUNDING || needed[f] > best[f])
-        });
-        if enough || !first.proven || work.is_out() {
-            let bound = first.bound.max(lists.bound(offers, &kept, paid));
-            // Sums in another order differ by their rounding.
-            let proven = bound - worth < 4.0 * ROUNDING;
-            let bound = if proven { worth } else { bound };
-            return Some((Optimum { proven, bound, ..first }, second));
-        }
-        for (kept, needed) in kept.iter_mut().zip(&needed) {
-            for (kept, needed) in kept.iter_mut().zip(needed) {
-                *kept = kept.min(*needed);
-            }
-        }
-        let wider = Lists::search(offers, price, |i| Floor::At(kept[i]), work);
-        lists.widen(wider);
-    }
 }
 
 /// The best of some sets and of what is found by bettering the best strings one by one.
@@ -358,10 +454,10 @@ fn empty_positions(lists: &[Vec<Contender>], found: &[Found]) -> Vec<Obstacle> {
 /// The best few of each family, with all their numbers.
 fn told(offers: &[Offer], lists: &[Vec<Contender>]) -> Vec<Vec<Candidate>> {
     let of_position = |(offer, list): (&Offer, &Vec<Contender>)| {
-        let mut of_family = [0_usize; FAMILIES];
+        let mut of_family = [0_usize; Family::ALL.len()];
         list.iter()
             .filter(|c| {
-                let count = &mut of_family[c.family as usize];
+                let count = &mut of_family[c.family() as usize];
                 *count += 1;
                 *count <= TOLD_OF_A_FAMILY
             })

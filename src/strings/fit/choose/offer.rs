@@ -2,10 +2,11 @@
 
 use core::cell::OnceCell;
 
+use crate::construction::CoreTypes;
 use crate::fit::candidates::Candidate;
 use crate::fit::neighbours::Staying;
 use crate::fit::problem::{Problem, StringProblem};
-use crate::fit::search::{Best, Contender, Floor, Recipe, Space};
+use crate::fit::search::{Best, Contender, Floor, Look, Recipe, Space};
 use crate::fit::work::Work;
 
 /// How far under the best of its family a string is kept before a set is known. Too narrow, and the whole search runs a
@@ -20,6 +21,8 @@ pub struct Offer<'a> {
     pub(super) fixed: Option<&'a Candidate>,
     /// The strings that stay beside it.
     staying: Staying,
+    /// The core types of every kind that comes into question.
+    cores: CoreTypes,
     /// What can be made, laid out when it is first asked for.
     space: OnceCell<Box<Space<'a>>>,
 }
@@ -34,23 +37,17 @@ impl<'a> Offer<'a> {
     /// The same with so many steps of work.
     #[must_use]
     pub fn look(&self, steps: u64) -> Best {
-        self.best(0.0, Floor::Under(FIRST_GAP), &mut Work::of(steps))
+        self.best(&Look::free(Floor::Under(FIRST_GAP), self.cores), &mut Work::of(steps))
     }
 
-    pub(super) fn best(&self, price: f64, floor: Floor, work: &mut Work) -> Best {
-        self.better(&[], price, floor, work)
+    pub(super) fn best(&self, look: &Look, work: &mut Work) -> Best {
+        self.better(&[], look, work)
     }
 
-    pub(super) fn better(
-        &self,
-        known: &[Contender],
-        price: f64,
-        floor: Floor,
-        work: &mut Work,
-    ) -> Best {
+    pub(super) fn better(&self, known: &[Contender], look: &Look, work: &mut Work) -> Best {
         match self.fixed {
             Some(there) => Best::only(Contender::from(there).beside(&self.staying)),
-            None => self.space().better(known, price, floor, work),
+            None => self.space().better(known, look, work),
         }
     }
 
@@ -74,6 +71,7 @@ pub fn offers<'a>(problem: &'a Problem, fixed: &'a [Option<Candidate>]) -> Vec<O
         string,
         fixed: there.as_ref(),
         staying: Staying::beside(problem, fixed, i),
+        cores: problem.kinds.iter().fold(CoreTypes::NONE, |all, kind| all.or(kind.cores[i])),
         space: OnceCell::new(),
     };
     problem.strings.iter().zip(fixed).enumerate().map(offer).collect()

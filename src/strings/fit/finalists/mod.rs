@@ -7,7 +7,7 @@
 
 mod sampled;
 
-use crate::construction::{Build, Family};
+use crate::construction::{Build, CoreTypes, Family};
 use crate::material::CoreMaterial;
 use crate::quantity::Metre;
 
@@ -16,10 +16,11 @@ use super::answers::GaugeClass;
 use super::branches::{self, Wanted};
 use super::candidates::Candidate;
 use super::choose::Choice;
+use super::kinds::KindHere;
 use super::neighbours::Step;
 use super::problem::{Problem, StringProblem, StringStatus};
 use super::score::{self, Arrangement, DRAWS, Judge, JudgedCore, Logs};
-use super::search::{Contender, FAMILIES};
+use super::search::Contender;
 use super::shopping;
 use super::work::Work;
 
@@ -99,7 +100,7 @@ impl Shortlist {
                 let core: JudgedCore = judge.core(&arrangement, *diameter);
                 for k in on_it {
                     let c = &self.strings[*k];
-                    all[*k] = Some(core.logs(&c.construction, c.grade));
+                    all[*k] = Some(core.logs(&c.construction));
                 }
             }
         }
@@ -129,7 +130,7 @@ impl<'a> Finalists<'a> {
                         strings.push(c);
                     }
                 };
-                let mut of_family = [0_usize; FAMILIES];
+                let mut of_family = [0_usize; Family::ALL.len()];
                 for c in &fitting.told[i] {
                     let count = &mut of_family[c.family as usize];
                     *count += 1;
@@ -153,7 +154,7 @@ impl<'a> Finalists<'a> {
         let problem = &self.fitting.problem;
         let logs = self.logs(problem, 0, work);
         let mut scores = self.expected(&logs, problem);
-        while let Some(set) = self.best(&scores, problem.most_load, work) {
+        while let Some(set) = self.best(&scores, &problem.kinds, problem.most_load, work) {
             if work.is_out() {
                 break;
             }
@@ -218,20 +219,51 @@ impl<'a> Finalists<'a> {
         own + steps.map(|(i, step)| step.term(points(i), points(i + 1))).sum::<f64>()
     }
 
-    /// The best set of the lists under a limit of load: exact unless the work runs out. `None` if no set is light
-    /// enough.
+    /// The best set of the lists under a limit of load, of whichever of the kinds: exact unless the work runs out. `None`
+    /// if no set is light enough.
     #[must_use]
-    pub fn best(&self, scores: &Scores, most_load: f64, work: &mut Work) -> Option<Vec<usize>> {
-        let scored = |(list, scores): (&Vec<Contender>, &Vec<f64>)| {
-            let of = |(k, c): (usize, &Contender)| Contender {
-                score: scores.get(k).copied().unwrap_or_default(),
-                ..*c
+    pub fn best(
+        &self,
+        scores: &Scores,
+        kinds: &[KindHere],
+        most_load: f64,
+        work: &mut Work,
+    ) -> Option<Vec<usize>> {
+        let scored = |i: usize, cores: CoreTypes| {
+            let list = self.contenders[i].iter().enumerate();
+            let of_kind = list.filter(|(_, c)| cores.has(c.core_type));
+            let with_score = |(k, c): (usize, &Contender)| {
+                (k, Contender { score: scores[i].get(k).copied().unwrap_or_default(), ..*c })
             };
-            list.iter().enumerate().map(of).collect()
+            of_kind.map(with_score).collect::<Vec<_>>()
         };
-        let lists: Vec<Vec<Contender>> = self.contenders.iter().zip(scores).map(scored).collect();
-        let wanted = Wanted { most_load, ..Wanted::default() };
-        branches::best_path(&self.steps, &lists, &wanted, work)
+        let mut best: Option<(f64, Vec<usize>)> = None;
+        for here in kinds {
+            let all = here.cores.iter().enumerate().map(|(i, cores)| scored(i, *cores));
+            let (indices, lists): (Vec<Vec<usize>>, Vec<Vec<Contender>>) =
+                all.map(|list| list.into_iter().unzip()).unzip();
+            if lists.iter().any(Vec::is_empty) {
+                continue;
+            }
+            // No term of a pair is positive.
+            let top = |list: &Vec<Contender>| {
+                list.iter().map(|c| c.worth(0.0)).fold(f64::NEG_INFINITY, f64::max)
+            };
+            let most = lists.iter().map(top).sum::<f64>() + here.term;
+            if best.as_ref().is_some_and(|(worth, _)| *worth >= most) {
+                continue;
+            }
+            let wanted = Wanted { most_load, ..Wanted::default() };
+            let Some(path) = branches::best_path(&self.steps, &lists, &wanted, work) else {
+                continue;
+            };
+            let set: Vec<usize> = path.iter().zip(&indices).map(|(k, list)| list[*k]).collect();
+            let worth = self.worth(scores, &set) + here.term;
+            if best.as_ref().is_none_or(|(other, _)| worth > *other) {
+                best = Some((worth, set));
+            }
+        }
+        best.map(|(_, set)| set)
     }
 
     /// The families of a set of the lists, the highest string first.

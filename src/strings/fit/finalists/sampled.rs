@@ -8,7 +8,6 @@ use crate::fit::candidates::{self, Candidate, Made};
 use crate::fit::desirability::{self as d, Attribute, COUNT, FLOOR};
 use crate::fit::problem::{Problem, StringProblem};
 use crate::fit::score::{self, Judge};
-use crate::fit::search::FAMILIES;
 use crate::fit::shopping;
 use crate::fit::space;
 use crate::makeable;
@@ -60,7 +59,7 @@ pub(super) fn sampled(fitting: &Fitting, i: usize, scenarios: &[Problem]) -> Vec
             let core = judge.core(&arrangement, diameter);
             while is_of(at) && made[at].construction.core.diameter == diameter {
                 let m = made[at];
-                let (worths, penalty) = core.logs(&m.construction, m.grade).expected();
+                let (worths, penalty) = core.logs(&m.construction).expected();
                 all.push(Sampled {
                     at,
                     family: m.family,
@@ -76,7 +75,7 @@ pub(super) fn sampled(fitting: &Fitting, i: usize, scenarios: &[Problem]) -> Vec
     }
     let mut picked = vec![false; made.len()];
     let mut pick = |problem: &Problem, string: &StringProblem, by_class: bool| {
-        let mut best = [[(f64::NEG_INFINITY, None); CLASSES]; FAMILIES];
+        let mut best = [[(f64::NEG_INFINITY, None); CLASSES]; Family::ALL.len()];
         for s in &all {
             let class = if by_class { s.class as usize } else { 0 };
             let best = &mut best[s.family as usize][class];
@@ -102,7 +101,7 @@ pub(super) fn sampled(fitting: &Fitting, i: usize, scenarios: &[Problem]) -> Vec
 fn beside(fitting: &Fitting, i: usize) -> Vec<Made> {
     let string = &fitting.problem.strings[i];
     let mut made = Vec::new();
-    let mut met = [false; FAMILIES];
+    let mut met = [false; Family::ALL.len()];
     for c in &fitting.told[i] {
         if core::mem::replace(&mut met[c.family as usize], true) {
             continue;

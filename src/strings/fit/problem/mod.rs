@@ -7,17 +7,19 @@ use crate::body;
 use crate::construction::Family;
 use crate::instrument::{self, Kind, Size, Temperament, Tuning};
 use crate::pitch::Note;
+use crate::precedent::kinds::Tradition;
 use crate::precedent::{self, Conditions, Position, SetUp};
 use crate::quantity::{Celsius, Day, Degree, Hertz, KilogramPerSecond, Metre, Ratio};
 use crate::setting::{Setting, Swing, Untuned};
 
 use super::answers::{
     Aim, AlsoTuned, Amplified, Answers, Bother, Budget, Level, Now, Pegs, Ring, Room, Today,
-    Tuners, WhoTunes,
+    TunedSo, Tuners, WhoTunes, Wishes,
 };
 use super::defaults;
 use super::desirability;
 use super::flaw::Flaw;
+use super::kinds::{self, KindHere};
 use weights::weigh;
 pub use weights::{BASE_WEIGHTS, WeightStep};
 
@@ -63,14 +65,20 @@ pub struct StringProblem {
     pub family: Option<Family>,
     /// Usual tension here.
     pub usual_tension: (f64, f64),
-    /// Where between dark (0) and bright (1) the most usual string of this position lies.
+    /// Where between dark (0) and bright (1) the string lies from which wishes are counted: today's, or the most usual.
     pub usual_brightness: f64,
+    /// Its stretch at pitch.
+    pub usual_stretch: f64,
+    /// Where in the usual tension it lies, 0 to 1.
+    pub usual_pull: f64,
     /// End points of its desirabilities.
     pub ends: Ends,
     /// Whether a fine tuner serves it.
     pub fine_tuner: bool,
     /// How far from there towards bright the wish for it lies; negative towards dark.
     pub brightness_shift: f64,
+    /// How far from there, ln of a ratio, the wished stretch lies.
+    pub stretch_shift: f64,
     /// What is known of the string that is there now.
     pub now: Today,
     /// What bothers about this string alone.
@@ -171,6 +179,11 @@ pub struct Problem {
     pub assumed: Vec<Assumed>,
     /// A child plays it, by its size or the player's level.
     pub for_a_child: bool,
+    /// What the player plays, by what is usual in it.
+    pub tradition: Tradition,
+    /// The kinds of set that come into question, what is on it now or else the most usual first: none before they are
+    /// looked for.
+    pub kinds: Vec<KindHere>,
 }
 
 /// Humidity of the room, and how far temperature (K) and humidity swing in an evening, in a week and over the seasons.
@@ -206,6 +219,13 @@ pub const fn gear_of(pegs: Pegs) -> f64 {
     }
 }
 
+/// By which ratio a whole step of the wish for colour moves the stretch that is looked for. A judgement of scale.
+const STRETCH_OF_A_STEP: f64 = 1.5;
+/// Where in the usual tension an old or light instrument is aimed, 0 to 1: below the middle.
+const PULL_OF_LIGHT: f64 = 0.3;
+/// How far to either side of the middle of the usual tension a target follows today's string.
+const PULL_FOLLOWS: f64 = 0.3;
+
 /// How far a whole step of the wish for brightness reaches, from dark (0) to bright (1). A judgement of scale.
 const SHADE_OF_A_STEP: f64 = 0.15;
 
@@ -214,6 +234,34 @@ impl StringProblem {
     #[must_use]
     pub fn brightness_target(&self) -> f64 {
         self.usual_brightness + self.brightness_shift
+    }
+
+    /// ln of the stretch at pitch at which the wish lies.
+    #[must_use]
+    pub fn ln_stretch_target(&self) -> f64 {
+        libm::log(self.usual_stretch) + self.stretch_shift
+    }
+
+    /// Counts wishes from a string of that brightness, stretch and tension, newtons.
+    pub fn count_from(&mut self, brightness: f64, stretch: f64, tension: f64) {
+        let (low, high) = self.usual_tension;
+        let pull = (tension - low) / (high - low);
+        self.count_from_like(
+            brightness,
+            stretch,
+            pull.clamp(0.5 - PULL_FOLLOWS, 0.5 + PULL_FOLLOWS),
+        );
+    }
+
+    /// The same where it is known how far up the usual tension the string lies, 0 to 1.
+    pub fn count_from_like(&mut self, brightness: f64, stretch: f64, pull: f64) {
+        let (low, high) = self.usual_tension;
+        let by = (pull - self.usual_pull) * (high - low);
+        let ends = &mut self.ends;
+        for target in [&mut ends.tension_target, &mut ends.power_target] {
+            *target = (*target + by).clamp(low, high);
+        }
+        (self.usual_brightness, self.usual_stretch, self.usual_pull) = (brightness, stretch, pull);
     }
 }
 
@@ -329,18 +377,23 @@ impl Common {
         let setting = self.setting(pitch, self.tuning.extension && is_lowest);
         let Self { kind, size, length, set_up, highest, .. } = *self;
         let gut_to_its_limit = answers.gut_to_its_limit;
+        // A set made for an unusual tuning is lighter or heavier; one that is retuned is pulled up or down with it.
+        let usual =
+            Note::parse(position.note).filter(|_| answers.tuned_so == Some(TunedSo::ForGood));
+        let made_for = usual.map_or(pitch, |usual| usual.frequency(self.a4));
         let conditions = Conditions {
             kind,
             size,
             length,
             set_up,
-            pitch,
+            pitch: made_for,
             gut_to_its_limit,
             highest,
             most_tension: own.most_tension,
         };
         let wishes = weights::wishes(answers, Some(i));
         let usual_tension = precedent::usual_tension(position, &conditions);
+        let usual_pull = if set_up == SetUp::Light { PULL_OF_LIGHT } else { 0.5 };
         Some(StringProblem {
             position,
             note,
@@ -349,13 +402,16 @@ impl Common {
             family: own.family,
             usual_tension,
             usual_brightness: 0.5,
-            ends: ends(usual_tension, &setting, wishes.feel, wishes.power, answers.hand_pain),
+            usual_stretch: 0.01,
+            usual_pull,
+            ends: ends((usual_tension, usual_pull), &setting, &wishes, answers.hand_pain),
             fine_tuner: match self.tuners {
                 Tuners::None => false,
                 Tuners::Top => i == 0,
                 Tuners::All => true,
             },
             brightness_shift: SHADE_OF_A_STEP * wishes.brightness,
+            stretch_shift: libm::log(STRETCH_OF_A_STEP) * wishes.colour,
             now: own.today,
             bothers: own.bothers,
             flaws: Vec::new(),
@@ -414,12 +470,14 @@ pub fn pose(answers: &Answers) -> Problem {
         room,
         who_tunes: answers.who_tunes,
         level: answers.level,
-        wishes_change: answers.wishes != super::answers::Wishes::default(),
+        wishes_change: answers.wishes != Wishes::default() || answers.ring.is_some(),
         now: answers.now,
         age_months: answers.age_months,
         bothers: answers.bothers.clone(),
         assumed: taken.0,
         for_a_child: size.fraction || answers.level == Some(Level::Beginner),
+        tradition: kinds::tradition(answers, set_up, size),
+        kinds: Vec::new(),
     }
 }
 
@@ -448,7 +506,12 @@ fn highest(also_tuned: &[AlsoTuned], a4: Hertz) -> f64 {
     })
 }
 
-fn ends(usual: (f64, f64), setting: &Setting, feel: f64, power: f64, hand_pain: bool) -> Ends {
+fn ends(
+    (usual, pull): ((f64, f64), f64),
+    setting: &Setting,
+    wishes: &Wishes,
+    hand_pain: bool,
+) -> Ends {
     let width = usual.1 - usual.0;
     let low = usual.0 - desirability::TARGET_REACH * width;
     let high = usual.1 + desirability::TARGET_REACH * width;
@@ -458,11 +521,11 @@ fn ends(usual: (f64, f64), setting: &Setting, feel: f64, power: f64, hand_pain: 
         let z = tension / lf2;
         libm::exp(BowResponse::new(&bridge_load, (libm::log(z), z), twist, 0.0).response())
     };
-    let feel = if hand_pain { feel.min(-1.0) } else { feel };
+    let feel = if hand_pain { wishes.feel.min(-1.0) } else { wishes.feel };
     Ends {
         tension_low: low,
-        tension_target: usual.0 + width * (0.5 + 0.2 * feel),
-        power_target: usual.0 + width * (0.5 + 0.2 * power),
+        tension_target: usual.0 + width * (pull + 0.2 * feel),
+        power_target: usual.0 + width * (pull + 0.2 * wishes.power),
         tension_high: high,
         impedance_per_tension: 1.0 / lf2,
         speaks: (speaks(high, answer_to_bow::LEAST_TWIST), speaks(low.max(0.3 * usual.0), 0.0)),

@@ -84,7 +84,7 @@ fn by_wishes(wishes: &Wishes, step: &mut impl FnMut(A, f64, &'static str)) {
             step(a, 1.0 / (1.0 + wishes.colour / 2.0), "wishes.colour");
         }
     } else if wishes.colour < 0.0 {
-        step(A::Elasticity, 1.0 / (1.0 - wishes.colour), "wishes.colour");
+        step(A::Elasticity, 1.0 - wishes.colour, "wishes.colour");
         for a in [A::Settling, A::Warmth, A::Damp] {
             step(a, 1.0 - wishes.colour, "wishes.colour");
         }

@@ -14,8 +14,8 @@ use super::{
 impl JudgedCore<'_> {
     /// The most that [`Self::pull`] can be for any tension between those of two rows.
     ///
-    /// Every part is monotone between them but six, which are bounded by themselves: feel and power are 1 where the
-    /// target lies between, settling and what warmth and damp move are sums of parts that rise and fall, and the penalty is
+    /// Every part is monotone between them but seven, which are bounded by themselves: feel, power and elasticity are 1
+    /// where the target lies between, settling and what warmth and damp move are sums of parts that rise and fall, and the penalty is
     /// nothing where the band lies between.
     #[must_use]
     pub fn most(&self, slack: &Row, taut: &Row) -> f64 {
@@ -29,6 +29,10 @@ impl JudgedCore<'_> {
             + judge.weight(Attribute::Power) * peak(ends.power_target, slack.power, taut.power);
         for (a, attribute) in BY_DRAW.iter().enumerate() {
             let most = core::array::from_fn(|h| match attribute {
+                Attribute::Elasticity => {
+                    let target = all(judge.stretch.0);
+                    judge.worth_of_stretch(target.max(slack.stretch[h]).min(taut.stretch[h]))
+                }
                 // What creep takes is least where the string is slack, what its ends give where it is taut.
                 Attribute::Settling => {
                     worth_of(&judge.settling, (slack.decade[0][h] + taut.decade[1][h]).ln())

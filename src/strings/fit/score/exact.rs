@@ -4,7 +4,6 @@ use crate::answer_to_bow::BowResponse;
 use crate::construction::Construction;
 use crate::fit::desirability::{self as d, Attribute, COUNT, Desirabilities};
 use crate::material::{self, FAST_SLOPE_STRESS, Metal};
-use crate::precedent::Grade;
 use crate::report::{Four, LANES, Wound};
 
 use super::{
@@ -49,6 +48,7 @@ impl JudgedCore<'_> {
             )),
             // What does not count here is as good as can be.
             by_draw: [[all(1.0); HALVES]; BY_DRAW.len()],
+            stretch: none,
             outside: [none; 2],
             decade: [none; 2],
             warmth: [none; 2],
@@ -75,7 +75,8 @@ impl JudgedCore<'_> {
             let decade = row.decade[0][h] + row.decade[1][h];
             let warmth = (warmth[0] + warmth[1]).abs();
             let damp = (damp[0] + damp[1] + damp[2]).abs() + self.ratchet[h];
-            row.by_draw[0][h] = worth_of(&judge.elasticity, stretch);
+            row.stretch[h] = stretch;
+            row.by_draw[0][h] = judge.worth_of_stretch(stretch);
             row.by_draw[1][h] = worth_of(&judge.settling, decade.ln());
             row.by_draw[2][h] = worth_of(&judge.drift, warmth.max(all(STILL)).ln());
             row.by_draw[3][h] = worth_of(&judge.drift, damp.max(all(STILL)).ln());
@@ -216,17 +217,13 @@ impl JudgedCore<'_> {
 
     /// Every desirability of the string of these windings, as e to the mean of its logarithm; and the penalty.
     #[must_use]
-    pub fn desirabilities(
-        &self,
-        construction: &Construction,
-        grade: Grade,
-    ) -> (Desirabilities, f64) {
-        self.logs(construction, grade).expected()
+    pub fn desirabilities(&self, construction: &Construction) -> (Desirabilities, f64) {
+        self.logs(construction).expected()
     }
 
     /// ln of every desirability of the string of these windings, draw by draw.
     #[must_use]
-    pub fn logs(&self, construction: &Construction, grade: Grade) -> Logs {
+    pub fn logs(&self, construction: &Construction) -> Logs {
         let layers: Vec<&'static Metal> = construction.windings().map(|w| w.metal).collect();
         let (wound, tubes) = self.windings(construction);
         let Wound { gauge, mass, inertia, .. } = wound;
@@ -246,7 +243,7 @@ impl JudgedCore<'_> {
         let brightness = self.brightness(row.tension, row.tension, &tubes, false);
         put(Attribute::Brightness, logs(brightness));
         put(Attribute::Ring, logs(self.ring(gauge, mass, &tubes)));
-        for (attribute, log) in self.judge.of_metals(self.arrangement.family, grade, &layers) {
+        for (attribute, log) in self.judge.of_metals(self.arrangement.family, &layers) {
             put(attribute, Log::Same(log));
         }
         Logs { of, outside: row.is_outside() }

@@ -16,7 +16,7 @@ use crate::constant::{self, Which};
 use crate::construction::{Build, Core, Family};
 use crate::draw::Draw;
 use crate::material::{self, CoreMaterial, Metal};
-use crate::precedent::{Bands, Grade};
+use crate::precedent::{self, Bands, Grade};
 use crate::quantity::Metre;
 use crate::report::{Four, LANES, LeanCore, LeanKind};
 
@@ -101,7 +101,8 @@ pub struct Judge<'a> {
     /// The position.
     pub string: &'a StringProblem,
     weights: [f64; COUNT],
-    elasticity: OneSided,
+    /// ln of the stretch that is looked for, and one over the way from there to where it is worth nothing.
+    stretch: (f64, f64),
     /// Of the cents that a decade of time costs.
     settling: OneSided,
     drift: OneSided,
@@ -245,6 +246,8 @@ pub struct Row {
     feel: f64,
     power: f64,
     by_draw: [Drawn; BY_DRAW.len()],
+    /// ln of its stretch.
+    stretch: Drawn,
     /// By how much it lies outside its bands, ln: in stretch (below it negative), in breaking share.
     outside: [Drawn; 2],
     /// Cents of a decade: what rises with tension, and what falls with it.
@@ -283,7 +286,7 @@ impl<'a> Judge<'a> {
             problem,
             string,
             weights: problem.weights.map(|w| w / total),
-            elasticity: OneSided::new(d::STRETCH_ENDS.0, d::STRETCH_ENDS.1),
+            stretch: (string.ln_stretch_target(), 1.0 / libm::log(d::STRETCH_REACH)),
             settling: falling(d::decade_ends()),
             drift: falling(d::DRIFT_ENDS),
             breaking: falling(d::BREAKING_ENDS),
@@ -314,6 +317,12 @@ impl<'a> Judge<'a> {
     #[must_use]
     pub fn stiffest_of_all(&self) -> &Drawn {
         &self.stiffest
+    }
+
+    /// Desirabilities of a stretch, given by its logarithm.
+    fn worth_of_stretch(&self, log: Four) -> Four {
+        let (target, over) = self.stretch;
+        floored(all(1.0) - (log - all(target)).abs() * all(over))
     }
 
     fn weight(&self, attribute: Attribute) -> f64 {
@@ -387,16 +396,15 @@ impl<'a> Judge<'a> {
 
     /// Logarithms of what the metals decide: price, availability, care.
     #[must_use]
-    pub fn of_metals(
-        &self,
-        family: Family,
-        grade: Grade,
-        layers: &[&'static Metal],
-    ) -> [(Attribute, f64); 3] {
+    pub fn of_metals(&self, family: Family, layers: &[&'static Metal]) -> [(Attribute, f64); 3] {
         let price = d::price(family, layers.iter().copied());
         let worth = d::price_worth(price, self.problem.price_wish, layers.len());
-        let available = if grade == Grade::Everyday { 1.0 } else { d::SOMETIMES };
         let outer = layers.last().copied();
+        let string = self.string;
+        let in_class = precedent::grade_in_class(string.position, family, &string.conditions);
+        let covered = outer.map(|metal| precedent::metal_grade(string.position, family, metal));
+        let is_everyday = [Some(in_class), covered].into_iter().flatten().max();
+        let available = if is_everyday == Some(Grade::Everyday) { 1.0 } else { d::SOMETIMES };
         [
             (Attribute::Price, ln(worth)),
             (Attribute::Availability, ln(available)),
@@ -406,8 +414,8 @@ impl<'a> Judge<'a> {
 
     /// The weighted sum of [`Self::of_metals`].
     #[must_use]
-    pub fn metals(&self, family: Family, grade: Grade, layers: &[&'static Metal]) -> f64 {
-        self.of_metals(family, grade, layers).iter().map(|(a, ln)| self.weight(*a) * ln).sum()
+    pub fn metals(&self, family: Family, layers: &[&'static Metal]) -> f64 {
+        self.of_metals(family, layers).iter().map(|(a, ln)| self.weight(*a) * ln).sum()
     }
 
     /// Where between dark (0) and bright (1) a string lies whose brilliance ends at that frequency.

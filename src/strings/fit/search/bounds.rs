@@ -2,7 +2,7 @@
 
 use core::cell::OnceCell;
 
-use crate::construction::{Construction, Core};
+use crate::construction::{Construction, Core, CoreType};
 use crate::makeable;
 use crate::physics::tension;
 use crate::quantity::{KilogramPerMetre, Metre};
@@ -18,6 +18,7 @@ pub(super) const CELLS: usize = 10;
 pub(super) struct Bounded {
     pub(super) arrangement: usize,
     pub(super) making: usize,
+    pub(super) core_type: CoreType,
     pub(super) diameter: Metre,
     pub(super) tension: (f64, f64),
     /// The most that it can be worth, whatever is wound round it and however it answers the bow.
@@ -55,6 +56,7 @@ pub(super) fn bounded(
             cores.push(Bounded {
                 arrangement: index,
                 making: *making,
+                core_type: CoreType::of(family, material),
                 diameter,
                 tension,
                 top,

@@ -1,16 +1,16 @@
 //! What the choice of a set needs of a string, and which strings still count while a search runs.
 
-use crate::construction::Family;
+use crate::construction::{CORE_TYPES, CoreType, CoreTypes, Family};
 
 use crate::fit::candidates::Candidate;
 use crate::fit::neighbours::{Beside, Point, Staying};
 use crate::fit::work::Work;
 
-/// How many families there are.
-pub const FAMILIES: usize = Family::ALL.len();
-/// How far under the best of all a family's best is looked for. The second set is never far; a rival that is, is
-/// found in the sample of what is made.
+/// How far under the best of all a core type's best lies at most for more of it to be kept than that one: its kinds of
+/// set are seldom among the best.
 pub const SPAN: f64 = 0.10;
+/// By how much the best of a type that lies further may be missed: it is told of, and hardly ever chosen.
+pub const MISS: f64 = 0.02;
 /// Bounds and scores sum in different orders; this is far above their rounding and far below any difference that counts.
 pub const ROUNDING: f64 = 1e-9;
 
@@ -54,22 +54,22 @@ pub struct Contender {
     pub ln_tension: f64,
     /// Where between dark (0) and bright (1) it lies.
     pub brightness: f64,
-    /// Its family.
-    pub family: Family,
+    /// Its core type.
+    pub core_type: CoreType,
     /// How it is made.
     pub recipe: Recipe,
 }
 
 impl From<&Candidate> for Contender {
     fn from(c: &Candidate) -> Self {
-        let Candidate { score, tension, brightness, family, .. } = *c;
+        let Candidate { score, tension, brightness, .. } = *c;
         Self {
             score,
             staying: 0.0,
             tension,
             ln_tension: libm::log(tension),
             brightness,
-            family,
+            core_type: c.core_type(),
             recipe: Recipe::default(),
         }
     }
@@ -82,6 +82,12 @@ impl From<&Contender> for Beside {
 }
 
 impl Contender {
+    /// Its family.
+    #[must_use]
+    pub const fn family(&self) -> Family {
+        self.core_type.family()
+    }
+
     /// What it is worth beside the neighbours that stay, where a newton costs so much.
     #[must_use]
     pub fn worth(&self, price: f64) -> f64 {
@@ -104,16 +110,43 @@ impl Contender {
 /// Down to which worth strings are kept.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Floor {
-    /// So far under the best of each family, unless that lies further than [`SPAN`] under the best of all.
+    /// So far under the best of each core type; where that lies further than [`SPAN`] under the best of all, one that
+    /// is worth the best but for [`MISS`].
     Under(f64),
-    /// At a worth for each family, in the order of [`Family::ALL`].
-    At([f64; FAMILIES]),
+    /// At a worth for each core type, in the order of [`CoreType::ALL`].
+    At([f64; CORE_TYPES]),
 }
 
 impl Floor {
-    /// Whether nothing is kept but the best of each family.
+    /// Whether nothing is kept but the best of each core type.
     pub(super) fn is_for_the_best(self) -> bool {
         self == Self::Under(0.0)
+    }
+}
+
+/// Above which worth nothing of a core type is left out, as [`Floor::Under`] says.
+#[must_use]
+pub fn under(gap: f64, best: &[f64; CORE_TYPES]) -> [f64; CORE_TYPES] {
+    let all = best.iter().fold(f64::NEG_INFINITY, |a, b| a.max(*b));
+    best.map(|best| if best < all - SPAN { best + MISS } else { best - gap })
+}
+
+/// What is looked for at a position.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Look {
+    /// What a newton of tension costs.
+    pub price: f64,
+    /// Down to which worth strings are kept.
+    pub floor: Floor,
+    /// Core types that are looked for.
+    pub cores: CoreTypes,
+}
+
+impl Look {
+    /// A look at these core types where tension costs nothing.
+    #[must_use]
+    pub const fn free(floor: Floor, cores: CoreTypes) -> Self {
+        Self { price: 0.0, floor, cores }
     }
 }
 
@@ -144,7 +177,9 @@ impl Best {
 pub(super) struct Incumbents {
     pub(super) price: f64,
     floor: Floor,
-    best: [f64; FAMILIES],
+    /// Core types that are looked for.
+    cores: CoreTypes,
+    best: [f64; CORE_TYPES],
     pub(super) kept: Vec<Contender>,
     /// How many are kept at most.
     most_kept: usize,
@@ -153,40 +188,42 @@ pub(super) struct Incumbents {
 }
 
 impl Incumbents {
-    pub(super) fn new(known: &[Contender], price: f64, floor: Floor, work: &Work) -> Self {
-        let mut best = [f64::NEG_INFINITY; FAMILIES];
+    pub(super) fn new(known: &[Contender], look: &Look, work: &Work) -> Self {
+        let Look { price, floor, cores } = *look;
+        let mut best = [f64::NEG_INFINITY; CORE_TYPES];
         for c in known {
-            let best = &mut best[c.family as usize];
+            let best = &mut best[c.core_type as usize];
             *best = best.max(c.worth(price));
         }
         let most_kept = if work.is_unlimited() { usize::MAX } else { MOST_KEPT };
-        Self { price, floor, best, kept: Vec::new(), most_kept, dropped: f64::NEG_INFINITY }
+        let (kept, dropped) = (Vec::new(), f64::NEG_INFINITY);
+        Self { price, floor, cores, best, kept, most_kept, dropped }
     }
 
-    /// The least that a string of that family must be worth to count.
-    pub(super) fn least(&self, family: Family) -> f64 {
-        let i = family as usize;
+    /// The least that a string of that core type must be worth to count.
+    pub(super) fn least(&self, core: CoreType) -> f64 {
+        if !self.cores.has(core) {
+            return f64::INFINITY;
+        }
+        let i = core as usize;
         let floor = match self.floor {
-            Floor::Under(gap) => {
-                let all = self.best.iter().fold(f64::NEG_INFINITY, |a, b| a.max(*b));
-                (self.best[i] - gap).max(all - SPAN)
-            }
+            Floor::Under(gap) => under(gap, &self.best)[i],
             Floor::At(floors) => floors[i],
         };
         // Of more strings than are kept, only those above what was dropped can still count.
         floor.max(self.dropped) - ROUNDING
     }
 
-    /// Whether nothing is kept but the best of each family.
+    /// Whether nothing is kept but the best of each core type.
     pub(super) fn is_for_the_best(&self) -> bool {
         self.floor.is_for_the_best()
     }
 
     pub(super) fn keep(&mut self, contender: Contender) {
         let worth = contender.worth(self.price);
-        let best = &mut self.best[contender.family as usize];
-        *best = best.max(worth);
-        if worth >= self.least(contender.family) {
+        let i = contender.core_type as usize;
+        self.best[i] = self.best[i].max(worth);
+        if worth >= self.least(contender.core_type).min(self.best[i]) {
             self.kept.push(contender);
         }
         if self.kept.len() / 2 >= self.most_kept {
@@ -197,7 +234,10 @@ impl Incumbents {
     /// Leaves the strings above the floor in order, and the best of them where there are too many.
     pub(super) fn thin_out(&mut self) {
         let mut kept = core::mem::take(&mut self.kept);
-        kept.retain(|c| c.worth(self.price) >= self.least(c.family));
+        kept.retain(|c| {
+            let least = self.least(c.core_type).min(self.best[c.core_type as usize]);
+            c.worth(self.price) >= least
+        });
         kept.sort_by(|a, b| {
             b.worth(self.price).total_cmp(&a.worth(self.price)).then(a.recipe.cmp(&b.recipe))
         });
@@ -208,9 +248,9 @@ impl Incumbents {
         self.kept = kept;
     }
 
-    /// Whether a search may end here for want of work: not before something is known to go on with.
-    pub(super) fn is_out(&self, work: &Work) -> bool {
-        let any = self.best.iter().any(|best| *best > f64::NEG_INFINITY);
+    /// Whether the search of a core type may end for want of work: not before something is known to go on with.
+    pub(super) fn is_out(&self, core: CoreType, work: &Work) -> bool {
+        let any = self.best[core as usize] > f64::NEG_INFINITY;
         work.is_out() && (any || matches!(self.floor, Floor::At(_)))
     }
 }

@@ -17,7 +17,7 @@ use super::score::{Arrangement, Judge, JudgedCore};
 use super::work::Work;
 use bounds::{Bounded, bounded, thinnest};
 use contender::Incumbents;
-pub use contender::{Best, Contender, Counts, FAMILIES, Floor, ROUNDING, Recipe, SPAN};
+pub use contender::{Best, Contender, Counts, Floor, Look, MISS, ROUNDING, Recipe, SPAN, under};
 use offered::{Making, makings, size};
 use winding::{Winder, construction};
 
@@ -48,31 +48,34 @@ impl<'a> Space<'a> {
         Self { judge, makings, arrangements, cores, size, staying }
     }
 
-    /// Every string above the floor, where a newton of tension costs `price`: what it is worth includes its terms towards
-    /// the strings that stay beside it.
+    /// Every string above the floor: what it is worth includes its terms towards the strings that stay beside it.
     #[must_use]
-    pub fn best(&self, price: f64, floor: Floor, work: &mut Work) -> Best {
-        self.better(&[], price, floor, work)
+    pub fn best(&self, look: &Look, work: &mut Work) -> Best {
+        self.better(&[], look, work)
     }
 
     /// As [`Self::best`], where some strings of the space are known: what is worth less than they are is left out at once.
     #[must_use]
-    pub fn better(&self, known: &[Contender], price: f64, floor: Floor, work: &mut Work) -> Best {
+    pub fn better(&self, known: &[Contender], look: &Look, work: &mut Work) -> Best {
+        let Look { price, floor, .. } = *look;
         let mut counts = Counts { space: self.size, ..Counts::default() };
-        let mut incumbents = Incumbents::new(known, price, floor, work);
+        let mut incumbents = Incumbents::new(known, look, work);
         let mut missing = f64::NEG_INFINITY;
         let before = work.taken();
         work.take(self.cores.len() as u64 / 2);
-        let mut cores = self.in_order(price, floor).into_iter();
-        for index in cores.by_ref() {
+        for index in self.in_order(price, floor) {
             let core = &self.cores[index];
             let making = &self.makings[core.making];
             let most = self.most(core, price);
-            if most < incumbents.least(making.family) {
+            if most < incumbents.least(core.core_type) {
+                continue;
+            }
+            if incumbents.is_out(core.core_type, work) {
+                missing = missing.max(self.most_known(core, price));
                 continue;
             }
             work.take(LOOKING_UP_STEPS);
-            if self.most_known(core, price) < incumbents.least(making.family) {
+            if self.most_known(core, price) < incumbents.least(core.core_type) {
                 continue;
             }
             work.take(CORE_STEPS);
@@ -82,7 +85,7 @@ impl<'a> Space<'a> {
                 let gauge = thinnest(&judged, making.family.is_plain());
                 judged.most_bowed(slack, taut, gauge, self.judge.stiffest_of_all())
             });
-            if most + bowed < incumbents.least(making.family) {
+            if most + bowed < incumbents.least(core.core_type) {
                 continue;
             }
             let mut winder = Winder {
@@ -101,14 +104,11 @@ impl<'a> Space<'a> {
             } else {
                 winder.wound(making);
             }
-            if incumbents.is_out(work) {
+            if incumbents.is_out(core.core_type, work) {
                 // Of this core not everything may have been wound.
-                missing = self.most_known(core, price);
-                break;
+                missing = missing.max(self.most_known(core, price));
             }
         }
-        let rest = cores.map(|index| self.most_known(&self.cores[index], price));
-        let missing = rest.fold(missing, f64::max);
         incumbents.thin_out();
         let missing = missing.max(incumbents.dropped);
         Best { contenders: incumbents.kept, counts, missing, work: work.taken() - before }

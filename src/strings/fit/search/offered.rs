@@ -46,7 +46,7 @@ pub(super) fn makings(
             continue;
         };
         let mut coverings: Vec<Covering> = if family.is_plain() {
-            let worth = judge.metals(family, bands.grade, &[]);
+            let worth = judge.metals(family, &[]);
             vec![Covering { stack: Stack { under: None, outer: 0 }, grade: bands.grade, worth }]
         } else {
             stacks.iter().filter_map(|s| covering(problem, judge, family, &bands, s)).collect()
@@ -77,9 +77,9 @@ fn covering(
     }
     let grade = admission::grade(judge.string, family, bands, Some(outer)).ok()?;
     let worth = match stack.under.map(|u| (&material::METALS[u.metal], u.layers)) {
-        None => judge.metals(family, grade, &[outer]),
-        Some((inner, 1)) => judge.metals(family, grade, &[inner, outer]),
-        Some((inner, _)) => judge.metals(family, grade, &[inner, inner, outer]),
+        None => judge.metals(family, &[outer]),
+        Some((inner, 1)) => judge.metals(family, &[inner, outer]),
+        Some((inner, _)) => judge.metals(family, &[inner, inner, outer]),
     };
     Some(Covering { stack: *stack, grade, worth })
 }

@@ -6,7 +6,7 @@
 
 use core::f64::consts::PI;
 
-use crate::construction::{Construction, Core, Family, Form};
+use crate::construction::{Construction, Core, CoreType, Form};
 use crate::makeable;
 use crate::material::{self, Metal};
 use crate::physics::tension;
@@ -61,8 +61,8 @@ pub(super) struct Winder<'a> {
 type Tubes = [(usize, f64); 3];
 
 impl Winder<'_> {
-    fn family(&self) -> Family {
-        self.core.arrangement.family
+    fn core_type(&self) -> CoreType {
+        self.bounded.core_type
     }
 
     /// The core as it is.
@@ -88,9 +88,9 @@ impl Winder<'_> {
     }
 
     fn keep(&mut self, score: f64, tension: f64, brightness: f64, recipe: Recipe) {
-        let (ln_tension, family) = (libm::log(tension), self.family());
+        let (ln_tension, core_type) = (libm::log(tension), self.core_type());
         let alone =
-            Contender { score, staying: 0.0, tension, ln_tension, brightness, family, recipe };
+            Contender { score, staying: 0.0, tension, ln_tension, brightness, core_type, recipe };
         self.incumbents.keep(alone.beside(self.staying));
     }
 
@@ -102,10 +102,10 @@ impl Winder<'_> {
         });
         let most = cells.most(self.incumbents.price, self.staying);
         for (index, covering) in making.coverings.iter().enumerate() {
-            if most.0 + cells.bright + covering.worth < self.incumbents.least(self.family()) {
+            if most.0 + cells.bright + covering.worth < self.incumbents.least(self.core_type()) {
                 break;
             }
-            if self.incumbents.is_out(self.work) {
+            if self.incumbents.is_out(self.core_type(), self.work) {
                 break;
             }
             // There are a few hundred coverings.
@@ -129,7 +129,7 @@ impl Winder<'_> {
         self.work.take(WINDING_STEPS);
         let bright = self.core.most_bright(low, high, &tubes[..=layers]);
         let (most, most_pull) = most;
-        let least = self.incumbents.least(self.family());
+        let least = self.incumbents.least(self.core_type());
         if most + bright + covering.worth < least {
             return;
         }
@@ -163,7 +163,8 @@ impl Winder<'_> {
                     self.staying.term(libm::log(tension), brightness)
                 };
                 let staying = if self.staying.are_none() { 0.0 } else { staying() };
-                let least = self.incumbents.least(self.family()) + self.incumbents.price * tension
+                let least = self.incumbents.least(self.core_type())
+                    + self.incumbents.price * tension
                     - staying;
                 // A whole number from 0 on.
                 let cell = ((tension - low) / (high - low) * CELLS as f64) as usize;
@@ -207,7 +208,7 @@ impl Winder<'_> {
             return high;
         }
         let top = cells.top() + cells.bright + covering.worth;
-        high.min((top - self.incumbents.least(self.family())) / price)
+        high.min((top - self.incumbents.least(self.core_type())) / price)
     }
 
     /// The thinnest and the thickest step of the outermost ribbon that keep to the bands and pull no more than `taut`.
@@ -272,7 +273,7 @@ impl Winder<'_> {
         let numbers = || {
             let pulled = lean.pulled(tension);
             Numbers {
-                family: self.family(),
+                family: self.core.arrangement.family,
                 metal: outer.map(|metal| metal.key),
                 tension,
                 brilliance,
