@@ -5,6 +5,8 @@
 //! A miss is not tuned away: it stands in [`MISSES`] with its reason, and comes off when it has become a hit.
 #![allow(clippy::unwrap_used, reason = "in a test, a panic is how a failure is told")]
 
+mod clientele;
+mod practice;
 mod statements;
 mod steady;
 
