@@ -196,6 +196,8 @@ fn seven_instruments_are_fitted_with_a_network_and_without() {
             let request = json!({"ask": "fit", "answers": (situation.answers)()});
             let reply = page.ask(request).await.unwrap();
             assert_in_bands(situation, &reply);
+            // The longest sheet is the one that says how sure the set is.
+            page.until(situation.what, "return !!document.querySelector('.sheet-sure')").await;
             assert_eq!(
                 page.print(&format!("sheet {}", situation.what)).await,
                 1,
