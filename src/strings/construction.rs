@@ -283,6 +283,12 @@ impl CoreTypes {
         Self(CoreType::ALL.iter().fold(0, of))
     }
 
+    /// Those of a family.
+    #[must_use]
+    pub fn of_family(family: Family) -> Self {
+        Self::that(|core| core.family() == family)
+    }
+
     /// Whether it is among them.
     #[must_use]
     pub const fn has(self, core: CoreType) -> bool {

@@ -249,7 +249,7 @@ fn many_people_get_what_such_people_have() {
             .all(|(share, (low, high))| (low.floor()..=high.ceil()).contains(&share.round()));
         within += usize::from(fits);
         for ((share, (low, high)), class) in shares.iter().zip(&row.shares).zip(CLASSES) {
-            // Where the shares of a row leave no hundred, as no one has gut, they are ranges of a rest.
+            // Of nearly all, all may be drawn.
             let beyond = (low - share).max(share - high.max(99.0 * f64::from(*high >= 98.0)));
             let middle = (0.5 * (low + high) / 100.0).clamp(0.02, 0.98);
             let error = 100.0 * (middle * (1.0 - middle) / each as f64).sqrt();

@@ -360,7 +360,7 @@ fn bounds_leave_out_nothing_that_counts() {
         let string = &problem.strings[i];
         let space = Space::new(&problem, string, staying);
         let of = |floor| space.best(&Look::free(floor, CoreTypes::ALL), &mut Work::unlimited());
-        let all = of(Floor::At([f64::NEG_INFINITY; CORE_TYPES]));
+        let all = of(Floor::At(f64::NEG_INFINITY));
         for gap in [0.0, 0.02] {
             let best = of(Floor::Under(gap));
             assert!(best.counts.judged < all.counts.judged / 2, "the bounds bound little");

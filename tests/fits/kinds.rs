@@ -8,6 +8,7 @@ use strings::fit::choose::{self, Choice, Outcome};
 use strings::fit::problem::StringStatus;
 use strings::fit::{Fitting, fit, summary};
 use strings::instrument;
+use strings::material::Class;
 use strings::precedent::kinds::{KINDS, SetKind, Tradition};
 use support::Seeded;
 
@@ -116,6 +117,14 @@ fn gut_throughout_at_modern_pitch_is_too_near_to_breaking() {
     let free = fit(&Answers { animal_free: true, ..Answers::default() });
     let gut = free.ruled_out.iter().find(|one| one.kind.key == "wound-gut").unwrap();
     assert_eq!(gut.limit, Some(Exclusion::Animal));
+}
+
+/// What comes from an animal is told by the class of its core.
+#[test]
+fn gut_and_nothing_else_comes_from_an_animal() {
+    for core in strings::material::CORES {
+        assert_eq!(core.animal, core.class == Class::Gut, "{}", core.key);
+    }
 }
 
 /// A string that bothers is not what the set is to be like.

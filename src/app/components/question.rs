@@ -136,7 +136,7 @@ fn NumberOf(props: &NumberOfProps) -> Html {
 fn concert(store: &Store) -> Html {
     let text = Question::Concert.text();
     html! {
-        <fieldset class="field pair" aria-describedby={if text.hint.is_empty() { "concert-why" } else { "concert-why concert-hint" }}>
+        <fieldset class="field pair" aria-describedby="concert-why">
             <legend>{ text.ask }</legend>
             <p class="why" id="concert-why">{ text.why }</p>
             <NumberOf store={store.clone()} number={Number::Days} ask={Question::Number(Number::Days).text().ask} />
@@ -148,9 +148,6 @@ fn concert(store: &Store) -> Html {
                 on_type={act(store, Action::Date)}
                 on_leave={leave(store, Number::Days.key())}
             />
-            if !text.hint.is_empty() {
-                <p class="hint" id="concert-hint">{ text.hint }</p>
-            }
         </fieldset>
     }
 }

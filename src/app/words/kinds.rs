@@ -93,8 +93,8 @@ fn lead(other: &OtherKind, depth: DetailLevel) -> String {
     if depth == DetailLevel::Words {
         return say!("kind-lead", how = how);
     }
-    let decimals = i32::from(how == "level");
-    let (percent, steps) = ((other.lead - 1.0) * 100.0, if how == "level" { 10.0 } else { 1.0 });
+    let (decimals, steps) = if how == "level" { (1, 10.0) } else { (0, 1.0) };
+    let percent = (other.lead - 1.0) * 100.0;
     // The most that it can be is rounded up.
     let percent = if other.proven { percent } else { (percent * steps).ceil() / steps };
     let by = units::fixed(percent, decimals);

@@ -16,7 +16,7 @@ wire! {
         pub downforce_n: Range,
         /// Steps between neighbours, from the highest pair down.
         pub steps: Vec<Step>,
-        /// The kind of set, as the tables name it.
+        /// The kind of set, by its key: `soft-synthetic`, `wound-gut`, `stranded-steel` and so on.
         pub kind: String,
         /// Mean over the strings of score and pair terms, less what speaks against the kind: the logarithm of a desirability.
         pub worth: f64,

@@ -5,7 +5,7 @@
 
 use crate::construction::{Construction, Family};
 use crate::makeable::{self, Limit};
-use crate::material::{Class, CoreMaterial, Metal};
+use crate::material::{Class, Metal};
 use crate::precedent::{self, Bands, Grade, SetUp};
 use crate::report::{Lean, LeanCore};
 
@@ -76,15 +76,13 @@ pub const SURE_CHANCE: f64 = 0.80;
 /// ones at 15 and over.
 pub const MOST_ON_A_PEG: f64 = 12.0;
 
-/// What rules out every string on a core of that material.
+/// What rules out every string on a core of that class. Gut is the one that comes from an animal.
 #[must_use]
-pub fn of_core(problem: &Problem, material: &CoreMaterial) -> Option<Exclusion> {
-    if problem.animal_free && material.animal {
-        Some(Exclusion::Animal)
-    } else if problem.magnetic && material.class != Class::Steel {
-        Some(Exclusion::Pickup)
-    } else {
-        None
+pub fn of_class(problem: &Problem, class: Class) -> Option<Exclusion> {
+    match class {
+        Class::Gut if problem.animal_free => Some(Exclusion::Animal),
+        Class::Gut | Class::Polymer if problem.magnetic => Some(Exclusion::Pickup),
+        Class::Gut | Class::Polymer | Class::Steel => None,
     }
 }
 

@@ -150,7 +150,7 @@ pub fn look(problem: &Problem, string: &StringProblem) -> Found {
         let at = At { problem, string, bands };
         for (material, build) in space::arrangements(family, &space::SAMPLE) {
             let plain = family.is_plain();
-            if let Some(why) = admission::of_core(problem, material) {
+            if let Some(why) = admission::of_class(problem, material.class) {
                 found.exclude(why);
                 continue;
             }

@@ -151,7 +151,7 @@ impl Posed {
     /// All that is told of the choice.
     #[must_use]
     pub fn settle(self, chosen: Chosen) -> Fitting {
-        let Self { problem, found, today, findings, about, fixed: _, work } = self;
+        let Self { problem, found, today, findings, about, work, .. } = self;
         let Chosen { told, counts, outcome, mut ruled_out, work: choosing } = chosen;
         ruled_out.extend(possible::ruled_out(&problem));
         let work = work + choosing;

@@ -5,18 +5,17 @@
 //! term beside the scores of its strings, never positive.
 
 use crate::construction::{CoreType, CoreTypes, Family};
-use crate::material::Class;
+use crate::precedent;
 use crate::precedent::kinds::SetKind;
-use crate::precedent::{self, Conditions};
 
-use super::admission::Exclusion;
+use super::admission::{self, Exclusion};
 use super::answers::Bother;
 use super::choose::RuledOut;
 use super::kinds::KindHere;
 use super::problem::{Problem, StringProblem, StringStatus};
 
-/// What a kind e times less usual than another costs, in units of ln desirability of the set. Calibrated on the trade's
-/// practice (`tests/expert/practice.rs`), to a round number.
+/// What a kind e times less usual than another costs, in units of ln desirability of the set, as all that follow.
+/// Judgements, set to round numbers on the trade's practice (`tests/expert/practice.rs`).
 pub const USUAL: f64 = 0.10;
 /// What it costs to leave the kind that is on the instrument, where something is wished.
 pub const LEAVING: f64 = 0.40;
@@ -27,32 +26,30 @@ pub const LEAVING_FOR_NOTHING: f64 = 2.0;
 /// What each string costs that stays, or was asked for, and does not belong to the kind.
 pub const APART: f64 = 0.80;
 
-/// The core types that may stand at a position: made for it, and ruled out by no wish.
-fn made(problem: &Problem, string: &StringProblem) -> CoreTypes {
-    let conditions: &Conditions = &string.conditions;
-    CoreTypes::that(|core| {
-        precedent::bands(string.position, core.family(), conditions).is_some()
-            && string.family.is_none_or(|only| only == core.family())
-            && barred(problem, core).is_none()
-    })
+/// The core types that may stand at each position, the highest first: made for it, and ruled out by no wish.
+fn made(problem: &Problem) -> Vec<CoreTypes> {
+    let at = |string: &StringProblem| {
+        CoreTypes::that(|core| {
+            precedent::bands(string.position, core.family(), &string.conditions).is_some()
+                && string.family.is_none_or(|only| only == core.family())
+                && barred(problem, core).is_none()
+        })
+    };
+    problem.strings.iter().map(at).collect()
 }
 
 /// What a person rules out in a core, whatever it is under.
 fn barred(problem: &Problem, core: CoreType) -> Option<Exclusion> {
-    match core.family().class() {
-        Class::Gut if problem.animal_free => Some(Exclusion::Animal),
-        Class::Gut | Class::Polymer if problem.magnetic => Some(Exclusion::Pickup),
-        Class::Gut | Class::Polymer | Class::Steel => None,
-    }
+    admission::of_class(problem, core.family().class())
 }
 
 /// The kinds that come into question, the most usual first; of kinds that come to the same here, the most usual.
 #[must_use]
 pub fn kinds(problem: &Problem) -> Vec<KindHere> {
+    let made = made(problem);
     let mut all: Vec<KindHere> = SetKind::all_of(problem.kind)
         .map(|kind| {
-            let cores: Vec<CoreTypes> =
-                problem.strings.iter().map(|string| cores_at(problem, kind, string)).collect();
+            let cores = cores(problem, &made, kind);
             let usual = kind.usual_in(problem.tradition);
             let is_now = is_now(problem, kind);
             KindHere { kind, cores, usual, is_now, term: 0.0 }
@@ -84,13 +81,10 @@ pub fn kinds(problem: &Problem) -> Vec<KindHere> {
 
 /// The kinds that do not come into question, for at some position none of their cores is made, or a wish rules it out.
 pub(super) fn ruled_out(problem: &Problem) -> Vec<RuledOut> {
-    let first = |kind| {
-        let empty = |string: &StringProblem| cores_at(problem, kind, string).is_empty();
-        problem.strings.iter().position(empty)
-    };
+    let made = made(problem);
     SetKind::all_of(problem.kind)
         .filter_map(|kind| {
-            let string = first(kind)?;
+            let string = cores(problem, &made, kind).iter().position(|at| at.is_empty())?;
             let cores = kind.cores_at(problem.strings[string].position);
             let mut of_kind = CoreType::ALL.iter().filter(|core| cores.has(**core));
             let wish = of_kind.find_map(|core| barred(problem, *core));
@@ -112,13 +106,15 @@ fn leaving(problem: &Problem) -> f64 {
     }
 }
 
-/// Which cores a kind may have at a position: a string that stays or whose family was asked for is what it is.
-fn cores_at(problem: &Problem, kind: &SetKind, string: &StringProblem) -> CoreTypes {
-    if string.standing != StringStatus::Open {
-        return CoreTypes::ALL;
-    }
-    let made = made(problem, string);
-    if string.family.is_some() { made } else { kind.cores_at(string.position).and(made) }
+/// Which of the cores that are made a kind may have at each position: a string that stays or whose family was asked for
+/// is what it is.
+fn cores(problem: &Problem, made: &[CoreTypes], kind: &SetKind) -> Vec<CoreTypes> {
+    let at = |(string, made): (&StringProblem, &CoreTypes)| match string.standing {
+        StringStatus::Kept | StringStatus::NotJudged => CoreTypes::ALL,
+        StringStatus::Open if string.family.is_some() => *made,
+        StringStatus::Open => kind.cores_at(string.position).and(*made),
+    };
+    problem.strings.iter().zip(made).map(at).collect()
 }
 
 /// Whether a string that stays, or whose family was asked for, does not belong to the kind.
@@ -132,8 +128,7 @@ fn stands_apart(kind: &SetKind, string: &StringProblem) -> bool {
 }
 
 fn has_family(kind: &SetKind, string: &StringProblem, family: Family) -> bool {
-    let cores = kind.cores_at(string.position);
-    CoreType::ALL.iter().any(|core| core.family() == family && cores.has(*core))
+    !kind.cores_at(string.position).and(CoreTypes::of_family(family)).is_empty()
 }
 
 /// Whether a complaint is about what the strings are, and not about the instrument, their age or how they were fitted.

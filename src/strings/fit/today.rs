@@ -102,7 +102,7 @@ fn kind_of_now(problem: &Problem) -> Option<&KindHere> {
 /// The core types of a family that its strings have in the kind of set that is on the instrument: one polymer in all; any
 /// of the family where the kind has none of it there.
 fn cores_of_now(problem: &Problem, string: &StringProblem, family: Family) -> CoreTypes {
-    let of_family = CoreTypes::that(|core| core.family() == family);
+    let of_family = CoreTypes::of_family(family);
     let of_kind = kind_of_now(problem).map(|here| here.kind.cores_at(string.position));
     let both = of_kind.unwrap_or(CoreTypes::ALL).and(of_family);
     if both.is_empty() { of_family } else { both }
@@ -112,18 +112,10 @@ fn cores_of_now(problem: &Problem, string: &StringProblem, family: Family) -> Co
 fn family_of_now(problem: &Problem, i: usize) -> Option<Family> {
     let class = problem.now?.class();
     let string = &problem.strings[i];
-    let kind = kind_of_now(problem);
-    let made = |family: &Family| {
-        let at = &string.conditions;
-        precedent::grade(string.position, *family, at.kind, at.size, at.length, at.set_up)
-            != Grade::Nobody
-    };
-    let of_kind = kind.and_then(|here| {
+    let of_kind = kind_of_now(problem).and_then(|here| {
         let cores = here.kind.cores_at(string.position);
-        let families = string.position.rows.iter().map(|row| row.family).filter(made);
-        families.into_iter().find(|family| {
-            CoreType::ALL.iter().any(|core| core.family() == *family && cores.has(*core))
-        })
+        let mut made = made(string).map(|(family, _)| family);
+        made.find(|family| !cores.and(CoreTypes::of_family(*family)).is_empty())
     });
     of_kind.or_else(|| usual_family(string, Some(class)))
 }
@@ -144,32 +136,27 @@ pub fn of_families(problem: &Problem, string: &StringProblem) -> Vec<Candidate> 
     let judge = Judge::new(problem, string);
     Family::ALL
         .into_iter()
-        .map(|family| CoreTypes::that(|core| core.family() == family))
-        .filter_map(|cores| most_usual(problem, string, cores, &known))
+        .filter_map(|family| most_usual(problem, string, CoreTypes::of_family(family), &known))
         .map(|made| candidates::judged(&judge, &made))
         .collect()
+}
+
+/// The families that are made for a position, in the order in which they are common, and how commonly.
+fn made(string: &StringProblem) -> impl Iterator<Item = (Family, Grade)> + '_ {
+    let graded = |family| (family, precedent::grade(string.position, family, &string.conditions));
+    let rows = string.position.rows.iter().map(|row| row.family);
+    rows.map(graded).filter(|(_, grade)| *grade != Grade::Nobody)
 }
 
 /// The family that is most usual at a position, of that class if one is made: a set of synthetics has a steel top string
 /// where no synthetic one is made.
 fn usual_family(string: &StringProblem, class: Option<Class>) -> Option<Family> {
-    let grade = |family: Family| {
-        let at = &string.conditions;
-        precedent::grade(string.position, family, at.kind, at.size, at.length, at.set_up)
-    };
-    let made = || {
-        string
-            .position
-            .rows
-            .iter()
-            .map(|row| row.family)
-            .filter(|family| grade(*family) != Grade::Nobody)
-    };
-    // Rows stand in the order in which they are common; the first of the best grade is meant.
-    let of_class = made().filter(|family| class.is_none_or(|class| family.class() == class));
-    of_class
-        .min_by_key(|family| grade(*family))
-        .or_else(|| made().min_by_key(|family| grade(*family)))
+    let is_of = |family: Family| class.is_none_or(|class| family.class() == class);
+    // The first of the best grade is meant.
+    let of_class =
+        made(string).filter(|(family, _)| is_of(*family)).min_by_key(|(_, grade)| *grade);
+    let usual = of_class.or_else(|| made(string).min_by_key(|(_, grade)| *grade));
+    usual.map(|(family, _)| family)
 }
 
 /// The most usual string of some core types, all of one family, at a position, whatever the person wants: it is there

@@ -191,14 +191,8 @@ pub fn pitch_factor(position: &Position, pitch: Hertz) -> f64 {
 
 /// How commonly a family is made for a position on an instrument of that size and set-up.
 #[must_use]
-pub fn grade(
-    position: &Position,
-    family: Family,
-    kind: &Kind,
-    size: &Size,
-    length: Metre,
-    set_up: SetUp,
-) -> Grade {
+pub fn grade(position: &Position, family: Family, conditions: &Conditions) -> Grade {
+    let Conditions { kind, size, length, set_up, .. } = *conditions;
     let Some(row) = position.rows.iter().find(|row| row.family == family) else {
         return Nobody;
     };
@@ -220,8 +214,7 @@ pub fn grade(
 /// not; which class is usual is a question of the kind of set ([`kinds`]).
 #[must_use]
 pub fn grade_in_class(position: &Position, family: Family, conditions: &Conditions) -> Grade {
-    let at = conditions;
-    let of = |family| grade(position, family, at.kind, at.size, at.length, at.set_up);
+    let of = |family| grade(position, family, conditions);
     let same = position.rows.iter().map(|row| row.family).filter(|f| f.class() == family.class());
     let best = same.map(of).min().unwrap_or(Nobody);
     if of(family) > best { of(family) } else { Everyday }
@@ -246,14 +239,7 @@ pub fn metal_grade(position: &Position, family: Family, metal: &Metal) -> Grade 
 #[must_use]
 pub fn bands(position: &Position, family: Family, conditions: &Conditions) -> Option<Bands> {
     let row = position.rows.iter().find(|row| row.family == family)?;
-    let grade = grade(
-        position,
-        family,
-        conditions.kind,
-        conditions.size,
-        conditions.length,
-        conditions.set_up,
-    );
+    let grade = grade(position, family, conditions);
     if grade == Nobody {
         return None;
     }

@@ -12,7 +12,6 @@ use crate::fit::work::Work;
 pub(super) type OfCores = [f64; CORE_TYPES];
 
 /// A look into every position at one price of a newton.
-#[derive(Clone)]
 pub(super) struct Lists {
     pub(super) price: f64,
     pub(super) of: Vec<Vec<Contender>>,
@@ -62,17 +61,12 @@ impl Lists {
         let of = |(list, cores): (&Vec<Contender>, &CoreTypes)| {
             list.iter().filter(|c| cores.has(c.core_type)).copied().collect()
         };
-        Self { of: self.of.iter().zip(cores).map(of).collect(), ..self.clone_without_strings() }
-    }
-
-    fn clone_without_strings(&self) -> Self {
-        let Self { price, counts, missing, kept, .. } = self;
         Self {
-            price: *price,
-            of: Vec::new(),
-            counts: counts.clone(),
-            missing: missing.clone(),
-            kept: kept.clone(),
+            price: self.price,
+            of: self.of.iter().zip(cores).map(of).collect(),
+            counts: self.counts.clone(),
+            missing: self.missing.clone(),
+            kept: self.kept.clone(),
         }
     }
 
@@ -91,7 +85,7 @@ impl Lists {
             if lacks.is_empty() {
                 continue;
             }
-            let floor = Floor::At([needed[i]; CORE_TYPES]);
+            let floor = Floor::At(needed[i]);
             let best = offer.best(&Look { price: self.price, floor, cores: lacks }, work);
             let list = &mut self.of[i];
             if best.missing == f64::NEG_INFINITY {

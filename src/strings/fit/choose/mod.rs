@@ -258,7 +258,7 @@ impl Choosing<'_, '_> {
         if free.load() <= problem.most_load {
             // To fall back on, should a search that is widened not come to an end.
             let met = free.tops(problem);
-            return self.proven(here, None, met, work).ok_or(None);
+            return self.proven(here, free, met, work).ok_or(None);
         }
         let most = problem.most_load;
         // A light set to fall back on, should the work run out before a better one is met.
@@ -272,25 +272,21 @@ impl Choosing<'_, '_> {
             work.most(|work| Lists::search(offers, found.price, FIRST_GAP, cores, work));
         lists.complete(found.known);
         // At this price the best strings keep to the load together, so there is a set.
-        self.proven(here, Some(lists), found.met, work).ok_or(None)
+        self.proven(here, lists, found.met, work).ok_or(None)
     }
 
-    /// The best set of a kind; the search is widened until it is proven, lies too far behind, or the work has run out.
-    /// `priced` are the lists where tension has a price.
+    /// The best set of a kind, whose lists these are; the search is widened until it is proven, lies too far behind, or the
+    /// work has run out.
     fn proven(
         &mut self,
         here: &KindHere,
-        mut priced: Option<Lists>,
+        mut lists: Lists,
         met: Option<Optimum>,
         work: &mut Work,
     ) -> Option<Optimum> {
         let (problem, offers, cores) = (self.problem, self.offers, here.cores.as_slice());
         let mut at_least = None;
         loop {
-            let lists = match &priced {
-                Some(lists) => lists.clone(),
-                None => self.lists.of_cores(cores),
-            };
             let (most_load, price) = (problem.most_load, lists.price);
             let paid = price * most_load;
             let wanted = Wanted { most_load, price, at_least };
@@ -311,7 +307,13 @@ impl Choosing<'_, '_> {
                 let bound = if proven { worth } else { bound };
                 return Some(Optimum { proven, bound, ..first });
             }
-            priced.as_mut().unwrap_or(&mut self.lists).widen(offers, &needed, cores, work);
+            if price > 0.0 {
+                lists.widen(offers, &needed, cores, work);
+            } else {
+                // What is found where tension costs nothing serves the other kinds too.
+                self.lists.widen(offers, &needed, cores, work);
+                lists = self.lists.of_cores(cores);
+            }
         }
     }
 

@@ -9,7 +9,7 @@ use crate::fit::problem::{Problem, StringProblem};
 use crate::fit::search::{Best, Contender, Floor, Look, Recipe, Space};
 use crate::fit::work::Work;
 
-/// How far under the best of its family a string is kept before a set is known. Too narrow, and the whole search runs a
+/// How far under the best of its core type a string is kept before a set is known. Too narrow, and the whole search runs a
 /// second time; this makes that rare, one person in four to six.
 pub const FIRST_GAP: f64 = 0.016;
 /// Steps of work that the first look into a position may take: some ten times the usual.

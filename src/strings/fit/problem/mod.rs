@@ -221,9 +221,9 @@ pub const fn gear_of(pegs: Pegs) -> f64 {
 
 /// By which ratio a whole step of the wish for colour moves the stretch that is looked for. A judgement of scale.
 const STRETCH_OF_A_STEP: f64 = 1.5;
-/// Where in the usual tension an old or light instrument is aimed, 0 to 1: below the middle.
+/// Where in the usual tension an old or light instrument is aimed, 0 to 1: below the middle. A judgement.
 const PULL_OF_LIGHT: f64 = 0.3;
-/// How far to either side of the middle of the usual tension a target follows today's string.
+/// How far to either side of the middle of the usual tension a target follows today's string. A judgement.
 const PULL_FOLLOWS: f64 = 0.3;
 
 /// How far a whole step of the wish for brightness reaches, from dark (0) to bright (1). A judgement of scale.

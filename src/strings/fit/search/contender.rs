@@ -113,8 +113,8 @@ pub enum Floor {
     /// So far under the best of each core type; where that lies further than [`SPAN`] under the best of all, one that
     /// is worth the best but for [`MISS`].
     Under(f64),
-    /// At a worth for each core type, in the order of [`CoreType::ALL`].
-    At([f64; CORE_TYPES]),
+    /// At a worth.
+    At(f64),
 }
 
 impl Floor {
@@ -208,7 +208,7 @@ impl Incumbents {
         let i = core as usize;
         let floor = match self.floor {
             Floor::Under(gap) => under(gap, &self.best)[i],
-            Floor::At(floors) => floors[i],
+            Floor::At(worth) => worth,
         };
         // Of more strings than are kept, only those above what was dropped can still count.
         floor.max(self.dropped) - ROUNDING

@@ -53,7 +53,7 @@ pub(super) fn makings(
         };
         coverings.sort_by(|a, b| b.worth.total_cmp(&a.worth));
         for (material, build) in space::arrangements(family, &space::SPACE) {
-            let barred = admission::of_core(problem, material).is_some();
+            let barred = admission::of_class(problem, material.class).is_some();
             if !barred && !coverings.is_empty() {
                 let arrangement = judge.arrangement(family, bands, material, build);
                 arrangements.push((makings.len(), arrangement));
