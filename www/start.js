@@ -11,6 +11,8 @@ const WORDS = {};
 const keeper = navigator.serviceWorker;
 let started = false;
 let told = "";
+// Whether a file of this build was fetched again since this tab began.
+let restored = false;
 
 addEventListener("error", ({ error }) => isTrap(error) && brokeDown());
 addEventListener("unhandledrejection", ({ reason }) => isTrap(reason) && brokeDown());
@@ -19,7 +21,8 @@ addEventListener("panic", () => setTimeout(brokeDown));
 keeper?.addEventListener("message", ({ data, ports }) => {
   // The service worker asks which build this tab runs, before it deletes an earlier one.
   if (data === "build") ports[0]?.postMessage(BUILD);
-  if (data.restored && told === "start-missing") location.reload();
+  restored ||= data.restored === true;
+  if (restored && told === "start-missing") location.reload();
 });
 
 addEventListener("load", () => isStyled() || missing(document.querySelector("link[rel=stylesheet]").href));
@@ -59,6 +62,7 @@ function brokeDown() {
 
 function missing(file) {
   tell("start-missing", file.split("/").pop());
+  if (restored) location.reload();
   addEventListener("online", () => location.reload());
   keeper?.controller?.postMessage("check");
   renew().catch(() => {});

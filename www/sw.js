@@ -25,7 +25,7 @@ self.addEventListener("activate", (event) => event.waitUntil(self.clients.claim(
 self.addEventListener("message", (event) => {
   if (event.data === "take over") self.skipWaiting();
   if (event.data === "take over if alone") event.waitUntil(takeOverIfAlone());
-  if (event.data === "check") event.waitUntil(check(event.source));
+  if (event.data === "check") event.waitUntil(check());
 });
 
 self.addEventListener("fetch", (event) => {
@@ -52,10 +52,12 @@ function tabs() {
   return self.clients.matchAll({ type: "window", includeUncontrolled: true });
 }
 
-// Looks at every file that is kept, fetches what is missing or wrong, and tells whether all is there.
-async function check(tab) {
+// Looks at every file that is kept, fetches what is missing or wrong, and tells whether all is there. Every tab hears
+// it: one that was loaded anew meanwhile may have met the file that was wrong.
+async function check() {
   const found = await Promise.all(Object.keys(FILES).map(restore)).catch(() => ["missing"]);
-  tab.postMessage({ whole: !found.includes("missing"), restored: found.includes("restored") });
+  const result = { whole: !found.includes("missing"), restored: found.includes("restored") };
+  for (const tab of await tabs()) tab.postMessage(result);
   await clearUp();
 }
 

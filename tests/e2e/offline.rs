@@ -159,6 +159,29 @@ fn it_is_ready_only_while_everything_is_here() {
 }
 
 #[test]
+fn a_tab_that_met_a_damaged_file_starts_when_another_has_it_fetched_again() {
+    drive(async |page| {
+        page.kept().await;
+        page.until_said(READY).await;
+        let well = page.client.window().await.unwrap();
+        let ill = page.client.new_window(true).await.unwrap().handle;
+        page.end_server();
+        page.script_async(&spoil("_bg.wasm"), Vec::new()).await.unwrap();
+        page.client.switch_to_window(ill.clone()).await.unwrap();
+        page.load("#/").await;
+        page.until("it is told", "return !!document.querySelector('.broken')").await;
+        page.start_server(&tasks::place::dist());
+        page.client.switch_to_window(well).await.unwrap();
+        page.script("dispatchEvent(new Event('online'))").await;
+        page.until_said(READY).await;
+        page.client.switch_to_window(ill).await.unwrap();
+        page.until_said(READY).await;
+        // What the browser itself says of the damaged module.
+        page.console().await;
+    });
+}
+
+#[test]
 fn a_browser_whose_caches_fail_leads_to_the_network() {
     let folder = copy("broken-caches", "");
     let script = folder.join("sw.js");
