@@ -6,7 +6,7 @@ use crate::start;
 use crate::support::{copy, drive, drive_in};
 
 /// The most that a browser fetches before the first screen stands, pressed by brotli, in bytes.
-const START_MOST: usize = 455_000;
+const START_MOST: usize = 500_000;
 
 #[test]
 fn the_page_loads_and_is_accessible() {
@@ -115,7 +115,9 @@ fn the_page_starts_light_and_fetches_the_model_later() {
                 start.files
             );
         }
-        assert!(weights.iter().all(|weight| weight.brotli < weight.raw));
+        // What is pressed already stays as it is.
+        let pressed = |weight: &start::Weight| weight.name.ends_with(".woff2");
+        assert!(weights.iter().all(|weight| weight.brotli < weight.raw || pressed(weight)));
         let sum: usize = weights.iter().map(|weight| weight.brotli).sum();
         assert!(sum <= START_MOST, "{sum} bytes are fetched before the first screen stands");
         let heavy: Vec<_> = start::worker();
