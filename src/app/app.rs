@@ -7,7 +7,6 @@ use yew::prelude::*;
 
 use crate::components::preferences::PreferencesChoice;
 use crate::hooks::{Location, Store, use_route, use_store, use_store_of_page, warm_model};
-use crate::lesson::Lesson;
 use crate::pages::ask::AskPage;
 use crate::pages::check::CheckPage;
 use crate::pages::class::ClassPage;
@@ -115,7 +114,6 @@ fn Frame(props: &FrameProps) -> Html {
             </main>
             <footer class="foot">
                 <p><a href={Route::Sources { entry: None }.to_string()}>{ say!("foot-sources") }</a></p>
-                <p><a href={Route::Class(Lesson::default()).to_string()}>{ say!("class-open") }</a></p>
                 <p><a href={Route::Glossary.to_string()}>{ say!("foot-glossary") }</a></p>
                 <p><a href={Route::Specimen.to_string()}>{ say!("foot-specimen") }</a></p>
                 <p>{ say!("foot-advises") }</p>

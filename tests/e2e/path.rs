@@ -77,8 +77,8 @@ fn the_path_leads_to_the_answers_and_back_keeps_them() {
             "Complaints",
             "Music and player",
             "Tuning it",
-            "Where it lives",
-            "The next performance",
+            "Where it is kept",
+            "The next concert",
             "Budget and skin",
             "Check your answers",
         ] {
@@ -136,7 +136,7 @@ fn a_set_is_found_without_a_single_answer_and_can_be_kept() {
 #[test]
 fn invented_fittings_come_with_a_press_and_go_with_another() {
     drive(async |page| {
-        page.press("Show three invented fittings").await;
+        page.press("Show three invented sets").await;
         page.until(
             "three are there, each with its strings",
             "const lists = [...document.querySelectorAll('[aria-labelledby=invented] .lines')];
@@ -170,7 +170,7 @@ fn invented_fittings_come_with_a_press_and_go_with_another() {
         )
         .await;
         page.open("#/").await;
-        page.press("Remove the invented fittings").await;
+        page.press("Remove the invented sets").await;
         page.until("they are gone", "return !document.querySelector('[aria-labelledby=invented]')")
             .await;
         assert_eq!(page.script("return document.activeElement.id").await, "kept");

@@ -5,6 +5,7 @@ pub mod balance;
 pub mod bar;
 pub mod bow_map;
 pub mod chart;
+pub mod cores;
 pub mod detail_level;
 pub mod diagnosis;
 pub mod error_summary;

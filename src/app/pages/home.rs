@@ -6,6 +6,7 @@ use protocol::document::Fitting;
 use wasm_bindgen_futures::spawn_local;
 use yew::prelude::*;
 
+use crate::components::cores::Cores;
 use crate::day;
 use crate::hooks::{use_kept, use_offline, use_store};
 use crate::lesson::Lesson;
@@ -56,7 +57,10 @@ pub fn HomePage() -> Html {
         store.undo.is_some() && store.notice.as_ref().is_none_or(|notice| !notice.undoes);
     html! {
         <div class="home">
-            <h1>{ say!("home-title") }</h1>
+            <div class="hero">
+                <h1>{ say!("home-title") }</h1>
+                <Cores />
+            </div>
             if store.is_begun() {
                 <p class="begun">
                     <a class="button" href={Route::Check.to_string()}>{ say!("home-go-on", name = store.name()) }</a>
@@ -76,6 +80,12 @@ pub fn HomePage() -> Html {
                         <span>{ say!("home-everything") }</span>
                     </a>
                 </li>
+                <li>
+                    <a class="door" href={Route::Class(Lesson::default()).to_string()}>
+                        <strong>{ say!("class-open") }</strong>
+                        <span>{ say!("home-class") }</span>
+                    </a>
+                </li>
             </ul>
             <p class="other">
                 if !store.is_begun() {
@@ -86,7 +96,6 @@ pub fn HomePage() -> Html {
                     <span>{ say!("home-open") }</span>
                 </label>
             </p>
-            <p class="other"><a href={Route::Class(Lesson::default()).to_string()}>{ say!("class-open") }</a></p>
             if can_undo {
                 <p class="other">
                     { say!("home-undo") }{ " " }

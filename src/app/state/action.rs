@@ -73,7 +73,7 @@ pub enum Action {
         /// Now, in ISO 8601.
         at: String,
     },
-    /// Remove the invented fittings.
+    /// Remove the invented sets.
     RemoveInvented,
     /// Bring back what was replaced.
     Undo,

@@ -47,16 +47,17 @@ home-afresh = Start afresh
 home-path = Answer a few questions
     .more = Eight short screens, three minutes. “I don’t know” is always an answer.
 home-everything = For the bench: measured length, tuning, each string, weights.
+home-class = For teachers: four cores side by side, drawn, heard and compared.
 home-just = Just show me a set
 home-open = Open a saved file
 home-not-opened = Not opened: { $reason }.
 home-private = Nothing you type leaves this machine.
 home-kept = Kept on this machine
 home-kept-none = A set stands here once you have pressed “Keep” below it, and can be opened again with all its answers.
-home-invent = Show three invented fittings
+home-invent = Show three invented sets
 home-invented = Invented, to look at
 home-invented-about = A workshop in a small harbour town looks after the instruments of a youth orchestra. All of it is made up, and none of it is yours.
-home-uninvent = Remove the invented fittings
+home-uninvent = Remove the invented sets
 home-undo = The last change can be undone.
 home-others = Begun in another tab
 home-others-about = These answers belong to another tab, or to one that was closed. Opening them moves them here; what you are answering now is kept below.
@@ -100,10 +101,10 @@ not-saved = Not saved: { $reason }.
 ## What has happened
 
 told-empty = The answers are empty again.
-told-put-by = These are the answers of this fitting. What you had before is kept on the first page.
-told-invented = Three invented fittings stand below. What is yours is as it was.
-told-uninvented = The invented fittings are gone. What is yours is as it was.
-told-reopened = These are the answers of that fitting.
+told-put-by = These are the answers for this set. What you had before is kept on the first page.
+told-invented = Three invented sets stand below. What is yours is as it was.
+told-uninvented = The invented sets are gone. What is yours is as it was.
+told-reopened = These are the answers for that set.
 told-removed = “{ $name }” is removed.
 told-undone = Undone. Undo once more to go back.
 told-unreadable = Something kept here cannot be read. It is listed on the first page.
@@ -132,3 +133,15 @@ habit-kg = kilograms
 habit-lb = pounds
 habit-C = °C
 habit-F = °F
+
+## The four cores on the front door
+
+cores-title = Four cores, cut through, to one scale
+cores-gut = Plain gut
+    .means = complex and warm; feels every change of weather
+cores-solid = Solid steel
+    .means = focused and strong; settles at once
+cores-synthetic = Synthetic bundle
+    .means = close to gut; calmer in damp
+cores-strand = Stranded steel
+    .means = steel with a little more give
