@@ -1,15 +1,15 @@
 ### Eine Saite unter dem Bogen: ihre Karten und ihr Klang.
 
 regime-helmholtz = sauber
-    .means = ein Gleiten in jeder Schwingung: ein sauberer Ton
+    .means = eine Gleitphase in jeder Schwingung: ein sauberer Ton
 regime-double-slip = flach
-    .means = zwei oder mehr Gleiten in jeder Schwingung: ein dünner, flacher Ton
+    .means = zwei oder mehr Gleitphasen in jeder Schwingung: ein dünner, flacher Ton
 regime-raucous = kratzig
     .means = Gleiten zu ungleichen Zeiten: ein Kratzen
 regime-anomalous-low = zu tief
     .means = Gleiten in zu großem Abstand: ein Ton unter dem eigenen der Saite
 regime-multiple-flyback = heiser
-    .means = ein Gleiten in jeder Schwingung, aber abgeschnitten: heiser
+    .means = eine Gleitphase in jeder Schwingung, aber abgeschnitten: heiser
 regime-not-settled = spät
     .means = nach 60 Schwingungen nicht sauber, oder vom Bogen kaum gehalten
 regime-line = { $label }: { $means }

@@ -22,7 +22,7 @@ answer-other = die Antwort gehört zu einer anderen Frage
 
 ## Was in einer Datei nicht zu lesen war
 
-note-not-json = ihr Text ist nicht der einer gespeicherten Anpassung
+note-not-json = ihr Text ist nicht der eines gespeicherten Satzes
 note-not-ours = es ist keine Anpassung, die diese Seite gespeichert hat
 note-later = sie ist von Version { $version }, und diese Seite liest bis { $known }
 note-fitting = die aufbewahrte Anpassung { $number } war nicht zu lesen und wurde ausgelassen

@@ -20,7 +20,7 @@ class-back = ← Back
 class-next = Next →
 class-made = { $core }. Round it: { $wound }.
 class-bar = { $name }, { $number }: { $value }
-class-bars = The dot is the value, and the line holds it 90 times in 100. An upright stroke marks nought where a value can lie on either side of it.
+class-bars = The dot is the value, and the line holds it 90 times in 100. An upright stroke marks zero where a value can lie on either side of it.
 
 class-inside-title =
     { $count ->
@@ -30,10 +30,10 @@ class-inside-title =
 class-inside-lead = Cut through, all to one scale. The core in the middle carries the pull; what is wound round it only makes it heavier.
 class-stretch-title =
     { $lead ->
-        [clear] Pull all by the same bit, and { $name } leaps furthest: { $value }
-        [probably] Pull all by the same bit, and { $name } probably leaps furthest: { $value }
-        [either] Pull all by the same bit, and { $name } leaps furthest
-       *[even] Pull all by the same bit: which leaps furthest, these numbers cannot tell
+        [clear] Pull each by the same amount, and the pitch of { $name } jumps most: { $value }
+        [probably] Pull each by the same amount, and the pitch of { $name } probably jumps most: { $value }
+        [either] Pull each by the same amount, and the pitch of { $name } jumps most
+       *[even] Pull each by the same amount: which jumps most, these numbers cannot tell
     }
 class-stretch-lead = A stiff core answers a turn of the peg with a leap, an elastic one with a step.
 class-answer-title =
@@ -91,7 +91,7 @@ class-ear-how = All are equally loud. The body is generic: it compares strings, 
 
 class-questions = Ask the class
 class-ask-heavy = Which of them is the heaviest?
-class-ask-peg = Which one leaps up most when the peg turns by one degree?
+class-ask-peg = Which one’s pitch jumps most when the peg turns by one degree?
 class-ask-break = Which one hangs nearest to breaking?
 class-ask-gut = Why is the { $name } string so rarely plain gut?
 class-gut-answer = Because gut would hang at { $share } of what breaks it. Beside it: { $others }.

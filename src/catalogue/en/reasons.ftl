@@ -29,7 +29,7 @@ attribute-care = bearing hands and sweat
 attribute-price = price
     .means = within what may be spent
 attribute-availability = ease of buying
-    .means = any shop has it
+    .means = most shops should have it or can order it
 attribute-tuning = fine tuning
     .means = the peg, or a fine tuner, moves the pitch in small steps
 
@@ -41,7 +41,7 @@ because-wishes-power = what you said of power
 because-wishes-feel = what you said of the feel
 because-wishes-response = what you said of quickness
 because-set_up = the set-up
-because-level = how far along the player is
+because-level = how long the player has played
 because-who_tunes = nobody tunes between lessons
 because-room = where it lives
 because-concert_days = the day is near

@@ -1,4 +1,5 @@
-//! One of a few words, with "I don't know" among them.
+//! One of a few words, with "I don't know" among them, which takes an answer back. A question that was not answered looks
+//! so, and can be passed over.
 
 use yew::prelude::*;
 
@@ -44,7 +45,7 @@ pub fn Choices(props: &Props) -> Html {
                     type="radio"
                     name={id.clone()}
                     value={key.unwrap_or_default()}
-                    checked={value.as_deref() == key}
+                    checked={key.is_some() && value.as_deref() == key}
                     onchange={choose}
                 />
                 <span>

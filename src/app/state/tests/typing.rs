@@ -193,7 +193,10 @@ fn what_the_model_refuses_finds_its_field() {
     for field in ["strings.2.note", "bothers", "room", "odd"] {
         assert!(state.error_of(field).is_some(), "{field}");
     }
-    assert_eq!(state.error_of("room").unwrap(), "Where it lives: 7 is not allowed. It takes less.");
+    assert_eq!(
+        state.error_of("room").unwrap(),
+        "Where it is kept: 7 is not allowed. It takes less."
+    );
     let mended = reduce(&state, choose(Word::Room, "dry"));
     assert_eq!(mended.error_of("room"), None);
     assert_eq!(mended.errors().len(), 3);

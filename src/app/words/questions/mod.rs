@@ -1,7 +1,7 @@
 //! The words of the questions.
 //!
-//! The player's path takes three minutes in a shop: all eight screens together have at most 450 words, which a
-//! test counts. Each question says in one short line why it is asked.
+//! The player's path takes three minutes in a shop: all eight screens together have at most 600 words, which a
+//! test counts. Each question says in one sentence why it is asked.
 
 mod layout;
 #[cfg(test)]
