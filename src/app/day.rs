@@ -38,6 +38,16 @@ pub fn spoken(day: Day) -> String {
     say!("date", day = day.to_string(), month = month, year = year.to_string())
 }
 
+/// Names a day as `Friday 9 May`.
+#[must_use]
+pub fn named(day: Day) -> String {
+    let (_, month, of_month) = civil(day);
+    // The first of January 1970 was a Thursday.
+    let weekday = speech::of_or_key("weekday", &(day + 3).rem_euclid(7).to_string()).to_owned();
+    let month = speech::of_or_key("month", &month.to_string()).to_owned();
+    say!("date-named", weekday = weekday, day = of_month.to_string(), month = month)
+}
+
 /// Days from 1970-01-01 to a date of the Gregorian calendar, counted in years that begin in March,
 /// so that the leap day comes last.
 const fn since_1970(year: i64, month: i64, day: i64) -> Day {
@@ -72,6 +82,9 @@ mod tests {
         assert_eq!(read("2000-03-01"), Some(11_017));
         assert_eq!(read("2026-11-25"), Some(20_782));
         assert_eq!(spoken(11_017), "1 March 2000");
+        assert_eq!(named(0), "Thursday 1 January");
+        // `date -d 2031-05-09 +%A` of GNU coreutils.
+        assert_eq!(read("2031-05-09").map(named).as_deref(), Some("Friday 9 May"));
     }
 
     #[test]

@@ -4,9 +4,9 @@
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
 pub enum DetailLevel {
     /// For whoever plays: words on a stated scale.
+    #[default]
     Words,
     /// For whoever teaches: numbers, with what makes them stick.
-    #[default]
     Numbers,
     /// For the bench: formulas, parts and sources too.
     Bench,

@@ -130,7 +130,7 @@ fn looks(fit: &Fit) -> Html {
         if !fit.verdict.findings.is_empty() {
             <p class="sheet-looks">
                 <strong>{ say!("sheet-look") }{ " " }</strong>
-                { verdict::on_paper(fit).join(" ") }
+                { verdict::first_causes(fit).join(" ") }
             </p>
         }
     }

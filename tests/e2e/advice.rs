@@ -89,10 +89,7 @@ fn the_set_follows_its_sliders() {
         page.until("it comes back", &format!("return {SEEN} === {before}")).await;
 
         // A weight that outweighs all others turns the set, and the answers bring it back.
-        page.script("document.querySelector('#swing-settling').closest('details').open = true")
-            .await;
-        // The last part of the page is drawn a moment after the first.
-        tokio::time::sleep(std::time::Duration::from_millis(1000)).await;
+        page.open_everything().await;
         let share = "return document.querySelector('output[for=swing-settling]').textContent";
         let was = page.script(share).await;
         page.slide("#swing-settling", 5.0).await;
@@ -142,8 +139,11 @@ const SETS: &str = "
 /// From the move of a weight to its share, and to another set, twenty times.
 const CHANGES: &str = "
     const sliders = [], changes = [];
+    for (let i = 0; i < 2; i++) {
+        for (const folded of document.querySelectorAll('details')) folded.open = true;
+        await still(500);
+    }
     const slider = document.querySelector('#swing-feel');
-    slider.closest('details').open = true;
     const row = slider.closest('li');
     const seen = () => document.querySelector('.strings').textContent;
     for (let i = 0; i < 20; i++) {

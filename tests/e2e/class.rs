@@ -200,6 +200,8 @@ fn a_core_is_heard_on_its_key_and_stopped() {
 fn a_year_is_walked_along_month_by_month() {
     drive(async |page| {
         page.open("#/set").await;
+        page.until("all of it is drawn", "return !!document.querySelector('.sheet')").await;
+        page.open_everything().await;
         page.until("the year is drawn", "return !!document.querySelector('.a-year .year svg')")
             .await;
         assert_eq!(

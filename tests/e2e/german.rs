@@ -71,8 +71,8 @@ fn german_is_chosen_once_and_leads_through_the_whole_path() {
             "Beschwerden und Wünsche",
             "Musik und Spiel",
             "Das Stimmen",
-            "Wo es lebt",
-            "Der nächste Auftritt",
+            "Wo es aufbewahrt wird",
+            "Das nächste Konzert",
             "Preis und Haut",
         ]
         .into_iter()
@@ -106,8 +106,9 @@ fn german_is_chosen_once_and_leads_through_the_whole_path() {
         page.open("#/set").await;
         page.until("a set is shown", "return !!document.querySelector('main .answer #strings')")
             .await;
-        page.headed("Ihre Geige braucht").await;
+        page.headed("Für Ihre Geige empfehlen wir").await;
         page.until("all of it is drawn", "return !!document.querySelector('.sheet')").await;
+        page.script("document.querySelector('[name=depth][value=numbers]').click()").await;
         page.open_everything().await;
         page.until("everything is drawn", "return !!document.querySelector('.partials')").await;
         page.all_german().await;
@@ -117,9 +118,11 @@ fn german_is_chosen_once_and_leads_through_the_whole_path() {
         assert_eq!(page.script(comma).await, true);
         // Forces as packets have them.
         page.choose("unit-force", "kg").await;
+        // The page is drawn anew, and folded.
         page.until(
             "the load is in kilograms",
-            "return /^\\d+,\\d\\skg/.test(document.querySelector('.load dd p')?.textContent ?? '')",
+            "for (const folded of document.querySelectorAll('details:not([open])')) folded.open = true;
+            return /^\\d+,\\d\\skg/.test(document.querySelector('.load dd p')?.textContent ?? '')",
         )
         .await;
         for (path, heading) in [("#/compare/0", "Saiten nebeneinander"), ("#/sources", "Woher")] {

@@ -52,14 +52,15 @@ fn the_depth_is_chosen_once_and_kept() {
         let choose =
             |key: &str| format!("document.querySelector('[name=depth][value={key}]').click()");
         let digits = "return /\\d/.test(document.querySelector('.sureness > ul').textContent)";
-        assert_eq!(page.script(digits).await, json!(true));
-        page.script(&choose("words")).await;
-        page.until(
-            "numbers are gone",
-            "return !/\\d/.test(document.querySelector('.case').textContent)",
-        )
-        .await;
+        // In plain words at first.
+        page.open_everything().await;
+        assert_eq!(
+            page.script("return !/\\d/.test(document.querySelector('.case').textContent)").await,
+            json!(true)
+        );
         assert_eq!(page.script(digits).await, json!(false));
+        page.script(&choose("numbers")).await;
+        page.until("numbers are there", digits).await;
         page.script(&choose("bench")).await;
         page.until("formulas are there", "return !!document.querySelector('.case .formula')").await;
         page.assert_accessible().await;

@@ -4,7 +4,7 @@ use serde_json::Value;
 
 use crate::claims::Check;
 use crate::heard::{Agrees, Heard, direction, entry, holds, list, same, text};
-use crate::marks::{all, sole};
+use crate::marks::{all, flat, sole};
 use crate::words::BEHIND;
 
 /// Names of kinds, and what is said under them.
@@ -14,6 +14,41 @@ pub(crate) const OF_KINDS: &[(&str, Check)] = &[
     ("kind-chosen", |h| {
         let name = h.said.and_then(|said| sole(said.place("kind")?)).map_or("", |said| said.id);
         same(name.trim_start_matches("set-kind-"), text(&h.set()["kind"]))
+    }),
+    ("kind-second", |h| {
+        let kind = h.arg("kind")?;
+        h.line(kind)
+    }),
+    ("glance-against", |h| {
+        let kind = h.arg("kind")?;
+        h.line(kind)?;
+        weighed(h)
+    }),
+    ("glance-parts", weighed),
+    ("glance-no-reason", |h| holds((0..h.strings().len()).all(|i| compared(h, i, "reasons").is_empty()))),
+    ("glance-weakest", |h| {
+        let what = h.key("what")?;
+        let words = h.arg("strings")?;
+        let is = |cost: &Value| {
+            cost["judged"] == false && cost["comparison"].is_null()
+                && what == format!("attribute-{}", text(&cost["attribute"]))
+        };
+        holds(h.names(words)?.into_iter().all(|i| list(&h.strings()[i]["costs"]).iter().any(is)))
+    }),
+    ("glance-or-kind", |h| {
+        let kind = h.arg("kind")?;
+        h.line(kind)
+    }),
+    ("glance-rather", |h| {
+        // The second has it in a string, or the first has it against the second's.
+        let kinds = list(&h.set()["other_kinds"]);
+        let second: Vec<&str> =
+            h.reports(true).into_iter().map(|report| text(&report["family"])).collect();
+        let is = |kind: &&Value| list(&kind["families"]).iter().map(text).eq(second.iter().copied());
+        let differences = list(&kinds.iter().find(is).ok_or("against what?")?["differences"]);
+        let word = sole(h.arg("word")?).map_or("", |said| said.id);
+        h.tally.words += 1;
+        holds(differences.iter().any(|d| direction(word, text(&d["property"])).is_ok_and(|more| more.is_some())))
     }),
     ("kind-usual", |h| {
         let (usual, words) = (h.real("kind.usual_of_hundred")?, h.arg("number")?);
@@ -85,6 +120,14 @@ fn a_kind(h: &mut Heard) -> Agrees {
         holds(!h.kinds_told.contains(&key))?;
         h.kinds_told.push(key);
         list(&kind["families"]).iter().map(text).collect()
+    } else if h.place.within("points") || flat(&h.place.heading) == "{set-second}" {
+        let kind = entry(&h.set()["other_kinds"], "kind", key)?;
+        h.kind = Some(kind);
+        let families: Vec<&str> = list(&kind["families"]).iter().map(text).collect();
+        let second: Vec<&str> =
+            h.reports(true).into_iter().map(|report| text(&report["family"])).collect();
+        holds(families == second)?;
+        families
     } else {
         same(key, text(&h.set()["kind"]))?;
         h.reports(false).into_iter().map(|report| text(&report["family"])).collect()
@@ -97,6 +140,45 @@ fn a_kind(h: &mut Heard) -> Agrees {
     let stays = |i: usize| h.strings()[i]["standing"] != "new";
     let steel = |i: usize| families[i].ends_with("steel") || stays(i) || asked(i);
     holds(top.into_iter().all(steel))
+}
+
+/// The comparisons with the second set under the reasons or the costs of a string: none where both sets have one family.
+fn compared<'a>(h: &Heard<'a>, i: usize, which: &str) -> Vec<&'a Value> {
+    let family = |second: bool| h.reports(second).get(i).map(|report| text(&report["family"]));
+    let other = h.set()["runner_up"].is_null() || family(true) != family(false);
+    let all = list(&h.strings()[i][which]).iter().filter(|_| other);
+    all.filter(|r| r["judged"] == false)
+        .map(|r| &r["comparison"])
+        .filter(|c| !c.is_null())
+        .collect()
+}
+
+/// Words for more and less, each of strings that have it as a reason or, against the set, as a cost.
+fn weighed(h: &mut Heard) -> Agrees {
+    let turned = h.place.within("for-second");
+    let which = if turned || h.place.within("against") { "costs" } else { "reasons" };
+    let parts = all(h.arg("parts")?);
+    let parts: Vec<_> =
+        parts.into_iter().filter(|said| said.id.starts_with("kind-differs-")).collect();
+    for said in &parts {
+        let strings = match said.id {
+            "kind-differs-all" => (0..h.strings().len()).collect(),
+            _ => h.names(said.place("strings").unwrap_or_default())?,
+        };
+        let words = all(said.place("words").unwrap_or_default());
+        for word in words.into_iter().filter(|word| !word.id.starts_with("list-")) {
+            h.tally.words += 1;
+            let is = |c: &&Value| {
+                let above = (c["verdict"] == "above") != turned;
+                direction(word.id, text(&c["property"])) == Ok(Some(above))
+            };
+            let so = strings.iter().all(|i| compared(h, *i, which).iter().any(is));
+            if !so {
+                return Err(format!("{} is not so", word.id));
+            }
+        }
+    }
+    holds(!parts.is_empty())
 }
 
 /// Every property in which a kind differs, with the strings, and no other.

@@ -139,11 +139,6 @@ impl<'a> Heard<'a> {
             }
             "" if self.place.within("partials") && figure => charts::partial(self, &said),
             _ if self.place.within("formula") => self.formula(words),
-            _ if self.place.within("equal")
-                && (id.starts_with("families-") || id.starts_with("list-")) =>
-            {
-                self.families_in_line(words)
-            }
             _ if id.starts_with("limit-") && words.len() > 1 => {
                 let key = &id["limit-".len()..];
                 let counts = list(&self.reply()["obstacles"])
@@ -187,13 +182,6 @@ impl<'a> Heard<'a> {
         let key = text(&worth["property"]);
         let source = text(&self.report()?["numbers"][key]["source"]);
         same(&flat(words), &format!("{{property-{key}.formula}} · {source}"))
-    }
-
-    /// The families of one of two sets, and their gauges.
-    fn families_in_line(&mut self, words: &'a [Part]) -> Agrees {
-        let second = flat(&self.place.heading) == "{set-second}";
-        self.families_of(words, second)?;
-        self.gauges_of(words, second)
     }
 }
 

@@ -17,6 +17,9 @@ use yew::{BaseComponent, LocalServerRenderer};
 
 use crate::marks::marked;
 
+/// The day on which the pages are drawn: 1 March 2027, a Monday.
+pub(crate) const TODAY: i64 = 20_878;
+
 /// What yew draws on: one of a thread.
 pub(crate) struct Easel(tokio::runtime::Runtime, tokio::task::LocalSet);
 
@@ -31,7 +34,7 @@ struct WholeProps {
 #[component]
 fn Whole(props: &WholeProps) -> Html {
     html! {
-        <SetPage fit={props.fit.clone()} answers={Rc::new(Answers::default())} sureness={props.sureness.clone()} label=""
+        <SetPage fit={props.fit.clone()} answers={Rc::new(Answers::default())} sureness={props.sureness.clone()} label="" today={TODAY}
             on_change={Callback::noop()} on_compare={Callback::noop()} on_keep={Callback::noop()} on_download={Callback::noop()} />
     }
 }

@@ -39,7 +39,6 @@ pub(crate) const TABLES: &[(&str, RowCheck)] = &[
     ),
     ("{column-wish} {column-under} {column-met} {column-weight}", a_worth),
     ("{column-wish} {weights-base} {weights-moved} {weights-here}", a_weight),
-    ("{plan-string} {plan-likely} {plan-long}", days_of_retuning),
     (" {plan-string} {sheet-ask} {sheet-gauge} {sheet-why} {sheet-settles}", on_the_sheet),
 ];
 
@@ -264,12 +263,6 @@ fn a_weight<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
         })?;
     }
     Ok(())
-}
-
-fn days_of_retuning<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
-    let days = &h.plan()["settled_d"][h.name(cell(cells, 0))?];
-    h.days(cell(cells, 1), real(&days[0])?)?;
-    h.enough_days(cell(cells, 2), real(&days[1])?)
 }
 
 fn on_the_sheet<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {

@@ -58,6 +58,17 @@ pub(crate) const OF_SET: &[(&str, Check)] = &[
         let known = list(&h.problem()["assumed"]).iter().map(|one| text(&one["value"]));
         holds(known.filter_map(|value| value.split(['\u{a0}', ' ']).next()).any(|number| number == said))
     }),
+    ("when-by", |h| {
+        let (last, safe) = (h.arg("last")?, h.arg("safe")?);
+        h.date(last, 0)?;
+        h.date(safe, 1)
+    }),
+    ("when-at-once", |h| {
+        let last = h.arg("last")?;
+        holds(h.days_left(1)? < 0)?;
+        h.date(last, 0)
+    }),
+    ("when-too-late", |h| holds(h.days_left(0)? < 0)),
     ("assumed-*", |h| {
         let is = |one: &Value| format!("{}-{}", text(&one["field"]), text(&one["value"])) == h.tail("assumed-");
         holds(list(&h.problem()["assumed"]).iter().any(is))
@@ -139,7 +150,40 @@ pub(crate) fn metal_id(metal: &Value) -> String {
     format!("metal-{}", text(metal).replace(' ', "-"))
 }
 
+/// The months from the day on which the pages are drawn, and their days.
+const MONTHS: [(u8, i64); 10] =
+    [(3, 31), (4, 30), (5, 31), (6, 30), (7, 31), (8, 31), (9, 30), (10, 31), (11, 30), (12, 31)];
+
 impl Heard<'_> {
+    /// How many days from today the last day is on which to fit the set: likely, and to be safe.
+    fn days_left(&self, which: usize) -> Result<i64, String> {
+        let wait = real(&self.plan()["fit_before_d"][which])?.ceil().max(1.0);
+        Ok((self.real("problem.concert_days")? - wait).floor() as i64)
+    }
+
+    /// Words are the date of that day.
+    fn date(&mut self, words: &[Part], which: usize) -> Agrees {
+        let left = self.days_left(which)?;
+        holds(left >= 0)?;
+        // The pages are drawn on the first of March, a Monday.
+        let (weekday, mut day) = (left % 7, left + 1);
+        let Some((month, _)) = MONTHS.iter().find(|(_, days)| {
+            let is_within = day <= *days;
+            if !is_within {
+                day -= days;
+            }
+            is_within
+        }) else {
+            return Err("the reader's calendar is too short".to_owned());
+        };
+        let said = sole(words).filter(|said| said.id == "date-named").ok_or("which day?")?;
+        let place = |name| flat(said.place(name).unwrap_or_default());
+        self.tally.figures += 1;
+        same(&place("weekday"), &format!("{{weekday-{weekday}}}"))?;
+        same(&place("day"), &day.to_string())?;
+        same(&place("month"), &format!("{{month-{month}}}"))
+    }
+
     /// Each string of a set is said to be of its family.
     pub(crate) fn families_of(&self, words: &[Part], second: bool) -> Agrees {
         let mut told = Vec::new();

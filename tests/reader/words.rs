@@ -80,7 +80,7 @@ pub(crate) const PROPERTIES: [Property; 57] = [
     p("season_damp_cent", 1.0, "{cents}", ["Damp of the seasons", "moves more", "moves less"], ["Feuchte der Jahreszeiten", "mehr", "weniger"]),
     p("season_moisture_cent", 1.0, "{cents}", ["Water", "more", "less"], ["Wasser", "mehr", "weniger"]),
     p("season_body_cent", 1.0, "{cents}", ["body", "more", "less"], ["Korpus", "mehr", "weniger"]),
-    p("ratchet_cent", 1.0, "{cents}", ["new damp", "more", "less"], ["neue", "mehr", "weniger"]),
+    p("ratchet_cent", 1.0, "{cents}", ["first damp spell", "more", "less"], ["neue", "mehr", "weniger"]),
     p("lateral_stiffness_n_m", 1e-3, "N/mm", ["Firmness", "firmer", "softer"], ["Hand", "fester", "weicher"]),
     p("stopping_cent", 1.0, "{cents}", ["Sharpening", "sharper", "truer"], ["Erhöhung", "höher", "reiner"]),
     p("glide_cent", 1.0, "{cents}", ["stroke", "more", "less"], ["Absinken", "mehr", "weniger"]),
@@ -88,7 +88,7 @@ pub(crate) const PROPERTIES: [Property; 57] = [
     p("pull_cent_m", 1e-3, "{unit-cents-mm}", ["millimetre", "coarser", "finer"], ["Millimeter", "gröber", "feiner"]),
     p("over_the_nut", 100.0, "%", ["nut", "more", "less"], ["Sattel", "mehr", "weniger"]),
     p("over_the_peg", 100.0, "%", ["peg", "harder", "gently"], ["Wirbel", "schärfer", "sanfter"]),
-    p("fatigue", 100.0, "%", ["Weariness", "sooner", "later"], ["Ermüdung", "früher", "später"]),
+    p("fatigue", 100.0, "%", ["Fatigue", "sooner", "later"], ["Ermüdung", "früher", "später"]),
 ];
 
 /// At one pitch and length, tension is firmness under the hand: the draws compare the latter.

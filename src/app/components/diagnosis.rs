@@ -5,6 +5,7 @@ use std::rc::Rc;
 use protocol::reply::{Cause, Finding, Fit};
 use yew::prelude::*;
 
+use super::fold::Fold;
 use crate::words::naming::{list, within};
 use crate::words::say;
 use crate::words::verdict as words;
@@ -27,11 +28,13 @@ pub fn Diagnosis(props: &DiagnosisProps) -> Html {
                 <p class="lede">{ reasons.join(" ") }</p>
             }
             if !fit.verdict.findings.is_empty() {
-                <section class="findings" aria-labelledby="findings">
-                    <h2 id="findings">{ say!("findings-title") }</h2>
-                    <div class="each-finding">
-                        { for fit.verdict.findings.iter().map(|finding| one(finding, fit)) }
-                    </div>
+                <section class="findings" aria-label={say!("findings-title")}>
+                    { for words::first_causes(fit).into_iter().map(|line| html! { <p>{ line }</p> }) }
+                    <Fold summary={html! { <h2>{ say!("findings-title") }</h2> }}>
+                        <div class="each-finding">
+                            { for fit.verdict.findings.iter().map(|finding| one(finding, fit)) }
+                        </div>
+                    </Fold>
                 </section>
             }
         </>

@@ -1,8 +1,8 @@
-//! One string of the set: what it is, why, what it costs, what to ask for, and its numbers at three levels of detail.
+//! One string of the set in full: what it is, every reason and cost, and its numbers at three levels of detail.
 
 use std::rc::Rc;
 
-use protocol::reply::{Caution, FittedString, Problem, Reason};
+use protocol::reply::{FittedString, Problem, Reason};
 use yew::prelude::*;
 
 use super::balance::Balance;
@@ -19,7 +19,7 @@ use crate::words::detail_level::{self, MakerDetails};
 use crate::words::naming::{
     a_letter, capital, core, family, family_is, picture_note, portrait, the_string, windings,
 };
-use crate::words::{plan, property, reasons, say, set};
+use crate::words::{property, reasons, say, set};
 
 /// Properties of [`StringCard`].
 #[derive(Clone, PartialEq, Properties)]
@@ -35,8 +35,6 @@ pub struct StringCardProps {
     /// How deep its reasons go.
     #[prop_or_default]
     pub depth: DetailLevel,
-    /// What to beware of with this string.
-    pub cautions: Vec<Caution>,
     /// The person wants it beside its rival.
     pub on_compare: Callback<()>,
     /// The person wants its report on paper.
@@ -72,22 +70,9 @@ pub fn StringCard(props: &StringCardProps) -> Html {
                     <p class="what">
                         { capital(family_is(&report.family)) }{ ", " }
                         { units::gauge(report.numbers.get("outer_diameter_m").map_or(0.0, |q| q.value)) }{ "." }
-                        if string.grade == "sometimes" {
-                            { " " }{ say!("card-sometimes") }
-                        }
                     </p>
-                    { for props.cautions.iter().map(|c| html! {
-                        <p class="caution">{ plan::caution(&c.caution) }</p>
-                    }) }
                     { case(string, name, props.depth) }
-                    <div class="counter">
-                        <h4>{ say!("card-counter") }</h4>
-                        <p class="say">{ say!("card-say", string = set::counter(&string.shopping, name, &props.problem, report)) }</p>
-                        <p>{ say!("card-packet", packet = set::packet(&string.shopping)) }</p>
-                    </div>
-                    <ul class="facts">
-                        { for set::plain_facts(string).into_iter().map(|fact| html! { <li>{ fact }</li> }) }
-                    </ul>
+                    <p class="packet">{ say!("card-packet", packet = set::packet(&string.shopping)) }</p>
                     <p class="actions">
                         if string.rival.is_some() {
                             <button type="button" class="button quiet" onclick={compare}>

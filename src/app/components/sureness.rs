@@ -12,8 +12,8 @@ use crate::platform::view;
 use crate::route::Route;
 use crate::words::{certainty as words, say};
 
-/// The id of the section's heading, to which the line over the set leads.
-const SURE: &str = "sure";
+/// The id of the heading of [`SureSection`], to which the line over the set leads.
+pub const SURE: &str = "sure";
 
 /// Properties of [`SureLine`].
 #[derive(Clone, PartialEq, Properties)]
@@ -67,8 +67,7 @@ pub fn SureSection(props: &SureSectionProps) -> Html {
         html! { <ul>{ for sentences.into_iter().map(|sentence| html! { <li>{ sentence }</li> }) }</ul> }
     };
     html! {
-        <section class="sureness" aria-labelledby={SURE}>
-            <h2 id={SURE} tabindex="-1">{ say!("sure-title") }</h2>
+        <div class="sureness">
             <p>{ say!("sure-how") }</p>
             if *depth >= DetailLevel::Numbers {
                 <p>{ words::counted(set, sure).join(" ") }</p>
@@ -85,6 +84,6 @@ pub fn SureSection(props: &SureSectionProps) -> Html {
                 }
                 <p><a href={Route::Sources { entry: None }.to_string()}>{ say!("sure-sources") }</a></p>
             }
-        </section>
+        </div>
     }
 }

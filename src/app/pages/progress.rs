@@ -41,7 +41,7 @@ pub fn ProgressPage() -> Html {
                 if !store.is_found() && !matches!(store.asking, Asking::Idle | Asking::Busy(_)) {
                     { earlier() }
                 }
-                <SetPage fit={Rc::clone(&found.fit)} answers={Rc::clone(&found.answers)} {sureness} label={store.document.label.clone()}
+                <SetPage fit={Rc::clone(&found.fit)} answers={Rc::clone(&found.answers)} {sureness} today={clock::today()} label={store.document.label.clone()}
                     on_change={go(Route::Check)} on_compare={Callback::from(|string| address::go(&Route::Compare { string }.to_string()))}
                     on_keep={keep(&store, &found.fit)} on_download={download(&store)} />
             </>

@@ -27,10 +27,26 @@ pub fn name(key: &str, set: &Set, names: &[String]) -> String {
     speech::of_filled("set-kind", key, &words).unwrap_or_else(|| key.to_owned())
 }
 
-/// The kind of the chosen set.
+/// The kind of the chosen set, and its gauge.
 #[must_use]
 pub fn chosen(set: &Set, names: &[String]) -> String {
-    say!("kind-chosen", kind = name(&set.kind, set, names))
+    let gauge = super::set::gauges(&super::set::chosen_gauges(set), names);
+    say!("kind-chosen", kind = name(&set.kind, set, names), gauge = gauge)
+}
+
+/// The best set of other families, as the kind that it is: the one to weigh this set against.
+#[must_use]
+pub fn rival(set: &Set) -> Option<&OtherKind> {
+    let families = super::set::other_families(set);
+    set.other_kinds.iter().find(|kind| kind.families == families)
+}
+
+/// The kind of the second of two sets, and its gauge.
+#[must_use]
+pub fn second(set: &Set, names: &[String]) -> Option<String> {
+    let gauge = super::set::gauges(&super::set::other_gauges(set), names);
+    let kind = name(&rival(set)?.kind, set, names);
+    Some(say!("kind-second", kind = kind, gauge = gauge))
 }
 
 /// What is said of another kind: how usual it is, whether it is there now, in what it differs, and how far behind it is.
@@ -54,21 +70,31 @@ fn usual(of_hundred: f64) -> String {
     say!("kind-usual", number = units::fixed(rounded, 0))
 }
 
-/// In what a kind differs from the chosen set; properties that differ on the same strings stand together.
+/// In what a kind differs from the chosen set.
 fn differs(differences: &[KindDifference], names: &[String]) -> String {
-    let mut groups: Vec<(&[usize], Vec<&str>)> = Vec::new();
+    let mut found = Vec::new();
     for difference in differences {
         let Some(property) = property::of(&difference.property) else { continue };
         let sides = [(&difference.above, property.more()), (&difference.below, property.less())];
-        for (strings, word) in sides.into_iter().filter(|(strings, _)| !strings.is_empty()) {
-            match groups.iter_mut().find(|(known, _)| *known == strings.as_slice()) {
-                Some((_, words)) => words.push(word),
-                None => groups.push((strings, vec![word])),
-            }
-        }
+        found.extend(sides.into_iter().filter(|(strings, _)| !strings.is_empty()));
     }
-    if groups.is_empty() {
+    if found.is_empty() {
         return say!("kind-alike").to_owned();
+    }
+    say!("kind-differs", parts = on_strings(found, names))
+}
+
+/// Words with the strings of which they are true; words of the same strings stand together.
+pub(super) fn on_strings<'a>(
+    found: impl IntoIterator<Item = (&'a Vec<usize>, &'a str)>,
+    names: &[String],
+) -> String {
+    let mut groups: Vec<(&[usize], Vec<&str>)> = Vec::new();
+    for (strings, word) in found {
+        match groups.iter_mut().find(|(known, _)| *known == strings.as_slice()) {
+            Some((_, words)) => words.push(word),
+            None => groups.push((strings, vec![word])),
+        }
     }
     let part = |(strings, words): &(&[usize], Vec<&str>)| {
         let words = list(words);
@@ -78,12 +104,11 @@ fn differs(differences: &[KindDifference], names: &[String]) -> String {
         let strings: Vec<&String> = strings.iter().filter_map(|i| names.get(*i)).collect();
         say!("kind-differs-on", strings = list(&strings), words = words)
     };
-    let parts: Vec<String> = groups.iter().map(part).collect();
-    say!("kind-differs", parts = parts.join("; "))
+    groups.iter().map(part).collect::<Vec<_>>().join("; ")
 }
 
 /// How far behind the chosen set a kind is.
-fn lead(other: &OtherKind, depth: DetailLevel) -> String {
+pub(super) fn lead(other: &OtherKind, depth: DetailLevel) -> String {
     let how = match other.lead {
         lead if lead < CLOSE_CALL => "level",
         lead if lead < LITTLE => "little",

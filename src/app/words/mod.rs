@@ -2,12 +2,14 @@
 
 pub mod bowed;
 pub mod certainty;
+pub mod changed;
 pub mod days;
 pub mod detail_level;
 pub mod doubt;
 pub mod drift;
 pub mod fault;
 pub mod fitting;
+pub mod glance;
 pub mod kinds;
 pub mod lesson;
 pub mod naming;

@@ -109,35 +109,13 @@ pub fn answer(fit: &Fit) -> String {
     if set.close_call
         && let [i] = differ.as_slice()
     {
-        // One word for the gauge of all strings of both sets; where they are of several, the sets themselves say so.
-        let gauge = match (chosen_gauges(set).as_slice(), other_gauges(set).as_slice()) {
-            ([first, rest @ ..], others) if rest.iter().chain(others).all(|g| g == first) => {
-                Some(say!("gauges-one", gauge = *first))
-            }
-            _ => None,
-        };
         let either = either(&chosen, &other, &names, *i);
-        return match gauge {
-            Some(gauge) => {
-                say!("set-answer", instrument = instrument, strings = either, gauge = gauge)
-            }
-            None => say!("set-answer-either", instrument = instrument, strings = either),
-        };
+        return say!("set-answer", instrument = instrument, strings = either);
     }
     if set.close_call && !differ.is_empty() {
-        return say!(
-            "set-answer-two",
-            instrument = instrument,
-            first = families(&chosen, &names),
-            second = families(&other, &names),
-        );
+        return say!("set-answer-two", instrument = instrument);
     }
-    say!(
-        "set-answer",
-        instrument = instrument,
-        strings = families(&chosen, &names),
-        gauge = gauges(&chosen_gauges(set), &names),
-    )
+    say!("set-answer", instrument = instrument, strings = families(&chosen, &names))
 }
 
 /// What two sets share, and the one string in which either will do.

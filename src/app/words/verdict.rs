@@ -155,9 +155,9 @@ pub fn standing(key: &str) -> Option<&'static str> {
     }
 }
 
-/// The complaints in one line, for paper: each with what to look at first.
+/// The complaints, each in one line with what to look at first.
 #[must_use]
-pub fn on_paper(fit: &Fit) -> Vec<String> {
+pub fn first_causes(fit: &Fit) -> Vec<String> {
     let line = |finding: &Finding| {
         let first = finding.causes.first()?;
         let (what, advice) = cause(&first.cause);

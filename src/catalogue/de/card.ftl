@@ -1,8 +1,6 @@
 ### Die Karte einer Saite.
 
 card-sometimes = Für diesen Platz wird sie nur manchmal gemacht.
-card-counter = Im Laden
-card-say = „Ich hätte gern { $string }.“
 card-packet = Achten Sie auf der Packung auf { $packet }.
 card-compare = { $String }: beide Bauarten vergleichen
 card-print-of = Den Bericht dieser Saite drucken: { $name }
@@ -17,10 +15,10 @@ card-numbers = Jede Zahl der { $name }-Saite, mit Spannen und Quellen; ihre Tage
 card-worths = Was jeder Wunsch für die { $name }-Saite wert war
 card-stays = Sie bleibt
 card-not-judged = Nicht beurteilt
-card-known = { $kind }. Für die Summen nahmen wir die üblichste der Bauart, die Sie nannten: { $gauge }, sie zieht mit { $pull }.
-card-unknown = Wir wissen nicht, was darauf ist. Für die Last nahmen wir eine übliche: { $pull }.
+card-known = { $kind }. Gerechnet haben wir mit der üblichsten der Bauart, die Sie nannten: { $gauge }, Zug { $pull }.
+card-unknown = Wir wissen nicht, was darauf ist. Für die Last haben wir mit einer üblichen gerechnet: { $pull }.
 card-rather = Statt einer { word-family-of } als { $name }
-card-alike = Für sich genommen spricht nichts für sie, das sich berechnen oder beurteilen lässt; sie passt zum ganzen Satz.
+card-alike = Sie hat keinen einzelnen Vorteil; sie macht den Satz ausgewogen.
 card-no-other = Keine andere Bauart wäre hier gut
 card-no-other-why = Für diesen Platz wird keine andere Bauart gemacht, die jede Grenze einhält; darum gibt es nichts abzuwägen.
 card-costs = Was Sie das kostet

@@ -1,6 +1,6 @@
 ### Wie sicher ein Satz ist, was ihn ändern würde, und wie tief die Seite geht.
 
-depth-label = Wie tief
+depth-label = Wie ausführlich
 depth-words = In einfachen Worten
 depth-numbers = Mit Zahlen
 depth-bench = An der Werkbank
@@ -15,8 +15,8 @@ sure-equal = Ein anderer Satz ist eine ebenso gute Wahl: { $families }.
 sure-level-very-likely = Der erste liegt fast jedes Mal vorn, aber nur wenig: Ist einer nicht zu bekommen, nehmen Sie den anderen.
 sure-level-likely = Der erste liegt meist vorn, aber nur wenig: Ist einer nicht zu bekommen, nehmen Sie den anderen.
 sure-leads = So wie Sie geantwortet haben, liegt er vorn; ein wenig anders gemeint, vielleicht ein anderer.
-sure-more = Woher wir das wissen, und was es ändern würde
-sure-how = Niemand meint eine Antwort aufs Haar genau, und keine unserer Zahlen ist aufs Haar genau bekannt. Wir haben alle ein wenig verschoben, immer wieder, und jedes Mal den besten Satz gesucht.
+sure-more = Woher wir das wissen
+sure-how = Keine Antwort ist genau, und unsere Zahlen sind es auch nicht. Wir haben alle viele Male ein wenig verschoben und jedes Mal den besten Satz gesucht.
 sure-chosen = In { $share } von 100 Versuchen mit leicht verschobenen Antworten und Zahlen sind diese Bauarten die besten, auf { $error } genau.
 sure-second = Der zweite Satz ist in { $share } von 100 der beste.
 sure-next = Danach liegt am häufigsten vorn: { $families }, in { $share } von 100.
@@ -60,9 +60,9 @@ turn-sheet = Das würde es zuerst ändern: { $turn }
 
 ## Gründe, tiefer und weniger tief
 
-reason-plain = { $word } als die andere Saite.
-reason-plain-wanted = { $word } als die andere Saite, und näher an dem, was Sie möchten.
-reason-plain-unwanted = { $word } als die andere Saite, und weiter von dem, was Sie möchten.
+reason-plain = { $word }.
+reason-plain-wanted = { $word }, näher an dem, was Sie möchten.
+reason-plain-unwanted = { $word }, weiter von dem, was Sie möchten.
 reason-plain-weakest = Ihr schwächster Punkt: { $what }.
 reason-more = Das sind { $percent } % mehr
 reason-less = Das sind { $percent } % weniger

@@ -38,23 +38,24 @@ set-kind-steel-over-synthetic = Vollstahl über weichem Kunststoff
 
 ## Die gewählte Art und die anderen
 
-kind-chosen = Art des Satzes: { $kind }
+kind-chosen = { $kind }, { $gauge }
+kind-second = { $kind }, { $gauge }
 kinds-title = Andere Arten von Sätzen
 kinds-how = Jeder ist der beste Satz seiner Art für Sie, neben dem gewählten.
 kind-usual = Etwa { $number } von 100, die spielen wie Sie, haben ihn.
 kind-rare = Wer spielt wie Sie, hat ihn selten.
 kind-now = Was jetzt auf dem Instrument ist, ist von dieser Art.
 kind-differs = Gegenüber dem gewählten Satz: { $parts }.
-kind-differs-on = bei { $strings } { $words }
-kind-differs-all = bei jeder Saite { $words }
+kind-differs-on = { $words } bei { $strings }
+kind-differs-all = { $words } bei jeder Saite
 kind-alike = Einen Unterschied zum gewählten Satz würde man nicht merken.
 kind-lead =
-    Er liegt { $how ->
-        [level] etwa gleichauf mit dem gewählten
-        [little] etwas hinter dem gewählten
-        [clearly] deutlich hinter dem gewählten
-       *[far] weit hinter dem gewählten
-    }.
+    { $how ->
+        [level] Er passt ebenso gut zu Ihnen.
+        [little] Er passt fast ebenso gut zu Ihnen.
+        [clearly] Er passt deutlich weniger zu Ihnen.
+       *[far] Er passt viel weniger zu Ihnen.
+    }
 kind-lead-by =
     Er liegt { $how ->
         [level] etwa gleichauf mit dem gewählten, dahinter

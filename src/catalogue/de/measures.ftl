@@ -2,6 +2,14 @@
 
 decimal-point = ,
 date = { $day }. { $month } { $year }
+date-named = { $weekday }, { $day }. { $month }
+weekday-0 = Montag
+weekday-1 = Dienstag
+weekday-2 = Mittwoch
+weekday-3 = Donnerstag
+weekday-4 = Freitag
+weekday-5 = Samstag
+weekday-6 = Sonntag
 month-1 = Januar
 month-2 = Februar
 month-3 = März

@@ -47,7 +47,7 @@ family-plain-steel = blanker Stahl
 family-wound-steel = umsponnener Vollstahl
 family-stranded-steel = Stahlseil
 family-synthetic = Kunststoffkern
-family-monofilament = Einzelfaser
+family-monofilament = Monofil
 family-is-plain-gut = gedrehter Darm ohne etwas darum
 family-is-wound-gut = gedrehter Darm, mit Metall umsponnen
 family-is-plain-steel = ein Stahldraht ohne etwas darum
@@ -61,7 +61,7 @@ word-family =
         [wound-gut] umsponnene Darmsaite
         [plain-steel] blanke Stahlsaite
         [wound-steel] umsponnene Vollstahlsaite
-        [stranded-steel] Stahlseilsaite
+        [stranded-steel] Saite mit Stahlseilkern
         [synthetic] Kunststoffsaite
         [monofilament] Saite aus einer einzelnen Faser
        *[other] { $family }
@@ -73,7 +73,7 @@ word-family-of =
         [wound-gut] umsponnenen Darmsaite
         [plain-steel] blanken Stahlsaite
         [wound-steel] umsponnenen Vollstahlsaite
-        [stranded-steel] Stahlseilsaite
+        [stranded-steel] Saite mit Stahlseilkern
         [synthetic] Kunststoffsaite
         [monofilament] Saite aus einer einzelnen Faser
        *[other] { $family }
@@ -84,7 +84,7 @@ word-families =
         [wound-gut] umsponnene Darmsaiten
         [plain-steel] blanke Stahlsaiten
         [wound-steel] umsponnene Vollstahlsaiten
-        [stranded-steel] Stahlseilsaiten
+        [stranded-steel] Saiten mit Stahlseilkern
         [synthetic] Kunststoffsaiten
         [monofilament] Saiten aus einer einzelnen Faser
        *[other] { $family }
@@ -98,12 +98,12 @@ material-spring-steel = Federstahl
     .of = Federstahl
 material-stainless-steel = rostfreier Stahl
     .of = rostfreiem Stahl
-material-polyamide = Polyamid (Nylon)
-    .of = Polyamid (Nylon)
+material-polyamide = Nylon
+    .of = Nylon
 material-polyester = Polyester
     .of = Polyester
-material-high-modulus-polymer = steife Verbundfaser
-    .of = steifer Verbundfaser
+material-high-modulus-polymer = steifer Kunststoff
+    .of = steifem Kunststoff
 material-aramid = Aramid
     .of = Aramid
 kind-outside = { $kind }, außen { $metal }

@@ -2,15 +2,15 @@
 
 ## Vorsicht
 
-caution-eyes = Eine gespannte Saite kann reißen und schneiden. Halten Sie die Augen davon fern, und tragen Sie eine Brille.
-caution-one-at-a-time = Wechseln Sie eine Saite nach der anderen. Der Steg neigt sich beim Stimmen, also richten Sie ihn immer wieder auf. Ohne den Druck der Saiten fällt der Stimmstock um.
+caution-eyes = Eine gespannte Saite kann reißen und schneiden, und ihre Enden sind spitz. Tragen Sie eine Schutzbrille, halten Sie das Gesicht fern, und schneiden Sie nie eine gespannte Saite durch.
+caution-one-at-a-time = Ohne den Druck der Saiten kann der Stimmstock fallen: Wechseln Sie eine Saite nach der anderen. Sperrt sich der Steg oder fällt der Stimmstock, bewegen Sie nichts selbst, sondern gehen Sie zum Geigenbauer.
 caution-not-above-pitch = Stimmen Sie nie über die geplante Tonhöhe hinaus.
-caution-do-not-tension = Spannen Sie kein Instrument mit einem Riss, einer offenen Naht, einem losen Griffbrett oder einem umgefallenen Stimmstock. Bringen Sie es zum Geigenbauer.
-caution-adult-fits = Die Saiten eines Kindes zieht ein Erwachsener auf.
+caution-do-not-tension = Spannen Sie kein Instrument mit einem Riss, einer offenen Naht, einem losen Griffbrett oder einem umgefallenen Stimmstock. Öffnet sich etwas am gespannten Instrument, lassen Sie alle Saiten gleichmäßig ein wenig nach und bringen es zum Geigenbauer.
+caution-adult-fits = Die Saiten eines Kindes zieht ein Erwachsener auf. Lassen Sie es sich beim ersten Mal zeigen.
 caution-luthier-first = Das Instrument ist alt, zart oder wertvoll: Fragen Sie einen Geigenbauer, bevor Sie etwas aufziehen.
 caution-steel-for-gut = Dieser Satz bringt Stahl, wo Darm war. Instrument und Saitenhalter sind vielleicht nicht dafür gemacht: Fragen Sie zuerst einen Geigenbauer.
 caution-load-near-top = Der Satz zieht nahe am oberen Ende dessen, was für ein solches Instrument üblich ist. Fragen Sie einen Geigenbauer, ob Ihres das trägt.
-caution-gut-near-limit = Dieser Darm arbeitet nahe an seiner Grenze und wird ab und zu reißen. Halten Sie Ersatz bereit.
+caution-gut-near-limit = Dieser Darm arbeitet nahe an seiner Grenze und wird ab und zu reißen. Stimmen Sie ihn langsam hoch, später nie höher, auf Reisen tiefer, und halten Sie Ersatz bereit.
 caution-tuned-up = In der höheren Stimmung zieht der Satz stärker: ein Viertel mehr für einen Ganzton. Fragen Sie einen Geigenbauer, und stimmen Sie danach wieder herunter.
 caution-kept-near-breaking = In der höchsten Stimmung ist diese Saite näher am Reißen, als sie sollte. Wechseln Sie auch sie, oder stimmen Sie nicht hinauf.
 caution-far-from-usual-note = Sie ist weit von dem Ton gestimmt, für den solche Saiten gemacht werden; darum weiß man weniger über sie.
@@ -20,9 +20,9 @@ caution-luthier-decides = Das Programm rät; ein Geigenbauer, der das Instrument
 
 ## Beim Einrichten zu prüfen
 
-check-grooves = Kerben in Sattel und Steg: Die neue Saite soll darin liegen, weder geklemmt noch lose.
+check-grooves = Kerben in Sattel und Steg: Die neue Saite soll darin liegen, weder geklemmt noch lose. Bei einer ausgeschlagenen Kerbe, einem faserigen Henkel oder einem verzogenen oder gerissenen Steg erst zum Geigenbauer.
 check-graphite = Weicher Bleistift in den Kerben lässt die Saite gleiten.
-check-protector = Ein Häutchen oder Schläuchlein unter der dünnen obersten Saite verhindert, dass sie in den Steg einschneidet.
+check-protector = Pergament oder ein Saitenschlauch unter der dünnen obersten Saite verhindert, dass sie in den Steg einschneidet.
 check-fine-tuner = Der Wirbel stimmt diese Saiten nur grob: Es braucht einen Feinstimmer oder Geduld.
 check-height = Die Art des Kerns ändert sich, also schwingen die Saiten vielleicht weiter oder enger: Prüfen Sie ihre Höhe über dem Griffbrett.
 check-bridge-and-post = Der Steg steht gerade, der Stimmstock an seinem Platz: vorher, währenddessen und nachher.

@@ -1,10 +1,10 @@
 ### Was die Antwort sagt.
 
-word-your-instrument =
+word-your-instrument-for =
     { $instrument ->
         [viola] Ihre Bratsche
         [cello] Ihr Cello
-        [double-bass] Ihr Kontrabass
+        [double-bass] Ihren Kontrabass
        *[violin] Ihre Geige
     }
 # Mit „dieser“, im Genitiv.
@@ -44,20 +44,19 @@ gauges-part =
        *[medium] mittlerem { $strings }
     }
 gauges-with = mit { $parts }
-set-answer = { word-your-instrument } braucht { $strings }, { $gauge }.
-set-answer-either = { word-your-instrument } braucht { $strings }.
+set-answer = Für { word-your-instrument-for } empfehlen wir { $strings }.
 set-answer-two =
-    Zwei Sätze passen etwa gleich gut zu { $instrument ->
+    Zwei Arten von Sätzen passen etwa gleich gut zu { $instrument ->
         [viola] Ihrer Bratsche
         [cello] Ihrem Cello
         [double-bass] Ihrem Kontrabass
        *[violin] Ihrer Geige
-    }: { $first }; oder { $second }.
+    }.
 nothing-load = Nichts passt: Jeder Satz für { word-this-instrument-for } zieht stärker, als er sollte.
 nothing-made = Nichts passt: Keine Saite, die gemacht wird, erfüllt jeden Wunsch für { $strings } { word-this-instrument-of }.
 searched = Für { $strings } ließen sich { $space } Saiten machen. Nach Grenzen und Schranken blieben { $wound } zum Umspinnen und Abwägen; { $inside } davon wären gut.
 lead-level = Diese beiden liegen etwa gleichauf. Nehmen Sie, welchen Sie wollen.
-lead-next = Der beste Satz aus anderen Saiten, { $strings }, liegt { $by } zurück.
+lead-next = Der beste Satz aus anderen Saiten, { $strings }, hat { $by } weniger Punkte.
 lead-no-string = Keine andere Bauart wäre hier gut.
 lead-no-set = Kein Satz anderer Bauart wäre hier gut.
 unproven-by = Wir konnten nicht alle denkbaren Saiten prüfen; ein anderer Satz könnte um bis zu { $by } besser abschneiden.
@@ -81,18 +80,18 @@ assumed-set-up =
     { $set_up ->
         [modern] eine moderne Einrichtung
         [historical] eine historische Einrichtung
-        [light] eine alte oder zarte Einrichtung
+        [light] ein altes oder leicht gebautes Instrument
        *[other] die Einrichtung { $set_up }
     }
 assumed-a4 = a′ bei { $pitch }
-assumed-length = eine Mensur von etwa { $number } mm
+assumed-length = eine schwingende Saitenlänge (Mensur) von etwa { $number } mm
 assumed-room-steady = einen gleichmäßigen Raum
 assumed-room-seasonal = einen mit den Jahreszeiten wechselnden Raum
 assumed-room-damp = einen feuchten Raum
 assumed-room-dry = einen trockenen Raum
 assumed-room-travelling = ein Leben auf Reisen
 assumed-pegs-friction = einfache Holzwirbel
-assumed-pegs-geared = Wirbel mit Getriebe
+assumed-pegs-geared = Getriebewirbel
 assumed-pegs-machine = eine Mechanik
 assumed-tuners-none = keine Feinstimmer
 assumed-tuners-top = einen Feinstimmer an der obersten Saite

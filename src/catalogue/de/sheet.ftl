@@ -3,7 +3,7 @@
 sheet-label = Blatt zum Drucken
 sheet-for = Für
 sheet-date = Datum
-sheet-ask = Verlangen Sie
+sheet-ask = Fragen Sie nach
 sheet-gauge = Stärke, Zug gestimmt
 sheet-why = Warum, und was sie kostet
 sheet-settles = Setzt sich
@@ -21,7 +21,7 @@ sheet-foot = Spannen und Quellen jeder Zahl stehen in Ropewalk.
 sheet-instrument = { $instrument } { $size }, { $tuning }, a′ bei { $pitch }, { $set_up ->
         [modern] moderne Einrichtung
         [historical] historische Einrichtung
-       *[light] alte oder zarte Einrichtung
+       *[light] altes oder leicht gebautes Instrument
     }
 sheet-but = Aber:
 sheet-days = { $likely }, höchstens { $most }

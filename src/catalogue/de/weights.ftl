@@ -1,7 +1,7 @@
 ### Die Gewichte, als Spannen gefragt, und der Wunsch, der einen Satz entlang der Waage bewegt.
 
 along-title = Zwischen Stimmhaltung und Farbe
-along-how = Bewegen Sie den Regler, und der ganze Satz folgt: Saiten, Zahlen und Gründe.
+along-how = Schieben Sie: Der ganze Satz folgt.
 along-picture = Bewegen Sie sich darauf: Der ganze Satz folgt.
 
 swings-title = Die Wünsche selbst gewichten

@@ -1,8 +1,6 @@
 ### The card of one string.
 
 card-sometimes = It is made only sometimes for this place.
-card-counter = At the counter
-card-say = “I would like { $string }.”
 card-packet = On the packet look for { $packet }.
 card-compare = Compare { $string } of either kind
 card-print-of = Print this string’s report: { $name }
@@ -17,10 +15,10 @@ card-numbers = Every number of the { $name }, with ranges and sources; its days,
 card-worths = What each wish was worth for the { $name }
 card-stays = It stays
 card-not-judged = Not judged
-card-known = { $kind }. For the sums we took the most usual of the kind you named: { $gauge }, pulling with { $pull }.
-card-unknown = We do not know what is there. For the load we took a usual one: { $pull }.
+card-known = { $kind }. We assumed the commonest one of the kind you named: { $gauge }, tension { $pull }.
+card-unknown = We do not know what is there. For the load we assumed a usual one: { $pull }.
 card-rather = Rather than a { word-family } { $name }
-card-alike = By itself nothing speaks for it that can be computed or judged; it suits the set as a whole.
+card-alike = It has no single advantage; it balances the set.
 card-no-other = No other kind would do here
 card-no-other-why = No other family is made for this place that meets every limit, so there is nothing to weigh it against.
 card-costs = What it costs you

@@ -1,22 +1,22 @@
 ### How sure a set is, what would change it, and how deep the page goes.
 
-depth-label = How deep
+depth-label = How much detail
 depth-words = In plain words
 depth-numbers = With numbers
 depth-bench = At the bench
 
 sure-title = How sure is it?
-sure-waits = How sure is this? A moment: we ask again and again.
+sure-waits = How sure is this? One moment: we try many variations.
 sure-failed = How sure this is could not be worked out: { $reason }.
-sure-very-likely = These kinds of string are very likely the best for you.
-sure-likely = These kinds of string are likely the best for you.
+sure-very-likely = Very likely the best kinds of string for you.
+sure-likely = Likely the best kinds of string for you.
 sure-close-call = It is a close call.
 sure-equal = Another set is as good a choice: { $families }.
 sure-level-very-likely = The first comes out ahead nearly every time, but only a little: if one cannot be had, take the other.
 sure-level-likely = The first comes out ahead most of the time, but only a little: if one cannot be had, take the other.
-sure-leads = As you answered it leads; meant a little otherwise, another may.
-sure-more = How we know, and what would change it
-sure-how = Nobody means an answer to the hair, and no number of ours is known to the hair. We moved all of them a little, again and again, and looked each time for the best set.
+sure-leads = It leads for what you answered; slightly different answers could change that.
+sure-more = How we know
+sure-how = No answer is exact, and neither are our numbers. We moved all of them a little, many times, and looked each time for the best set.
 sure-chosen = In { $share } of 100 tries, with answers and numbers moved a little, these kinds come out best, give or take { $error }.
 sure-second = The second set comes out best in { $share } of 100.
 sure-next = After these, most often best are { $families }: in { $share } of 100.
@@ -60,9 +60,9 @@ turn-sheet = Would change it first: { $turn }
 
 ## Reasons, deeper and less deep
 
-reason-plain = { $word } than the other string.
-reason-plain-wanted = { $word } than the other string, which is nearer to what you want.
-reason-plain-unwanted = { $word } than the other string, which is further from what you want.
+reason-plain = { $word }.
+reason-plain-wanted = { $word }, nearer to what you want.
+reason-plain-unwanted = { $word }, further from what you want.
 reason-plain-weakest = Its weakest point is { $what }.
 reason-more = That is { $percent } % more
 reason-less = That is { $percent } % less

@@ -38,23 +38,24 @@ set-kind-steel-over-synthetic = Solid steel over soft synthetics
 
 ## The chosen kind and the others
 
-kind-chosen = Kind of set: { $kind }
+kind-chosen = { $kind }, { $gauge }
+kind-second = { $kind }, { $gauge }
 kinds-title = Other kinds of set
 kinds-how = Each of these is the best set of its kind for you, beside the chosen one.
 kind-usual = About { $number } of 100 players like you have it.
 kind-rare = It is rare among players like you.
 kind-now = What is on the instrument now is of this kind.
 kind-differs = Against the chosen set: { $parts }.
-kind-differs-on = on { $strings } { $words }
-kind-differs-all = on every string { $words }
+kind-differs-on = { $words } on { $strings }
+kind-differs-all = { $words } on every string
 kind-alike = No difference from the chosen set would be noticed.
 kind-lead =
-    It comes out { $how ->
-        [level] about level with the chosen set
-        [little] a little behind the chosen set
-        [clearly] clearly behind the chosen set
-       *[far] far behind the chosen set
-    }.
+    { $how ->
+        [level] It would suit you as well.
+        [little] It would suit you nearly as well.
+        [clearly] It would suit you clearly less.
+       *[far] It would suit you far less.
+    }
 kind-lead-by =
     It comes out { $how ->
         [level] about level with the chosen set, behind

@@ -2,6 +2,14 @@
 
 decimal-point = .
 date = { $day } { $month } { $year }
+date-named = { $weekday } { $day } { $month }
+weekday-0 = Monday
+weekday-1 = Tuesday
+weekday-2 = Wednesday
+weekday-3 = Thursday
+weekday-4 = Friday
+weekday-5 = Saturday
+weekday-6 = Sunday
 month-1 = January
 month-2 = February
 month-3 = March

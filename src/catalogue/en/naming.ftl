@@ -58,7 +58,7 @@ family-plain-steel = plain steel
 family-wound-steel = wound steel
 family-stranded-steel = stranded steel
 family-synthetic = synthetic
-family-monofilament = single-filament
+family-monofilament = monofilament
 family-is-plain-gut = twisted gut with nothing round it
 family-is-wound-gut = twisted gut wound with metal
 family-is-plain-steel = one steel wire with nothing round it
@@ -74,7 +74,7 @@ word-family =
         [wound-steel] wound steel
         [stranded-steel] stranded steel
         [synthetic] synthetic
-        [monofilament] single-filament
+        [monofilament] monofilament
        *[other] { $family }
     }
 
@@ -86,12 +86,12 @@ material-spring-steel = spring steel
     .of = spring steel
 material-stainless-steel = stainless steel
     .of = stainless steel
-material-polyamide = polyamide (nylon)
-    .of = polyamide (nylon)
+material-polyamide = nylon
+    .of = nylon
 material-polyester = polyester
     .of = polyester
-material-high-modulus-polymer = stiff composite fibre
-    .of = stiff composite fibre
+material-high-modulus-polymer = stiff polymer
+    .of = stiff polymer
 material-aramid = aramid
     .of = aramid
 kind-outside = { $kind }, { $metal } outside

@@ -2,15 +2,15 @@
 
 ## Cautions
 
-caution-eyes = A string under tension can snap and cut. Keep your eyes away from it, and wear glasses.
-caution-one-at-a-time = Change one string at a time. The bridge leans as you tune, so keep setting it upright; without string pressure the soundpost falls.
+caution-eyes = A string under tension can snap and cut, and its ends are sharp. Wear safety glasses, keep your face away, and never cut a string under tension.
+caution-one-at-a-time = The soundpost can fall without string pressure: change one string at a time. If the bridge resists or the post falls, do not move it yourself; take it to a luthier.
 caution-not-above-pitch = Never tune above the planned pitch.
-caution-do-not-tension = Do not put tension on an instrument with a crack, an open seam, a loose fingerboard or a fallen soundpost. Take it to a luthier.
-caution-adult-fits = An adult fits a child’s strings.
+caution-do-not-tension = Do not put tension on an instrument with a crack, an open seam, a loose fingerboard or a fallen soundpost. If one opens while it is strung, let all strings down a little and evenly, and take it to a luthier.
+caution-adult-fits = An adult fits a child’s strings. The first time, have it shown.
 caution-luthier-first = The instrument is old, light or valuable: ask a luthier before you fit anything.
 caution-steel-for-gut = This set puts steel where gut was. The instrument and its tailpiece may not be made for it: ask a luthier first.
 caution-load-near-top = The set pulls near the top of what is usual for this kind of instrument. Ask a luthier whether yours may carry it.
-caution-gut-near-limit = This gut works near its limit and will break from time to time. Keep a spare.
+caution-gut-near-limit = This gut works near its limit and will break from time to time. Bring it up slowly, never tune it higher later, let it down for travel, and keep a spare.
 caution-tuned-up = At its higher tuning the set pulls harder: a quarter more for a whole tone. Ask a luthier, and tune back down after.
 caution-kept-near-breaking = At its highest tuning this string works nearer to breaking than it should. Change it too, or do not tune it up.
 caution-far-from-usual-note = It is tuned far from the note for which such strings are made, so less is known about it.
@@ -20,7 +20,7 @@ caution-luthier-decides = The tool advises; a luthier who sees the instrument de
 
 ## To look at at the set-up
 
-check-grooves = Grooves of nut and bridge: the new string should sit in them, neither pinched nor loose.
+check-grooves = Grooves of nut and bridge: the new string should sit in them, neither pinched nor loose. A worn groove, a frayed tailgut, a bent or cracked bridge: luthier first.
 check-graphite = A soft pencil in the grooves lets the string slide.
 check-protector = A small skin or sleeve under the thin top string keeps it from cutting the bridge.
 check-fine-tuner = The peg is coarse for these strings: a fine tuner is needed, or patience.

@@ -1,12 +1,5 @@
 ### What the answer says.
 
-word-your-instrument =
-    Your { $instrument ->
-        [viola] viola
-        [cello] cello
-        [double-bass] double bass
-       *[violin] violin
-    }
 word-instrument =
     { $instrument ->
         [viola] viola
@@ -30,14 +23,13 @@ gauges-part =
        *[other] { $gauge } { $strings }
     }
 gauges-with = with { $parts }
-set-answer = { word-your-instrument } wants { $strings }, { $gauge }.
-set-answer-either = { word-your-instrument } wants { $strings }.
-set-answer-two = Two sets would suit your { word-instrument } about equally: { $first }; or { $second }.
+set-answer = For your { word-instrument } we suggest { $strings }.
+set-answer-two = Two kinds of set would suit your { word-instrument } about equally well.
 nothing-load = Nothing fits: every set for this { word-instrument } pulls harder than it should.
 nothing-made = Nothing fits: no string that is made meets every wish for the { $strings } of this { word-instrument }.
-searched = { $space } strings could be made for the { $strings }. Limits and bounds left { $wound } to be wound and weighed; { $inside } of them would do.
+searched = { $space } strings could be made for the { $strings }; { $wound } were worked out in full, and { $inside } of them would do.
 lead-level = These two come out about level. Choose either.
-lead-next = The best set of other strings, { $strings }, comes out { $by } behind.
+lead-next = The best set of other strings, { $strings }, scores { $by } lower.
 lead-no-string = No other kind of string would do here.
 lead-no-set = No other kind of set would do here.
 unproven-by = We could not check every string that could be made; another set could score up to { $by } higher.
@@ -58,7 +50,7 @@ assumed-room-steady = a steady room
 assumed-room-seasonal = a room that changes with the seasons
 assumed-room-damp = a damp room
 assumed-room-dry = a dry room
-assumed-room-travelling = a travelling life
+assumed-room-travelling = an instrument that travels
 assumed-pegs-friction = plain wooden pegs
 assumed-pegs-geared = geared pegs
 assumed-pegs-machine = machine heads
@@ -98,7 +90,7 @@ counter-core =
         [plain-steel] plain steel
         [wound-steel] steel core
         [stranded-steel] rope or strand steel core
-        [synthetic] synthetic core ({ $material })
+        [synthetic] { $material } core
         [monofilament] one thick synthetic filament
        *[other] { $family }
     }
@@ -119,7 +111,7 @@ packet = about { $force } at { $pitch } and { $length } of sounding length
 
 ## What a player can use
 
-fact-pull = In tune it pulls with { $force }.
+fact-pull = Tension in tune: { $force }.
 fact-stretch = It is { $stretch } longer in tune than slack.
 fact-breaking = In tune it uses { $share } of the strength of its core.
 fact-peg =

@@ -1,7 +1,7 @@
 ### The weights, asked as swings, and the wish that moves a set along its balance.
 
 along-title = Between steadiness and colour
-along-how = Move it, and the whole set follows: strings, numbers and reasons.
+along-how = Move it: the whole set follows.
 along-picture = Move along it: the whole set follows.
 
 swings-title = Weigh the wishes yourself

@@ -11,9 +11,6 @@ use crate::words::{kinds as words, say};
 const TOLD: (usize, usize) = (2, 4);
 
 pub(super) fn others(set: &Set, names: &[String], depth: DetailLevel) -> Html {
-    if set.other_kinds.is_empty() && set.ruled_out.is_empty() {
-        return Html::default();
-    }
     let told = if depth == DetailLevel::Words { TOLD.0 } else { TOLD.1 };
     let (first, rest) = set.other_kinds.split_at(told.min(set.other_kinds.len()));
     let one = |other: &OtherKind| {
@@ -25,8 +22,7 @@ pub(super) fn others(set: &Set, names: &[String], depth: DetailLevel) -> Html {
         }
     };
     html! {
-        <section class="other-kinds" aria-labelledby="other-kinds">
-            <h2 id="other-kinds">{ say!("kinds-title") }</h2>
+        <>
             if !first.is_empty() {
                 <p>{ say!("kinds-how") }</p>
             }
@@ -44,6 +40,6 @@ pub(super) fn others(set: &Set, names: &[String], depth: DetailLevel) -> Html {
                     }) }
                 </ul>
             }
-        </section>
+        </>
     }
 }

@@ -16,10 +16,8 @@ pub(super) fn load(set: &Set, problem: &Problem, names: &[String]) -> Html {
         (written(total), written(bridge));
     let usual = units::force_range(problem.usual_load_n.0, problem.usual_load_n.1);
     let most = 1.12 * problem.usual_load_n.1.max(problem.most_load_n).max(total.high);
-    let title = words::load_title(set, problem);
     html! {
-        <section class="load" aria-labelledby="load">
-            <h2 id="load">{ title }</h2>
+        <>
             <dl class="bars">
                 <dt>{ say!("load-all") }</dt>
                 <dd>
@@ -41,7 +39,7 @@ pub(super) fn load(set: &Set, problem: &Problem, names: &[String]) -> Html {
             </dl>
             <p class="legend-line">{ say!("load-legend") }</p>
             { steps(set, names) }
-        </section>
+        </>
     }
 }
 

@@ -1,5 +1,8 @@
 //! The answer: a set of strings, why, what it costs, and what to do with it.
 
+mod columns;
+mod companion;
+mod glance;
 mod kinds;
 mod load;
 mod obstacles;
@@ -13,15 +16,15 @@ use protocol::reply::{Caution, Fit, FittedString, Problem, Set};
 use protocol::request::Answers;
 use yew::prelude::*;
 
-use crate::components::along::Along;
-use crate::components::detail_level::DetailLevelChoice;
 use crate::components::diagnosis::Diagnosis;
+use crate::components::fold::Fold;
 use crate::components::later::Later;
 use crate::components::listening::Listening;
 use crate::components::portrait::magnification;
 use crate::components::string_card::StringCard;
-use crate::components::sureness::{SureLine, SureSection};
+use crate::components::sureness::{SURE, SureSection};
 use crate::components::year::Year;
+use crate::day::Day;
 use crate::hooks::{Sureness, use_detail_level};
 use crate::platform::print;
 use crate::report_sheet::ReportSheet;
@@ -32,6 +35,8 @@ use crate::words::naming::{capital, the_string};
 use crate::words::questions::{instrument_name, size_name, tuning_name};
 use crate::words::{kinds as kind_words, plan as plan_words, say, set as words, verdict};
 
+use companion::Companion;
+
 /// Properties of [`SetPage`].
 #[derive(Clone, PartialEq, Properties)]
 pub struct SetPageProps {
@@ -41,6 +46,8 @@ pub struct SetPageProps {
     pub answers: Rc<Answers>,
     /// What the fitting is called.
     pub label: AttrValue,
+    /// Which day it is.
+    pub today: Day,
     /// How sure it is, which is known later.
     #[prop_or_default]
     pub sureness: Sureness,
@@ -109,64 +116,54 @@ fn Chosen(props: &ChosenProps) -> Html {
     let names = words::names(set);
     // Another answer lies at another address.
     let of = Rc::as_ptr(&props.fit) as usize;
-    // The strings come first, from the top down.
-    let turn = |behind: u32| set.strings.len() as u32 + behind;
     let px_per_mm = magnification(set.strings.iter().map(|s| &s.report.construction), WIDEST_PX);
     let printed = printed.and_then(|i| Some((set.strings.get(i)?, names.get(i)?)));
     let card = |(i, string): (usize, &Rc<FittedString>)| {
-        let cautions = set.plan.cautions.iter().filter(|c| c.string == Some(i)).cloned();
         html! {
-            <Later key={i} {of} turn={i as u32 + 1}>
-                <StringCard string={string.clone()} problem={problem.clone()} name={names[i].clone()} {px_per_mm} {depth} cautions={cautions.collect::<Vec<_>>()} on_compare={props.page.on_compare.reform(move |()| i)} on_print={on_print.reform(move |()| i)} />
-            </Later>
+            <StringCard key={i} string={string.clone()} problem={problem.clone()} name={names[i].clone()} {px_per_mm} {depth} on_compare={props.page.on_compare.reform(move |()| i)} on_print={on_print.reform(move |()| i)} />
         }
     };
+    let sureness = &props.page.sureness;
     html! {
         <>
             { urgent(set) }
-            <p class="set-kind">{ kind_words::chosen(set, &names) }</p>
             if set.close_call {
                 { portraits::level(set, &names, &props.page.on_compare) }
             } else {
+                <p class="set-kind">{ kind_words::chosen(set, &names) }</p>
                 { portraits::row(set, &names, px_per_mm) }
-                <p class="lede">{ words::lead(set) }</p>
             }
-            <SureLine set={set.clone()} sureness={props.page.sureness.clone()} />
-            <DetailLevelChoice {depth} on_change={on_depth} />
-            <section class="along" aria-labelledby="along">
-                <h2 id="along">{ say!("along-title") }</h2>
-                <p>{ say!("along-how") }</p>
-                <Along id="along-set" />
-            </section>
-            <Actions page={props.page.clone()} />
-            { assumed(&problem, &props.page.on_change) }
-            <Later {of} turn={1}>{ kinds::others(set, &names, depth) }</Later>
-            <Later {of} turn={1}>{ load::load(set, &problem, &names) }</Later>
-            <section class="strings" aria-labelledby="strings">
-                <h2 id="strings">{ if set.close_call { say!("set-first-strings") } else { say!("part-strings") } }</h2>
-                { for set.strings.iter().enumerate().map(card) }
-            </section>
-            <section class="ear" aria-labelledby="ear">
-                <h2 id="ear">{ say!("set-ear") }</h2>
-                <Later {of} turn={turn(1)}>
+            { glance::points(set, &problem, &props.page.answers, &names, props.page.today, sureness) }
+            <Companion set={set.clone()} {depth} {on_depth}><Actions page={props.page.clone()} /></Companion>
+            <Later {of} turn={1}>{ columns::strings(set, &problem, &names, depth) }</Later>
+            <Later {of} turn={2}>{ plan::the_plan(set, &problem, &names, props.page.today) }</Later>
+            <div class="more">
+                if !set.other_kinds.is_empty() || !set.ruled_out.is_empty() {
+                    { folded("other-kinds", say!("kinds-title"), kinds::others(set, &names, depth)) }
+                }
+                { folded("details", say!("set-details"), set.strings.iter().enumerate().map(card).collect()) }
+                { folded("load", &words::load_title(set, &problem), load::load(set, &problem, &names)) }
+                { folded("ear", say!("set-ear"), html! {
                     <Listening id="hear" instrument={problem.instrument.clone()} groups={Rc::new(under_bow::groups(set, &names))} />
-                </Later>
-            </section>
-            <Later {of} turn={turn(2)}>{ plan::the_plan(set, &problem, &names) }</Later>
-            <section class="a-year" aria-labelledby="a-year">
-                <h2 id="a-year">{ say!("year-section") }</h2>
-                <Later {of} turn={turn(3)}>{ a_year(set, &names) }</Later>
-            </section>
-            <Later {of} turn={turn(4)}>{ weights::counted(&problem, set, &names) }</Later>
-            <SureSection set={set.clone()} answers={props.page.answers.clone()} sureness={props.page.sureness.clone()} {depth} />
-            <Actions page={props.page.clone()} />
+                }) }
+                { folded("a-year", say!("year-section"), a_year(set, &names)) }
+                { folded("counted", &weights::title(&problem), weights::counted(&problem, set, &names)) }
+                if let Sureness::Known(_) = sureness {
+                    { folded(SURE, say!("sure-title"), html! {
+                        <SureSection set={set.clone()} answers={props.page.answers.clone()} sureness={sureness.clone()} {depth} />
+                    }) }
+                }
+                if !problem.assumed.is_empty() {
+                    { folded("assumed", say!("set-assumed"), assumed(&problem, &props.page.on_change)) }
+                }
+            </div>
             if failed {
                 <p class="amiss" role="alert">{ say!("no-printing") }</p>
             }
             if let Some((string, name)) = printed {
                 <ReportSheet string={string.clone()} problem={problem} name={name.clone()} label={props.page.label.clone()} />
             } else {
-                <Later {of} turn={turn(5)}>
+                <Later {of} turn={3}>
                     <Sheet fit={props.fit.clone()} answers={props.page.answers.clone()} sureness={props.page.sureness.clone()} label={props.page.label.clone()} />
                 </Later>
             }
@@ -235,12 +232,19 @@ fn a_year(set: &Set, names: &[String]) -> Html {
 fn assumed(problem: &Problem, on_change: &Callback<()>) -> Html {
     let Some(sentence) = words::assumptions(problem) else { return Html::default() };
     html! {
-        <section class="assumed">
-            <p>
-                { sentence }
-                { " " }{ say!("set-sharpen") }{ " " }
-                <button type="button" class="as-link" onclick={on_change.reform(|_: MouseEvent| ())}>{ say!("change") }</button>
-            </p>
+        <p>
+            { sentence }
+            { " " }{ say!("set-sharpen") }{ " " }
+            <button type="button" class="as-link" onclick={on_change.reform(|_: MouseEvent| ())}>{ say!("change") }</button>
+        </p>
+    }
+}
+
+/// A part of the page that is folded away under its heading.
+fn folded(id: &'static str, title: &str, inside: Html) -> Html {
+    html! {
+        <section class={id}>
+            <Fold summary={html! { <h2 {id} tabindex="-1">{ title }</h2> }}>{ inside }</Fold>
         </section>
     }
 }
@@ -258,12 +262,21 @@ fn Actions(props: &ActionsProps) -> Html {
         let printless = printless.setter();
         Callback::from(move |_: MouseEvent| printless.set(!print::print()))
     };
+    // Kept is what is shown; another set can be kept anew.
+    let kept = use_state(|| None::<usize>);
+    let shown = Rc::as_ptr(&page.fit) as usize;
+    let on_keep = {
+        let kept = kept.setter();
+        page.on_keep.reform(move |_: MouseEvent| kept.set(Some(shown)))
+    };
     let then = |callback: &Callback<()>| callback.reform(|_: MouseEvent| ());
     html! {
         <>
             <p class="actions">
                 <button type="button" class="button" onclick={on_print}>{ say!("set-print") }</button>
-                <button type="button" class="button quiet" onclick={then(&page.on_keep)}>{ say!("set-keep") }</button>
+                <button type="button" class="button quiet" onclick={on_keep}>
+                    { if *kept == Some(shown) { say!("set-kept") } else { say!("set-keep") } }
+                </button>
                 <button type="button" class="button quiet" onclick={then(&page.on_download)}>{ say!("set-download") }</button>
                 <button type="button" class="button quiet" onclick={then(&page.on_change)}>{ say!("set-change") }</button>
             </p>

@@ -5,8 +5,8 @@ use protocol::request::Construction;
 use yew::prelude::*;
 
 use crate::components::portrait::{Portrait, ScaleBar, magnification};
-use crate::words::naming::{capital, portrait, short, the_string};
-use crate::words::{say, set as words, verdict};
+use crate::words::naming::{portrait, short, the_string};
+use crate::words::{kinds, say, set as words, verdict};
 
 /// How wide the thickest string is drawn where two sets stand beside each other, in pixels.
 const WIDEST_OF_TWO_PX: f64 = 80.0;
@@ -17,7 +17,8 @@ pub(super) fn row(set: &Set, names: &[String], px_per_mm: f64) -> Html {
         <figure class="line-up">
             <ol class="portraits">
                 { for set.strings.iter().zip(names).map(|(s, name)| html! {
-                    <li>
+                    // Another string is another element, which turns into its place.
+                    <li key={key(name, &s.report.construction)}>
                         { likeness(&s.report.construction, name, &s.report.family, px_per_mm) }
                         if let Some(word) = verdict::standing(&s.standing) {
                             <span class="standing">{ word }</span>
@@ -28,6 +29,11 @@ pub(super) fn row(set: &Set, names: &[String], px_per_mm: f64) -> Html {
             <ScaleBar px_per_mm={px_per_mm} />
         </figure>
     }
+}
+
+fn key(name: &str, construction: &Construction) -> String {
+    let core = &construction.core;
+    format!("{name} {} {} {:?}", core.material, core.diameter_m, construction.windings)
 }
 
 fn likeness(construction: &Construction, name: &str, family_key: &str, px_per_mm: f64) -> Html {
@@ -64,15 +70,12 @@ pub(super) fn level(set: &Set, names: &[String], on_compare: &Callback<usize>) -
             metal(&first.report.construction) != metal(&second.construction)
         })
     };
-    let one = |title: &str,
-               families: &[&str],
-               gauges: &[&str],
-               strings: Vec<(&Construction, &str)>| {
+    let one = |title: &str, kind: Option<String>, strings: Vec<(&Construction, &str)>| {
         let many = (strings.len() > 4).then_some("of-five");
         html! {
             <section class="equal">
                 <h3>{ title }</h3>
-                <p>{ capital(&words::families(families, names)) }{ ", " }{ words::gauges(gauges, names) }{ "." }</p>
+                <p>{ kind }</p>
                 <ol class={classes!("portraits", many)}>
                     { for strings.into_iter().enumerate().map(|(i, (construction, key))| html! {
                         <li class={classes!(differ.contains(&i).then_some("differs"))}>
@@ -94,14 +97,13 @@ pub(super) fn level(set: &Set, names: &[String], on_compare: &Callback<usize>) -
     let first = set.strings.iter().map(|s| drawn(&s.report)).collect();
     let second = second.iter().copied().map(drawn).collect();
     html! {
-        <section class="level" aria-labelledby="level">
-            <h2 id="level">{ words::lead(set) }</h2>
+        <section class="level" aria-label={words::lead(set)}>
             <div class="equals">
-                { one(say!("set-first"), &chosen, &words::chosen_gauges(set), first) }
-                { one(say!("set-second"), &other, &words::other_gauges(set), second) }
+                { one(say!("set-first"), Some(kinds::chosen(set, names)), first) }
+                { one(say!("set-second"), kinds::second(set, names), second) }
             </div>
             <ScaleBar px_per_mm={px_per_mm} />
-            <p>
+            <p class="actions">
                 { for differ.iter().map(|i| {
                     let i = *i;
                     let onclick = on_compare.reform(move |_: MouseEvent| i);

@@ -12,15 +12,24 @@ use crate::units;
 use crate::words::naming::{capital, list};
 use crate::words::{reasons, say, set as words};
 
-/// What counted and why.
-pub(super) fn counted(problem: &Rc<Problem>, set: &Set, names: &[String]) -> Html {
-    let weights: Vec<&Weight> = problem.weights.iter().collect();
-    let weights = order::sorted(&weights, |a, b| b.weight.total_cmp(&a.weight));
+/// What counted most.
+pub(super) fn title(problem: &Problem) -> String {
+    let weights = sorted(problem);
     let most: Vec<&str> =
         weights.iter().take(3).map(|w| reasons::attribute(&w.attribute)).collect();
+    say!("weights-title", most = list(&most))
+}
+
+/// The weights, the largest first.
+fn sorted(problem: &Problem) -> Vec<&Weight> {
+    let weights: Vec<&Weight> = problem.weights.iter().collect();
+    order::sorted(&weights, |a, b| b.weight.total_cmp(&a.weight))
+}
+
+/// What counted and why.
+pub(super) fn counted(problem: &Rc<Problem>, set: &Set, names: &[String]) -> Html {
     html! {
-        <section class="counted" aria-labelledby="counted">
-            <h2 id="counted">{ say!("weights-title", most = list(&most)) }</h2>
+        <>
             <p>
                 { words::searched(&set.searched, names) }
                 if !set.close_call {
@@ -40,9 +49,9 @@ pub(super) fn counted(problem: &Rc<Problem>, set: &Set, names: &[String]) -> Htm
             <details>
                 <summary>{ say!("weights-every") }</summary>
                 <p>{ say!("weights-how") }</p>
-                { table(&weights) }
+                { table(&sorted(problem)) }
             </details>
-        </section>
+        </>
     }
 }
 

@@ -1,0 +1,253 @@
+//! What is said at first sight of a set: why this one, what it costs, the other kind to weigh it against, and when to
+//! fit it.
+
+use protocol::reply::{Comparison, FittedString, KindDifference, OtherKind, Plan, Reason, Set};
+use protocol::request::Wishes;
+use strings::report::Property;
+
+use super::naming::{capital, list};
+use super::{kinds, property, reasons, say};
+use crate::day::{self, Day};
+use crate::detail_level::DetailLevel;
+use crate::fields::Wish;
+use crate::units;
+
+/// How many differences stand in one sentence.
+const TOLD: usize = 2;
+
+/// By how much an answer to the question between two sets moves a wish: one step of its slider.
+const STEP: f64 = 0.5;
+
+/// A difference from the string that would stand there else, and the strings that have it.
+type Difference = (String, Vec<usize>);
+
+/// Why this set: where it is better than the best set of another kind, what was wished for first.
+#[must_use]
+pub fn why(set: &Set, names: &[String]) -> String {
+    let found = differences(set, |string| &string.reasons, false);
+    if found.is_empty() {
+        return say!("glance-no-reason").to_owned();
+    }
+    let parts = told(&found, names);
+    match kinds::rival(set) {
+        Some(other) => {
+            let kind = kinds::name(&other.kind, set, names);
+            say!("glance-against", kind = kind, parts = parts)
+        }
+        None => say!("glance-parts", parts = capital(&parts)),
+    }
+}
+
+/// What it costs: where the other is better.
+#[must_use]
+pub fn cost(set: &Set, names: &[String]) -> Option<String> {
+    let found = differences(set, |string| &string.costs, false);
+    if !found.is_empty() {
+        return Some(say!("glance-parts", parts = capital(&told(&found, names))));
+    }
+    let weakest = |i: usize| {
+        let cost = set.strings[i].costs.iter().find(|r| !r.judged && r.comparison.is_none())?;
+        Some((reasons::attribute(&cost.attribute), i))
+    };
+    let (what, first) = (0..set.strings.len()).find_map(weakest)?;
+    let strings: Vec<&String> = (first..set.strings.len())
+        .filter(|i| weakest(*i).is_some_and(|(other, _)| other == what))
+        .filter_map(|i| names.get(i))
+        .collect();
+    Some(say!("glance-weakest", what = what, strings = list(&strings)))
+}
+
+/// What the second of two sets that come out level has over the first.
+#[must_use]
+pub fn for_the_second(set: &Set, names: &[String]) -> Option<String> {
+    let found = differences(set, |string| &string.costs, true);
+    (!found.is_empty()).then(|| say!("glance-parts", parts = capital(&told(&found, names))))
+}
+
+/// The differences that some reasons tell, each with its strings, in the order in which they are told; `turned` tells
+/// them from the other side.
+fn differences(
+    set: &Set,
+    of: impl Fn(&FittedString) -> &Vec<Reason>,
+    turned: bool,
+) -> Vec<Difference> {
+    let mut found: Vec<Difference> = Vec::new();
+    let families = super::set::other_families(set);
+    let is_other =
+        |i: usize| families.get(i).is_none_or(|family| *family != set.strings[i].report.family);
+    // A string that has its family in both sets is weighed against one of neither.
+    for (i, string) in set.strings.iter().enumerate().filter(|(i, _)| is_other(*i)) {
+        for reason in of(string).iter().filter(|reason| !reason.judged) {
+            let Some(comparison) = &reason.comparison else { continue };
+            let Some(property) = property::of(&comparison.property) else { continue };
+            let above = (comparison.verdict == "above") != turned;
+            let word = if above { property.more() } else { property.less() };
+            match found.iter_mut().find(|(known, _)| known == word) {
+                Some((_, strings)) => strings.push(i),
+                None => found.push((word.to_owned(), vec![i])),
+            }
+        }
+    }
+    found.truncate(TOLD);
+    found
+}
+
+/// Differences as the parts of a sentence.
+fn told(found: &[Difference], names: &[String]) -> String {
+    kinds::on_strings(found.iter().map(|(word, strings)| (strings, word.as_str())), names)
+}
+
+/// Wishes for another sound or feel that no string of the set answers noticeably, against what is on the instrument now:
+/// each with a kind of set that would, where there is one. Nothing where it is not known what is on it.
+#[must_use]
+pub fn unmet(set: &Set, wishes: &Wishes, names: &[String]) -> Vec<String> {
+    if set.strings.iter().all(|string| string.today.is_none()) {
+        return Vec::new();
+    }
+    // To speak quickly is to need less time; of all else one can wish for more.
+    let wishes = [
+        (wishes.colour, Property::Stretch),
+        (wishes.brightness, Property::Brilliance),
+        (wishes.power, Property::Impedance),
+        (wishes.feel, Property::Feel),
+        (-wishes.response, Property::Speaks),
+    ];
+    let asked = wishes.into_iter().filter(|(wish, _)| *wish != 0.0);
+    asked
+        .filter_map(|(wish, property)| {
+            let property = property::of(property.key())?;
+            let (above, word) =
+                if wish > 0.0 { ("above", property.more()) } else { ("below", property.less()) };
+            let answers = |c: &Comparison| c.property == property.key && c.verdict == above;
+            if set.strings.iter().any(|string| string.changes.iter().any(answers)) {
+                return None;
+            }
+            let answers = |d: &KindDifference| {
+                let strings = if wish > 0.0 { &d.above } else { &d.below };
+                d.property == property.key && !strings.is_empty()
+            };
+            let other = set.other_kinds.iter().find(|kind| kind.differences.iter().any(answers));
+            Some(match other {
+                Some(other) => {
+                    let kind = kinds::name(&other.kind, set, names);
+                    say!("glance-unmet-kind", word = word, kind = kind)
+                }
+                None => say!("glance-unmet", word = word),
+            })
+        })
+        .collect()
+}
+
+/// A question that decides between two kinds of set that come out level.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Question {
+    /// The wish that the answer moves.
+    pub wish: Wish,
+    /// By how much for the first of the sets; for the second by as much the other way.
+    pub step: f64,
+    /// What the first has more of, and what the second.
+    pub rather: [&'static str; 2],
+}
+
+/// What to ask where two kinds come out level; none where they differ in nothing that one can wish for.
+#[must_use]
+pub fn question(set: &Set) -> Option<Question> {
+    let differences = &kinds::rival(set).filter(|_| set.close_call)?.differences;
+    differences.iter().find_map(|difference| {
+        let property = property::of(&difference.property)?;
+        let (wish, sign) = match property.key {
+            // An elastic core settles late: both lie along one balance.
+            "stretch" | "settling_d" => (Wish::Colour, 1.0),
+            "brilliance_hz" => (Wish::Brightness, 1.0),
+            "impedance_kg_s" => (Wish::Power, 1.0),
+            "lateral_stiffness_n_m" => (Wish::Feel, 1.0),
+            "speaks_s" => (Wish::Response, -1.0),
+            _ => return None,
+        };
+        let second_has_more = difference.above.len() >= difference.below.len();
+        let step = if second_has_more { -sign } else { sign } * STEP;
+        let rather = if second_has_more {
+            [property.less(), property.more()]
+        } else {
+            [property.more(), property.less()]
+        };
+        Some(Question { wish, step, rather })
+    })
+}
+
+/// The other kind to weigh the set against: what it is called, and how well it would suit.
+#[must_use]
+pub fn other_kind(other: &OtherKind, set: &Set, names: &[String]) -> String {
+    let kind = say!("glance-or-kind", kind = kinds::name(&other.kind, set, names));
+    format!("{kind} {}", kinds::lead(other, DetailLevel::Words))
+}
+
+/// When to fit it: by which day, where there is a day by which it must be right.
+#[must_use]
+pub fn when(plan: &Plan, concert_days: Option<f64>, today: Day) -> String {
+    let (likely, safe) = plan.fit_before_d;
+    if let Some(days) = concert_days {
+        // Counts of days that were asked for are small.
+        #[expect(clippy::cast_possible_truncation, reason = "at most some thousand days")]
+        let before = |wait: f64| today + (days - wait.max(1.0)).floor() as Day;
+        let (likely, safe) = (before(likely.ceil()), before(safe.ceil()));
+        return if likely < today {
+            say!("when-too-late").to_owned()
+        } else if safe < today {
+            say!("when-at-once", last = day::named(likely))
+        } else {
+            say!("when-by", last = day::named(likely), safe = day::named(safe))
+        };
+    }
+    say!("when-days", likely = units::days_to_be_safe(likely), safe = units::days_to_be_safe(safe))
+}
+
+#[cfg(test)]
+mod tests {
+    use protocol::reply::Reply;
+    use protocol::request::{Answers, FitRequest, Request};
+
+    use super::*;
+
+    #[test]
+    fn a_wish_that_nothing_answers_is_told_with_a_kind_that_would() {
+        let wishes = Wishes { colour: 2.0, ..Wishes::default() };
+        let answers =
+            Answers { now: Some("steel".to_owned()), wishes: wishes.clone(), ..Answers::default() };
+        let request = Request::Fit(Box::new(FitRequest { answers }));
+        let Reply::Fit(fit) = protocol::handle(&request) else { panic!("it is refused") };
+        let mut set = Set::clone(&fit.set.unwrap());
+        let names = super::super::set::names(&set);
+        assert_eq!(unmet(&set, &wishes, &names), [""; 0], "it is more elastic than steel");
+        for string in &mut set.strings {
+            let mut same = FittedString::clone(string);
+            same.changes.clear();
+            *string = same.into();
+        }
+        let said = unmet(&set, &wishes, &names);
+        assert!(said.len() == 1 && said[0].starts_with("You asked for “more elastic”"), "{said:?}");
+        set.other_kinds.clear();
+        assert!(unmet(&set, &wishes, &names)[0].ends_with("Set-up and bow would do more."));
+        assert_eq!(unmet(&set, &Wishes::default(), &names), [""; 0]);
+    }
+
+    #[test]
+    fn days_before_a_concert_are_dates() {
+        let plan = Plan {
+            fit_before_d: (1.6, 4.2),
+            settled_d: Vec::new(),
+            checks: Vec::new(),
+            cautions: Vec::new(),
+        };
+        // A Tuesday.
+        let today = day::read("2026-12-01").unwrap();
+        let said = |days: f64| when(&plan, Some(days), today);
+        assert_eq!(said(10.0), "Fit it by Wednesday 9 December; Sunday 6 December is safe.");
+        assert_eq!(said(3.0), "Fit it at once: after Wednesday 2 December it is likely too late.");
+        assert!(said(1.0).starts_with("It will hardly have settled by then"));
+        assert_eq!(
+            when(&plan, None, today),
+            "It takes about 2\u{a0}days to settle; 5\u{a0}days to be safe."
+        );
+    }
+}
