@@ -50,6 +50,19 @@ pub const GUT_TWIST: (f64, f64) = (23.5, 58.3);
 /// Step in which ribbon is rolled, millimetres.
 pub const RIBBON_STEP_MM: f64 = 0.005;
 
+/// The thinnest ribbon that goes outermost over what is so thick, both in millimetres: a thinner one wears through under
+/// finger and bow, and only the finest strings, the wound top string of a violin, have one (common practice, no source).
+#[must_use]
+pub fn thinnest_outer_ribbon_mm(under_mm: f64) -> f64 {
+    if under_mm < 0.34 { RIBBON_MM.0 } else { 0.045 }
+}
+
+/// Whether ribbon of that thickness goes outermost over what is so thick, both in millimetres.
+#[must_use]
+pub fn outer_ribbon_is_makeable(thickness_mm: f64, under_mm: f64) -> bool {
+    within(thickness_mm, (thinnest_outer_ribbon_mm(under_mm), RIBBON_MM.1))
+}
+
 fn within(value: f64, range: (f64, f64)) -> bool {
     value >= range.0 - 1e-9 && value <= range.1 + 1e-9
 }
@@ -95,6 +108,11 @@ pub fn broken(construction: &Construction) -> Option<Limit> {
     if let Some(outer) = construction.outer_winding() {
         if !outer.metal.outer {
             return Some(Limit::OuterMetal);
+        }
+        let thickness = outer.thickness.mm();
+        let under = construction.outer_diameter().mm() - 2.0 * thickness;
+        if outer.form == Form::Flat && !outer_ribbon_is_makeable(thickness, under) {
+            return Some(Limit::Ribbon);
         }
         if !core_share_is_makeable(core.diameter.get(), construction.outer_diameter().get()) {
             return Some(Limit::CoreShare);

@@ -23,8 +23,7 @@ const WORDS: [(&str, Property, bool); 4] = [
 ];
 
 /// Held-out statements with which the numbers do not agree, by their number in the file, and why that stands.
-const MISSES: &[(usize, &str)] =
-    &[(28, TWISTS), (30, TWISTS), (32, TWISTS), (36, TWISTS), (40, TWISTS)];
+const MISSES: &[(usize, &str)] = &[(32, TWISTS), (36, TWISTS), (40, TWISTS)];
 
 const TWISTS: &str = "a strand or bundle under a heavy winding is taken to twist easily; how freely its wires slide in twisting was never measured";
 

@@ -75,7 +75,8 @@ fn without_a_wish_the_kind_stays() {
     assert_eq!(asked, 12);
 }
 
-/// The more colour is wished, the more the set stretches; within a kind and from kind to kind.
+/// The more colour is wished, the more the set stretches; within a kind and from kind to kind. On average over its
+/// strings it may fall by less than half of what is noticed, 10 %, as one string takes the place of another.
 #[test]
 fn a_wish_for_colour_moves_the_stretch_its_way() {
     for kind in instrument::ALL {
@@ -86,7 +87,8 @@ fn a_wish_for_colour_moves_the_stretch_its_way() {
             let fitting = fit(&answers);
             let (best, _) = set(&fitting).unwrap();
             let stretch: f64 = best.strings.iter().map(|c| ln(c.stretch)).sum();
-            assert!(before == 0.0 || stretch > before - 0.1, "{} at {colour}", kind.key);
+            let slack = 0.5 * ln(1.1) * best.strings.len() as f64;
+            assert!(before == 0.0 || stretch > before - slack, "{} at {colour}", kind.key);
             before = stretch;
         }
     }

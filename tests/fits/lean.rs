@@ -16,7 +16,7 @@ fn the_search_and_the_report_give_the_same_numbers() {
     for kind in instrument::ALL {
         let fitting = fit::fit(&Answers { instrument: Some(kind), ..Answers::default() });
         for (string, found) in fitting.problem.strings.iter().zip(&fitting.found) {
-            for candidate in found.made.iter().step_by(97) {
+            for candidate in found.made.iter().step_by(67) {
                 let construction = &candidate.construction;
                 let windings: Vec<_> = construction.windings().copied().collect();
                 let (core, is_wound) = (&construction.core, construction.is_wound());

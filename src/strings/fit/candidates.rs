@@ -219,12 +219,13 @@ fn density(metal: &Metal) -> KilogramPerCubicMetre {
 
 /// An outermost layer of about that mass a length: ribbon, smooth under the hand. `None` if none is rolled so.
 fn layer(metal: &'static Metal, under: Metre, mass_wanted: f64) -> Option<Winding> {
-    shaped(metal, Form::Flat, makeable::RIBBON_MM, under, mass_wanted)
+    let made_mm = (makeable::thinnest_outer_ribbon_mm(under.mm()), makeable::RIBBON_MM.1);
+    shaped(metal, Form::Flat, made_mm, under, mass_wanted)
 }
 
 /// A layer under another one: ribbon if it is rolled so, else round wire.
 fn under_layer(metal: &'static Metal, under: Metre, mass_wanted: f64) -> Option<Winding> {
-    layer(metal, under, mass_wanted)
+    shaped(metal, Form::Flat, makeable::RIBBON_MM, under, mass_wanted)
         .or_else(|| shaped(metal, Form::Round, makeable::WIRE_MM, under, mass_wanted))
 }
 

@@ -145,8 +145,8 @@ pub struct Link {
 pub const fn link(property: Property) -> Link {
     Link {
         slope: match property {
-            Property::Brilliance => 0.2494,
-            Property::Speaks => 1.298,
+            Property::Brilliance => 0.2405,
+            Property::Speaks => 1.401,
             Property::BowRoom => 0.0,
             Property::RingsOn => 0.0,
             _ => f64::INFINITY,

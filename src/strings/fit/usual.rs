@@ -137,7 +137,8 @@ fn tuned(stack: &Stack, core: Core, lean: &LeanCore, tension: f64) -> Option<Con
     let (close, gauge) = (Ratio::new(0.0), Metre::new(wound.gauge));
     let ribbon = mass::winding_thickness(density, Form::Flat, close, gauge, wanted)?;
     let step = libm::round((ribbon.mm() - makeable::RIBBON_MM.0) / makeable::RIBBON_STEP_MM);
+    let is_made = makeable::outer_ribbon_is_makeable(ribbon.mm(), gauge.mm());
     // A small whole number.
-    let is_rolled = step >= 0.0 && step < f64::from(space::ribbons());
+    let is_rolled = is_made && step >= 0.0 && step < f64::from(space::ribbons());
     is_rolled.then(|| stack.round(core, space::ribbon(step as u32)))
 }

@@ -123,8 +123,8 @@ fn beside(fitting: &Fitting, i: usize) -> Vec<Made> {
                 }
                 let construction = Construction::of(core, &windings);
                 let is_rolled = windings.last().is_none_or(|w| {
-                    let (thin, thick) = makeable::RIBBON_MM;
-                    w.thickness.mm() > thin - 1e-9 && w.thickness.mm() < thick + 1e-9
+                    let (thickness, outer) = (w.thickness.mm(), construction.outer_diameter().mm());
+                    makeable::outer_ribbon_is_makeable(thickness, outer - 2.0 * thickness)
                 });
                 if !is_rolled {
                     continue;

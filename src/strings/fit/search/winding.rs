@@ -234,6 +234,7 @@ impl Winder<'_> {
         let thick = thickness(taut)
             .min((bands.gauge.1 - under.gauge) / 2.0)
             .min((lean.diameter / least - under.gauge) / 2.0);
+        let thin = thin.max(makeable::thinnest_outer_ribbon_mm(under.gauge * 1e3) * 1e-3);
         let step = |t: f64| (t * 1e3 - makeable::RIBBON_MM.0) / makeable::RIBBON_STEP_MM;
         let first = libm::ceil(step(thin) - 1e-6).max(0.0);
         let last = libm::floor(step(thick) + 1e-6).min(f64::from(space::ribbons() - 1));
