@@ -32,7 +32,7 @@ const SEEN: &str = "
     const [paint] = performance.getEntriesByName('first-contentful-paint');
     const before = performance.getEntriesByType('resource').filter((file) => file.startTime < begun.ready);
     const names = before.map((file) => new URL(file.name).pathname.slice(1));
-    const files = ['index.html', ...names.filter((name) => /^[^/]+\\.(css|js|wasm|txt)$/.test(name))];
+    const files = ['index.html', ...names.filter((name) => /^(fonts\\/)?[^/]+\\.(css|js|wasm|txt|woff2)$/.test(name))];
     return { paint: paint.startTime, ready: begun.ready, shift: begun.shift, files };";
 
 /// A start.
