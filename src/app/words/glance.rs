@@ -2,21 +2,31 @@
 //! fit it.
 
 use protocol::reply::{Comparison, FittedString, KindDifference, OtherKind, Plan, Reason, Set};
-use protocol::request::Wishes;
+use protocol::request::Answers;
 use strings::report::Property;
 
 use super::naming::{capital, list};
 use super::{kinds, property, reasons, say};
 use crate::day::{self, Day};
 use crate::detail_level::DetailLevel;
-use crate::fields::Wish;
+use crate::fields::{Number, Wish};
 use crate::units;
 
 /// How many differences stand in one sentence.
 const TOLD: usize = 2;
 
-/// By how much an answer to the question between two sets moves a wish: one step of its slider.
-const STEP: f64 = 0.5;
+/// By how much an answer to the question between two sets moves a wish: as far as most such sets need to be told apart.
+const STEP: f64 = 1.0;
+
+/// The wishes, each with the property that it moves, and which way.
+const WISHES: [(Wish, Property, f64); 5] = [
+    (Wish::Colour, Property::Stretch, 1.0),
+    (Wish::Brightness, Property::Brilliance, 1.0),
+    (Wish::Power, Property::Impedance, 1.0),
+    (Wish::Feel, Property::Feel, 1.0),
+    // To speak quickly is to need less time.
+    (Wish::Response, Property::Speaks, -1.0),
+];
 
 /// A difference from the string that would stand there else, and the strings that have it.
 type Difference = (String, Vec<usize>);
@@ -100,20 +110,14 @@ fn told(found: &[Difference], names: &[String]) -> String {
 /// Wishes for another sound or feel that no string of the set answers noticeably, against what is on the instrument now:
 /// each with a kind of set that would, where there is one. Nothing where it is not known what is on it.
 #[must_use]
-pub fn unmet(set: &Set, wishes: &Wishes, names: &[String]) -> Vec<String> {
+pub fn unmet(set: &Set, answers: &Answers, names: &[String]) -> Vec<String> {
     if set.strings.iter().all(|string| string.today.is_none()) {
         return Vec::new();
     }
-    // To speak quickly is to need less time; of all else one can wish for more.
-    let wishes = [
-        (wishes.colour, Property::Stretch),
-        (wishes.brightness, Property::Brilliance),
-        (wishes.power, Property::Impedance),
-        (wishes.feel, Property::Feel),
-        (-wishes.response, Property::Speaks),
-    ];
-    let asked = wishes.into_iter().filter(|(wish, _)| *wish != 0.0);
+    let wished = |wish: Wish| Number::Wish(wish).of(answers).unwrap_or_default();
+    let asked = WISHES.into_iter().map(|(wish, property, sign)| (sign * wished(wish), property));
     asked
+        .filter(|(wish, _)| *wish != 0.0)
         .filter_map(|(wish, property)| {
             let property = property::of(property.key())?;
             let (above, word) =
@@ -155,16 +159,12 @@ pub fn question(set: &Set) -> Option<Question> {
     let differences = &kinds::rival(set).filter(|_| set.close_call)?.differences;
     differences.iter().find_map(|difference| {
         let property = property::of(&difference.property)?;
-        let (wish, sign) = match property.key {
-            // An elastic core settles late: both lie along one balance.
-            "stretch" | "settling_d" => (Wish::Colour, 1.0),
-            "brilliance_hz" => (Wish::Brightness, 1.0),
-            "impedance_kg_s" => (Wish::Power, 1.0),
-            "lateral_stiffness_n_m" => (Wish::Feel, 1.0),
-            "speaks_s" => (Wish::Response, -1.0),
-            _ => return None,
-        };
-        let second_has_more = difference.above.len() >= difference.below.len();
+        let (wish, _, sign) = WISHES.into_iter().find(|(_, p, _)| p.key() == property.key)?;
+        // Where one string has more of it and another less, neither answer leads to one of the sets.
+        if !difference.above.is_empty() && !difference.below.is_empty() {
+            return None;
+        }
+        let second_has_more = !difference.above.is_empty();
         let step = if second_has_more { -sign } else { sign } * STEP;
         let rather = if second_has_more {
             [property.less(), property.more()]
@@ -205,30 +205,47 @@ pub fn when(plan: &Plan, concert_days: Option<f64>, today: Day) -> String {
 #[cfg(test)]
 mod tests {
     use protocol::reply::Reply;
-    use protocol::request::{Answers, FitRequest, Request};
+    use protocol::request::{FitRequest, Request};
 
     use super::*;
 
-    #[test]
-    fn a_wish_that_nothing_answers_is_told_with_a_kind_that_would() {
-        let wishes = Wishes { colour: 2.0, ..Wishes::default() };
-        let answers =
-            Answers { now: Some("steel".to_owned()), wishes: wishes.clone(), ..Answers::default() };
+    fn set(answers: &Answers) -> Set {
+        let answers = answers.clone();
         let request = Request::Fit(Box::new(FitRequest { answers }));
         let Reply::Fit(fit) = protocol::handle(&request) else { panic!("it is refused") };
-        let mut set = Set::clone(&fit.set.unwrap());
+        Set::clone(&fit.set.unwrap())
+    }
+
+    #[test]
+    fn a_wish_that_nothing_answers_is_told_with_a_kind_that_would() {
+        let mut answers = Answers { now: Some("steel".to_owned()), ..Answers::default() };
+        answers.wishes.colour = 2.0;
+        let mut set = set(&answers);
         let names = super::super::set::names(&set);
-        assert_eq!(unmet(&set, &wishes, &names), [""; 0], "it is more elastic than steel");
+        assert_eq!(unmet(&set, &answers, &names), [""; 0], "it is more elastic than steel");
         for string in &mut set.strings {
             let mut same = FittedString::clone(string);
             same.changes.clear();
             *string = same.into();
         }
-        let said = unmet(&set, &wishes, &names);
+        let said = unmet(&set, &answers, &names);
         assert!(said.len() == 1 && said[0].starts_with("You asked for “more elastic”"), "{said:?}");
         set.other_kinds.clear();
-        assert!(unmet(&set, &wishes, &names)[0].ends_with("Set-up and bow would do more."));
-        assert_eq!(unmet(&set, &Wishes::default(), &names), [""; 0]);
+        assert!(unmet(&set, &answers, &names)[0].ends_with("Set-up and bow would do more."));
+        assert_eq!(unmet(&set, &Answers::default(), &names), [""; 0]);
+    }
+
+    #[test]
+    fn the_question_between_two_sets_leads_to_either() {
+        let mut answers = Answers { tuners: Some("all".to_owned()), ..Answers::default() };
+        let level = set(&answers);
+        let question = question(&level).expect("two kinds come out level");
+        assert_eq!(question.wish, Wish::Colour);
+        let second = kinds::rival(&level).unwrap();
+        for (step, kind) in [(question.step, &level.kind), (-question.step, &second.kind)] {
+            answers.wishes.colour = step;
+            assert_eq!(&set(&answers).kind, kind);
+        }
     }
 
     #[test]

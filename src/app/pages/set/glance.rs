@@ -47,7 +47,7 @@ pub(super) fn points(
                     { point("against", say!("glance-cost"), said) }
                 }
             }
-            { for words::unmet(set, &answers.wishes, names).into_iter().map(|said| point("wish", say!("glance-wish"), said)) }
+            { for words::unmet(set, answers, names).into_iter().map(|said| point("wish", say!("glance-wish"), said)) }
             if let Some(other) = other {
                 { point("or", say!("glance-or"), words::other_kind(other, set, names)) }
             }
