@@ -25,6 +25,13 @@ pub(crate) const OF_KINDS: &[(&str, Check)] = &[
         weighed(h)
     }),
     ("glance-parts", weighed),
+    ("glance-as-now", |h| {
+        let known: Vec<&Value> =
+            h.strings().iter().filter(|string| !string["today"].is_null()).collect();
+        let is_same = |string: &&Value| string["report"]["family"] == string["today"]["family"];
+        holds(!known.is_empty() && known.iter().all(is_same))?;
+        holds((0..h.strings().len()).all(|i| compared(h, i, "reasons").is_empty()))
+    }),
     ("glance-no-reason", |h| holds((0..h.strings().len()).all(|i| compared(h, i, "reasons").is_empty()))),
     ("glance-weakest", |h| {
         let what = h.key("what")?;
@@ -153,7 +160,7 @@ fn compared<'a>(h: &Heard<'a>, i: usize, which: &str) -> Vec<&'a Value> {
         .collect()
 }
 
-/// Words for more and less, each of strings that have it as a reason or, against the set, as a cost.
+/// Words for more and less, each of all strings that have it as a reason or, against the set, as a cost.
 fn weighed(h: &mut Heard) -> Agrees {
     let turned = h.place.within("for-second");
     let which = if turned || h.place.within("against") { "costs" } else { "reasons" };
@@ -172,8 +179,9 @@ fn weighed(h: &mut Heard) -> Agrees {
                 let above = (c["verdict"] == "above") != turned;
                 direction(word.id, text(&c["property"])) == Ok(Some(above))
             };
-            let so = strings.iter().all(|i| compared(h, *i, which).iter().any(is));
-            if !so {
+            let all = 0..h.strings().len();
+            let so: Vec<usize> = all.filter(|i| compared(h, *i, which).iter().any(is)).collect();
+            if so != strings {
                 return Err(format!("{} is not so", word.id));
             }
         }

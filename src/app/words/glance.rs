@@ -31,12 +31,16 @@ const WISHES: [(Wish, Property, f64); 5] = [
 /// A difference from the string that would stand there else, and the strings that have it.
 type Difference = (String, Vec<usize>);
 
-/// Why this set: where it is better than the best set of another kind, what was wished for first.
+/// Why this set: where it is better than the best set of another kind, what was wished for first; or that it is like the
+/// one on the instrument now.
 #[must_use]
 pub fn why(set: &Set, names: &[String]) -> String {
     let found = differences(set, |string| &string.reasons, false);
     if found.is_empty() {
-        return say!("glance-no-reason").to_owned();
+        let known = || set.strings.iter().filter_map(|s| Some((s, s.today.as_ref()?)));
+        let is_as_now = known().all(|(string, today)| string.report.family == today.family);
+        let stays = is_as_now && known().next().is_some();
+        return if stays { say!("glance-as-now") } else { say!("glance-no-reason") }.to_owned();
     }
     let parts = told(&found, names);
     match kinds::rival(set) {

@@ -10,6 +10,7 @@ glance-when = Wann
 glance-sure = Wie sicher
 glance-against = Verglichen mit „{ $kind }“: { $parts }.
 glance-parts = { $parts }.
+glance-as-now = Er ist wie der, der jetzt darauf ist, und kein anderer würde besser passen.
 glance-no-reason = Nichts, was man beim Spielen merkt, unterscheidet ihn vom nächsten.
 glance-weakest = Am schwächsten ist er hier: { $what }, bei { $strings }.
 glance-or-kind = „{ $kind }“.

@@ -10,6 +10,7 @@ glance-when = When
 glance-sure = How sure
 glance-against = Compared with “{ $kind }”: { $parts }.
 glance-parts = { $parts }.
+glance-as-now = It is like what is on it now, and no other kind would suit you better.
 glance-no-reason = Nothing that a player would notice sets it apart from the next kind.
 glance-weakest = Its weakest point is { $what }, on { $strings }.
 glance-or-kind = “{ $kind }”.
