@@ -193,7 +193,8 @@ async fn stays_flat(page: &Page, times: usize, round: &str) {
     }
     let after = held(page).await;
     for (before, after) in before.into_iter().zip(after) {
-        assert!(after <= 1.05 * before, "from {before} to {after} in {times} rounds");
+        // One or two of a few listeners may come or go with the moment.
+        assert!(after <= 1.05 * before + 4.0, "from {before} to {after} in {times} rounds");
     }
 }
 
