@@ -36,8 +36,14 @@ const GREATEST: [f64; FORCES] =
 const SHARPNESS: [f64; 5] = [0.2919, 0.1793, 0.3537, -0.0421, 0.0895];
 /// Of how many numbers the forces are made.
 const FORCES: usize = 10;
-/// The least logarithm of what twist leaves: where the square in the forces would turn, it is held.
-pub const LEAST_TWIST: f64 = -0.70;
+/// The least logarithm of what twist leaves, for the squares in the forces: where they would turn, it is held.
+const LEAST_TWIST: f64 = -0.70;
+/// The same for the time to speak: on 240 strings that twist still more easily it gets no longer below that.
+pub const LEAST_TWIST_IN_SPEAKING: f64 = -0.95;
+/// Below the first of these the greatest force falls by so many nepers a neper; below the second nothing was simulated.
+/// Fitted to the same 240.
+const SLACK_IN_TWIST: (f64, f64) = (-0.85, -1.70);
+const GREATEST_BY_SLACK: f64 = 1.2;
 /// Decibels of a neper.
 pub const DECIBELS: f64 = 20.0 * core::f64::consts::LOG10_E;
 
@@ -59,7 +65,7 @@ pub struct Error {
 }
 
 /// Of how soon a string speaks.
-pub const RESPONSE_ERROR: Error = Error { ranks: (0.99, 0.83), anywhere: 0.20, at_one_place: 0.16 };
+pub const RESPONSE_ERROR: Error = Error { ranks: (0.99, 0.84), anywhere: 0.20, at_one_place: 0.16 };
 /// Of the room between the forces, dB.
 pub const ROOM_ERROR: Error = Error { ranks: (0.92, 0.85), anywhere: 1.7, at_one_place: 1.6 };
 /// Of sharpness.
@@ -132,8 +138,11 @@ pub struct BowResponse<N> {
     taken_in_all: N,
     /// Hundred times the impedance times what the bridge springs at the first partial.
     springs: N,
-    /// ln of the share of its resistance that twist leaves: Zₜ/(Z₀ + Zₜ).
+    /// ln of the share of its resistance that twist leaves, Zₜ/(Z₀ + Zₜ): for the forces, for speaking, and by how much it
+    /// lies below [`SLACK_IN_TWIST`].
     twist: N,
+    twist_in_speaking: N,
+    slack_in_twist: N,
     /// ln inharmonicity over 6e-5.
     stiff: N,
 }
@@ -155,6 +164,7 @@ impl<N: Lanes> BowResponse<N> {
     /// inharmonicity (their logarithms).
     #[must_use]
     pub fn new(bridge_load: &BridgeLoad<N>, (ln_z, z): (N, N), ln_twist: N, ln_stiff: N) -> Self {
+        let slack = SLACK_IN_TWIST;
         Self {
             pitch: bridge_load.pitch,
             hill: bridge_load.hill,
@@ -163,6 +173,8 @@ impl<N: Lanes> BowResponse<N> {
             taken_in_all: (ln_z + bridge_load.takes_in_all).held(-6.0, -2.0),
             springs: (N::all(100.0) * z * bridge_load.springs).held(-0.5, 2.5),
             twist: ln_twist.held(LEAST_TWIST, 0.0),
+            twist_in_speaking: ln_twist.held(LEAST_TWIST_IN_SPEAKING, 0.0),
+            slack_in_twist: ln_twist.held(slack.1, slack.0) - N::all(slack.0),
             stiff: (ln_stiff - N::all(LN_UNSTIFF)).held(-2.7, 3.0),
         }
     }
@@ -170,7 +182,8 @@ impl<N: Lanes> BowResponse<N> {
     /// ln seconds until it speaks, in the mean over a player's strokes ([`crate::simulate::player`]).
     #[must_use]
     pub fn response(&self) -> N {
-        sum(&RESPONSE, &[N::all(1.0), N::all(self.pitch), self.impedance, self.twist])
+        let of = [N::all(1.0), N::all(self.pitch), self.impedance, self.twist_in_speaking];
+        sum(&RESPONSE, &of)
     }
 
     fn of_forces(&self) -> [N; FORCES] {
@@ -192,19 +205,23 @@ impl<N: Lanes> BowResponse<N> {
     #[must_use]
     pub fn forces(&self) -> (N, N) {
         let of = self.of_forces();
-        (sum(&LEAST, &of), sum(&GREATEST, &of))
+        (sum(&LEAST, &of), sum(&GREATEST, &of) + N::all(GREATEST_BY_SLACK) * self.slack_in_twist)
     }
 
     /// Room between the two forces, dB.
     #[must_use]
     pub fn room(&self) -> N {
-        sum(&of_room(), &self.of_forces())
+        sum(&of_room(), &self.of_forces()) + self.lost_by_slack()
+    }
+
+    fn lost_by_slack(&self) -> N {
+        N::all(DECIBELS * GREATEST_BY_SLACK) * self.slack_in_twist
     }
 
     /// The most room, dB, of any string between two tensions of which these answers hold, whatever its stiffness: both
     /// with the most that twist may leave.
     ///
-    /// Every feature goes one way with tension, and the room one way with twist down to [`LEAST_TWIST`]; what is a
+    /// Every feature goes one way with tension, and the room one way with twist; what is a
     /// product or a square is bounded by its ends or its top.
     #[must_use]
     pub fn most_room(slack: &Self, taut: &Self) -> N {
@@ -227,6 +244,7 @@ impl<N: Lanes> BowResponse<N> {
             + by(7) * smallest * smallest
             + by(4) * w
             + by(8) * w * w
+            + slack.lost_by_slack().most(taut.lost_by_slack())
             + stiff
     }
 

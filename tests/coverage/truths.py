@@ -307,9 +307,11 @@ def truth(rng, string, setting, general):
     taken_in_all = between(-6, ln_z + np.log(sum(gives(n * hz).real / n for n in range(1, 10))), -2)
     springs = between(-0.5, 100 * impedance * y.imag, 2.5)
     twisting = np.sqrt(torsion * inertia) / (outer / 2) ** 2
-    left = between(-0.7, np.log(twisting / (impedance + twisting)), 0)
+    twisted = np.log(twisting / (impedance + twisting))
+    left, in_speaking = between(-0.7, twisted, 0), between(-0.95, twisted, 0)
     stiff = between(-2.7, np.log(b / 6e-5), 3)
     room = ROOM @ [1, ln_z, taken, springs, left, stiff, stiff**2, springs**2, left**2, springs * taken_in_all]
+    room += 20 / np.log(10) * 1.2 * (between(-1.7, twisted, -0.85) + 0.85)
     x_pitch, x_hill = np.log(hz / 220), np.log(BODIES[setting["body"]][2] / 1500)
     energies, rates = [], []
     for n in range(1, 13):
@@ -321,7 +323,7 @@ def truth(rng, string, setting, general):
     to_come = 10 * np.log10(np.exp(-np.outer(times, rates)) @ energies / sum(energies) + 1e-300)
     ring_out = 6 * (np.interp(15, -to_come, times) - np.interp(5, -to_come, times))
     return {
-        "speaks_s": np.exp(-1.9739 - 0.9912 * x_pitch + 0.4645 * ln_z - 0.7884 * left + rng.normal(0, 0.2)), "bow_room_db": room + rng.normal(0, 1.7),
+        "speaks_s": np.exp(-1.9739 - 0.9912 * x_pitch + 0.4645 * ln_z - 0.7884 * in_speaking + rng.normal(0, 0.2)), "bow_room_db": room + rng.normal(0, 1.7),
         "sharpness_acum": np.exp(0.2919 + 0.1793 * x_pitch + 0.3537 * x_hill - 0.0421 * stiff + 0.0895 * left + rng.normal(0, 0.056)),
         "rings_on_s": ring_out * np.exp(rng.normal(0, 0.14)),
         "mass_unstretched_kg_m": mass, "mass_at_pitch_kg_m": mu, "tension_n": tension, "core_stress_pa": stress,

@@ -170,7 +170,7 @@ fn no_word_contradicts_a_statement_of_the_trade() {
     let said = statements.iter().filter(|s| s.said > 0).count();
     support::tell(&format!("of {} statements the page says {said}", statements.len()));
     assert!(contrary.is_empty(), "{contrary:#?}");
-    assert!(said > statements.len() / 4, "{said}: the page says next to nothing");
+    assert!(said >= statements.len() / 4, "{said}: the page says next to nothing");
 }
 
 #[test]

@@ -142,7 +142,9 @@ fn every_number_of_a_wound_strand() {
 
     // Twisting: a tube of Poisson's ratio 1/3 turns with 3/8 of its modulus, and twice its bending moment of area.
     let turned = 0.375 * 2.0 * tubes * WINDING_TORSION.value;
-    let rods = steel.shear.value * PI / 32.0 * 7.0_f64.sqrt() * wire.powi(2) * 0.36e-3_f64.powi(2);
+    // A third of the way, in the logarithm, from wires that hold together to wires that slide.
+    let rods =
+        steel.shear.value * PI / 32.0 * 0.36e-3_f64.powi(4) * (7.0_f64 / 81.0).powf(1.0 / 3.0);
     let twist = rods + turned;
     let inertia = core_mass * 0.36e-3_f64.powi(2) / 8.0
         + (ribbon_mass * 0.39e-3_f64.powi(2) + wrap_mass * coil.powi(2)) / 4.0;

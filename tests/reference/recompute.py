@@ -379,7 +379,7 @@ class String:
         self.c = one
         if self.build == "strand":
             free = self.n * shear * math.pi * self.filament**4 / 32
-            self.c = self.bonded_or_free(free, math.sqrt(free * one), one)
+            self.c = self.bonded_or_free(free, free ** (1 / 3) * one ** (2 / 3), one)
         elif self.build == "multifilament":
             fill = self.core["fill"]
             free = fill * (self.filament / self.d) ** 2 * one
@@ -504,15 +504,17 @@ class String:
         g_9 = between(-6.0, ln_z + math.log(over_nine), -2.0)
         s = between(-0.5, 100 * self.z * y.imag, 2.5)
         twist = math.sqrt(self.c * self.j) / (self.gauge / 2) ** 2
-        w = between(-0.70, math.log(twist / (self.z + twist)), 0.0)
+        left = math.log(twist / (self.z + twist))
+        w, w_speaking = between(-0.70, left, 0.0), between(-0.95, left, 0.0)
+        slack = between(-1.70, left, -0.85) + 0.85
         b = between(-2.7, math.log(self.b / 6e-5), 3.0)
         x = math.log(self.f / 220)
         of_forces = (1, ln_z, g, s, w, b, b**2, s**2, w**2, s * g_9)
         least, greatest = (sum(a * c for a, c in zip(of, of_forces)) for of in FORCES)
         hill = math.log(BODIES[self.setting["body"]][2] / 1500)
         return {
-            "speaks_s": math.exp(-1.9739 - 0.9912 * x + 0.4645 * ln_z - 0.7884 * w),
-            "bow_room_db": 20 * (greatest - least) / math.log(10),
+            "speaks_s": math.exp(-1.9739 - 0.9912 * x + 0.4645 * ln_z - 0.7884 * w_speaking),
+            "bow_room_db": 20 * (greatest + 1.2 * slack - least) / math.log(10),
             "sharpness_acum": math.exp(0.2919 + 0.1793 * x + 0.3537 * hill - 0.0421 * b + 0.0895 * w),
             "rings_on_s": self.rings_on(),
         }

@@ -139,15 +139,15 @@ pub struct Link {
 /// The links of the words for which there are statements; a word without any follows its number, and so does one with
 /// which they all agree, as that of what a string loses by itself (the trade's "rings on longer").
 ///
-/// How long it rings at the bridge agrees with none of them, and has no word; nor has room for the bow, with which one
-/// of the four agrees that were fitted to ("forgiving").
+/// How long it rings at the bridge agrees with none of them, and has no word; room for the bow hardly has one, with
+/// which one of the four agrees that were fitted to ("forgiving").
 #[must_use]
 pub const fn link(property: Property) -> Link {
     Link {
         slope: match property {
             Property::Brilliance => 0.2405,
-            Property::Speaks => 1.401,
-            Property::BowRoom => 0.0,
+            Property::Speaks => 2.276,
+            Property::BowRoom => 0.095,
             Property::RingsOn => 0.0,
             _ => f64::INFINITY,
         },

@@ -119,7 +119,8 @@ pub(super) fn core_torsion(construction: &Construction, core: &CoreState, draw: 
         Build::Solid | Build::Twisted { .. } => solid,
         Build::Strand { layout, .. } => {
             let free = shear.get() * strand::free_torsion(layout, core.diameter);
-            by_bonding(free, (free * solid).sqrt(), solid, draw)
+            // Twist was measured 5.2 to 6.1 times as fast as the string's own waves: nearer to wires that hold together.
+            by_bonding(free, libm::cbrt(free * solid * solid), solid, draw)
         }
         Build::Multifilament { fill, .. } => {
             let ratio = core.filament.get() / core.diameter.get();

@@ -528,7 +528,10 @@ fn ends(
         power_target: usual.0 + width * (pull + 0.2 * wishes.power),
         tension_high: high,
         impedance_per_tension: 1.0 / lf2,
-        speaks: (speaks(high, answer_to_bow::LEAST_TWIST), speaks(low.max(0.3 * usual.0), 0.0)),
+        speaks: (
+            speaks(high, answer_to_bow::LEAST_TWIST_IN_SPEAKING),
+            speaks(low.max(0.3 * usual.0), 0.0),
+        ),
     }
 }
 
