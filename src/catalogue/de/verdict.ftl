@@ -50,6 +50,7 @@ fact-because-animal = Darm ist darauf, und Sie wollen nichts vom Tier.
 fact-because-nickel = Nickel ist unter den Fingern, und Ihre Haut verträgt es nicht.
 fact-because-pickup = Der Tonabnehmer hört Stahl, und was darauf ist, hat keinen im Kern.
 fact-because-other-family = Sie wollten eine andere Bauart.
+fact-because-retuned = Nur einige Saiten sind anders gestimmt, und nur manchmal: Die anderen können bleiben.
 fact-because-no-better = Kein passender Satz ist deutlich besser als der jetzige.
 fact-because-nothing-fits = Nichts, was gemacht wird, erfüllt jeden Wunsch.
 

@@ -26,6 +26,7 @@ fact-because-animal = There is gut on it, and you want nothing from animals.
 fact-because-nickel = There is nickel under the fingers, and your skin cannot bear it.
 fact-because-pickup = The pickup hears steel, and what is on it has none in the core.
 fact-because-other-family = You asked for another kind of string.
+fact-because-retuned = Only some strings are tuned otherwise, and only sometimes: the others can stay.
 fact-because-no-better = No set that fits comes out clearly better than what is there.
 fact-because-nothing-fits = Nothing that is made meets every wish.
 

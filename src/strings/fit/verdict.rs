@@ -67,6 +67,8 @@ pub enum Fact {
     Pickup,
     /// Another family is asked for.
     OtherFamily,
+    /// Only some strings are tuned away from their note, and only sometimes.
+    Retuned,
     /// A set was asked for.
     SetAskedFor,
     /// Nothing that fits is better than what is there.
@@ -89,6 +91,7 @@ impl Fact {
             Self::Nickel => "nickel",
             Self::Pickup => "pickup",
             Self::OtherFamily => "other-family",
+            Self::Retuned => "retuned",
             Self::SetAskedFor => "set-asked-for",
             Self::NoBetter => "no-better",
             Self::NothingFits => "nothing-fits",
@@ -234,6 +237,14 @@ pub fn verdict(
     }
     if !findings.is_empty() {
         return told(Advice::LeaveIt, None, facts(&calls(findings, Remedy::Patience)));
+    }
+    if problem.only_retuned {
+        let open = |i: &usize| problem.strings[*i].standing == StringStatus::Open;
+        let open: Vec<usize> = (0..today.len()).filter(open).collect();
+        return match open[..] {
+            [i] => told(Advice::OneString, Some(i), vec![Fact::Retuned]),
+            _ => told(Advice::WholeSet, None, vec![Fact::Retuned]),
+        };
     }
     if problem.aim == Aim::WholeSet {
         return told(Advice::WholeSet, None, vec![Fact::SetAskedFor]);

@@ -121,6 +121,8 @@ pub struct Problem {
     pub aim: Aim,
     /// Which string it is about, where it is about one and the person said which.
     pub about: Option<usize>,
+    /// Whether it is only about the strings that are tuned away from their note.
+    pub only_retuned: bool,
     /// Which instrument.
     pub kind: &'static Kind,
     /// Which size.
@@ -366,6 +368,29 @@ impl Common {
         }
     }
 
+    /// Whether a string stays because only others are tuned away from their note, and only sometimes: whoever is content
+    /// with what is on it changes no more than those. Who asks for a whole set gets one.
+    ///
+    /// Common practice, no source.
+    fn stays_as_tuned(&self, answers: &Answers, i: usize) -> bool {
+        let own = |i: usize| answers.strings.get(i);
+        let is_retuned = |i: usize| {
+            let (tuned, position) = self.tuning.strings[i];
+            let usual = precedent::position_of(position).map(|position| Note::parse(position.note));
+            let note = own(i).and_then(|own| own.note).or_else(|| Note::parse(tuned));
+            usual.is_some_and(|usual| usual != note)
+        };
+        let is_content = answers.wishes == Wishes::default()
+            && answers.bothers.is_empty()
+            && answers.strings.iter().all(|own| own.bothers.is_empty() && own.family.is_none());
+        answers.tuned_so == Some(TunedSo::Sometimes)
+            && answers.aim.is_none()
+            && answers.now.is_some()
+            && is_content
+            && !is_retuned(i)
+            && (0..self.tuning.strings.len()).any(is_retuned)
+    }
+
     /// The string that is `i`th in the tuning.
     fn string(&self, answers: &Answers, i: usize) -> Option<StringProblem> {
         let own = answers.strings.get(i).cloned().unwrap_or_default();
@@ -415,7 +440,11 @@ impl Common {
             now: own.today,
             bothers: own.bothers,
             flaws: Vec::new(),
-            standing: if own.keep { StringStatus::Kept } else { StringStatus::Open },
+            standing: if own.keep || self.stays_as_tuned(answers, i) {
+                StringStatus::Kept
+            } else {
+                StringStatus::Open
+            },
             settled_by: answers.concert_days.filter(|_| answers.must_settle).map(Day::new),
         })
     }
@@ -443,6 +472,7 @@ pub fn pose(answers: &Answers) -> Problem {
     Problem {
         aim: answers.aim.unwrap_or(defaults::AIM),
         about,
+        only_retuned: (0..strings.len()).any(|i| common.stays_as_tuned(answers, i)),
         kind,
         size,
         tuning,
