@@ -194,6 +194,35 @@ impl OneSided {
     }
 }
 
+/// A value that is looked for: worth 1, and how much less for each unit of the scale below and above it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Target {
+    /// The value.
+    pub at: f64,
+    /// What a unit below it takes.
+    pub below: f64,
+    /// What a unit above it takes.
+    pub above: f64,
+}
+
+impl Target {
+    /// The same to both sides where nothing is wished. So many steps of a wish up (or down, below zero) take as many times
+    /// more on the side from which the person wishes away, and as many times less on the other. A judgement.
+    #[must_use]
+    pub fn wished(at: f64, slope: f64, steps: f64) -> Self {
+        let times = 1.0 + steps.abs();
+        let (towards, away) = (slope / times, slope * times);
+        let (below, above) = if steps < 0.0 { (towards, away) } else { (away, towards) };
+        Self { at, below, above }
+    }
+
+    /// The worth of a value; below zero where it misses by too much.
+    #[must_use]
+    pub fn worth(&self, value: f64) -> f64 {
+        1.0 - (self.below * (self.at - value)).max(self.above * (value - self.at))
+    }
+}
+
 /// 1 at `target`, falling straight to 0 at `low` and at `high`.
 #[must_use]
 pub fn two_sided(value: f64, low: f64, target: f64, high: f64) -> f64 {

@@ -23,6 +23,8 @@ pub const LEAVING: f64 = 0.40;
 pub const LEAVING_WHAT_BOTHERS: f64 = 0.10;
 /// The same where nothing is wished and nothing bothers: then nobody changes the kind without need.
 pub const LEAVING_FOR_NOTHING: f64 = 2.0;
+/// The share of this that it costs to leave it for another kind that would also be what is known of it: another polymer.
+pub const NEARLY_STAYING: f64 = 0.25;
 /// What each string costs that stays, or was asked for, and does not belong to the kind.
 pub const APART: f64 = 0.80;
 
@@ -64,8 +66,13 @@ pub fn kinds(problem: &Problem) -> Vec<KindHere> {
     let most = all.iter().map(|kind| kind.usual).fold(0.0, f64::max);
     let most_now = all.iter().filter(|kind| kind.is_now).map(|kind| kind.usual).fold(0.0, f64::max);
     let leaving = if most_now > 0.0 { leaving(problem) } else { 0.0 };
-    for here in &mut all {
-        let (most, leaving) = if here.is_now { (most_now, 0.0) } else { (most, leaving) };
+    for (i, here) in all.iter_mut().enumerate() {
+        // Of the kinds that what is known could be, the most usual stands for it, as where its numbers are told.
+        let (most, leaving) = match (i, here.is_now) {
+            (0, true) => (most_now, 0.0),
+            (_, true) => (most_now, NEARLY_STAYING * leaving),
+            (_, false) => (most, leaving),
+        };
         let apart = problem.strings.iter().filter(|string| stands_apart(here.kind, string)).count();
         // A set has at most five strings.
         here.term = USUAL * libm::log(here.usual / most) - leaving - APART * apart as f64;

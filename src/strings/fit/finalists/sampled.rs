@@ -150,7 +150,7 @@ fn meant(s: &Sampled, problem: &Problem, string: &StringProblem) -> f64 {
     let mut logs = s.logs;
     logs[Attribute::Feel as usize] = near(ends.tension_target);
     logs[Attribute::Power as usize] = near(ends.power_target);
-    logs[Attribute::Brightness as usize] = ln(1.0 - (s.shade - string.brightness_target()).abs());
+    logs[Attribute::Brightness as usize] = ln(string.sought_brightness().worth(s.shade));
     let sum: f64 = logs.iter().zip(&problem.weights).map(|(log, weight)| log * weight).sum();
     sum / score::total_weight() - s.penalty
 }

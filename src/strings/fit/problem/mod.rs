@@ -17,7 +17,7 @@ use super::answers::{
     TunedSo, Tuners, WhoTunes, Wishes,
 };
 use super::defaults;
-use super::desirability;
+use super::desirability::{self, Target};
 use super::flaw::Flaw;
 use super::kinds::{self, KindHere};
 use weights::weigh;
@@ -238,10 +238,18 @@ impl StringProblem {
         self.usual_brightness + self.brightness_shift
     }
 
-    /// ln of the stretch at pitch at which the wish lies.
+    /// The brightness that is looked for.
     #[must_use]
-    pub fn ln_stretch_target(&self) -> f64 {
-        libm::log(self.usual_stretch) + self.stretch_shift
+    pub fn sought_brightness(&self) -> Target {
+        Target::wished(self.brightness_target(), 1.0, self.brightness_shift / SHADE_OF_A_STEP)
+    }
+
+    /// The stretch at pitch that is looked for, by its logarithm.
+    #[must_use]
+    pub fn sought_stretch(&self) -> Target {
+        let target = libm::log(self.usual_stretch) + self.stretch_shift;
+        let steps = self.stretch_shift / libm::log(STRETCH_OF_A_STEP);
+        Target::wished(target, 1.0 / libm::log(desirability::STRETCH_REACH), steps)
     }
 
     /// Counts wishes from a string of that brightness, stretch and tension, newtons.

@@ -7,8 +7,8 @@ use crate::fit::desirability::Attribute;
 use crate::report::Four;
 
 use super::{
-    BY_BOW, BY_DRAW, Drawn, HALVES, JudgedCore, OUTSIDE, Row, STILL, all, mean, mean_ln, worth_of,
-    worth_of_room,
+    BY_BOW, BY_DRAW, Drawn, HALVES, JudgedCore, OUTSIDE, Row, STILL, all, mean, mean_ln,
+    worth_beside, worth_of, worth_of_room,
 };
 
 impl JudgedCore<'_> {
@@ -30,8 +30,9 @@ impl JudgedCore<'_> {
         for (a, attribute) in BY_DRAW.iter().enumerate() {
             let most = core::array::from_fn(|h| match attribute {
                 Attribute::Elasticity => {
-                    let target = all(judge.stretch.0);
-                    judge.worth_of_stretch(target.max(slack.stretch[h]).min(taut.stretch[h]))
+                    let target = all(judge.stretch.at);
+                    let nearest = target.max(slack.stretch[h]).min(taut.stretch[h]);
+                    worth_beside(&judge.stretch, nearest)
                 }
                 // What creep takes is least where the string is slack, what its ends give where it is taut.
                 Attribute::Settling => {

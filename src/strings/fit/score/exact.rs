@@ -8,7 +8,7 @@ use crate::report::{Four, LANES, Wound};
 
 use super::{
     Arrangement, BY_BOW, BY_DRAW, DRAWS, Drawn, HALVES, JudgedCore, Log, Logs, OUTSIDE, Row, STILL,
-    all, drawn, floored, ln, mean, mean_ln, worth_of, worth_of_room,
+    all, drawn, ln, mean, mean_ln, worth_beside, worth_of, worth_of_room,
 };
 
 /// By how much values lie outside a band, all in ln: below it negative.
@@ -76,7 +76,7 @@ impl JudgedCore<'_> {
             let warmth = (warmth[0] + warmth[1]).abs();
             let damp = (damp[0] + damp[1] + damp[2]).abs() + self.ratchet[h];
             row.stretch[h] = stretch;
-            row.by_draw[0][h] = judge.worth_of_stretch(stretch);
+            row.by_draw[0][h] = worth_beside(&judge.stretch, stretch);
             row.by_draw[1][h] = worth_of(&judge.settling, decade.ln());
             row.by_draw[2][h] = worth_of(&judge.drift, warmth.max(all(STILL)).ln());
             row.by_draw[3][h] = worth_of(&judge.drift, damp.max(all(STILL)).ln());
@@ -173,7 +173,6 @@ impl JudgedCore<'_> {
         let judge = self.judge;
         let (dark, over) = judge.shade;
         let ln_pitch = libm::log(judge.string.setting.pitch.get());
-        let target = all(judge.string.brightness_target());
         let fast = self.fast(slack);
         core::array::from_fn(|h| {
             let fast = fast[h];
@@ -184,8 +183,8 @@ impl JudgedCore<'_> {
             let lossy = self.lossy[h] * fast + self.winding_loss[h] * tube;
             let n2 = self.limit[h] * all(taut) / lossy;
             let shade = (all(ln_pitch - dark) + all(0.5) * n2.ln()) * all(over);
-            let shade = if at_most { shade.min(target) } else { shade };
-            floored(all(1.0) - (shade - target).abs())
+            let shade = if at_most { shade.min(all(judge.brightness.at)) } else { shade };
+            worth_beside(&judge.brightness, shade)
         })
     }
 

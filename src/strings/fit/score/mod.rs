@@ -20,7 +20,7 @@ use crate::precedent::{self, Bands, Grade};
 use crate::quantity::Metre;
 use crate::report::{Four, LANES, LeanCore, LeanKind};
 
-use super::desirability::{self as d, Attribute, COUNT, Desirabilities, FLOOR, OneSided};
+use super::desirability::{self as d, Attribute, COUNT, Desirabilities, FLOOR, OneSided, Target};
 use super::problem::{BASE_WEIGHTS, Problem, StringProblem};
 
 /// In how many registers the draws stand side by side.
@@ -62,6 +62,13 @@ fn floored(worth: Four) -> Four {
     worth.max(all(FLOOR))
 }
 
+/// Desirabilities of values of which one is looked for.
+fn worth_beside(target: &Target, value: Four) -> Four {
+    let below = all(target.below) * (all(target.at) - value);
+    let above = all(target.above) * (value - all(target.at));
+    floored(all(1.0) - below.max(above))
+}
+
 /// Desirabilities of values, given by their logarithms.
 fn worth_of(curve: &OneSided, log: Four) -> Four {
     let (none, slope) = curve.line();
@@ -101,8 +108,10 @@ pub struct Judge<'a> {
     /// The position.
     pub string: &'a StringProblem,
     weights: [f64; COUNT],
-    /// ln of the stretch that is looked for, and one over the way from there to where it is worth nothing.
-    stretch: (f64, f64),
+    /// The stretch that is looked for, by its logarithm.
+    stretch: Target,
+    /// The brightness that is looked for.
+    brightness: Target,
     /// Of the cents that a decade of time costs.
     settling: OneSided,
     drift: OneSided,
@@ -286,7 +295,8 @@ impl<'a> Judge<'a> {
             problem,
             string,
             weights: problem.weights.map(|w| w / total),
-            stretch: (string.ln_stretch_target(), 1.0 / libm::log(d::STRETCH_REACH)),
+            stretch: string.sought_stretch(),
+            brightness: string.sought_brightness(),
             settling: falling(d::decade_ends()),
             drift: falling(d::DRIFT_ENDS),
             breaking: falling(d::BREAKING_ENDS),
@@ -317,12 +327,6 @@ impl<'a> Judge<'a> {
     #[must_use]
     pub fn stiffest_of_all(&self) -> &Drawn {
         &self.stiffest
-    }
-
-    /// Desirabilities of a stretch, given by its logarithm.
-    fn worth_of_stretch(&self, log: Four) -> Four {
-        let (target, over) = self.stretch;
-        floored(all(1.0) - (log - all(target)).abs() * all(over))
     }
 
     fn weight(&self, attribute: Attribute) -> f64 {
