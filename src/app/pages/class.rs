@@ -143,6 +143,7 @@ fn Lecture(props: &LectureProps) -> Html {
     let letters = letters(place.notes.iter().map(String::as_str));
     let name = letters.get(place.string).map_or("", String::as_str);
     let step = lesson.about();
+    let sounding = (*heard).filter(|_| sounds.hearing == Hearing::Playing);
     let gut = place
         .families
         .iter()
@@ -171,15 +172,17 @@ fn Lecture(props: &LectureProps) -> Html {
                 <h2 class="unseen">{ say!("inside-title") }</h2>
                 <Inside id="class" strings={players.clone()} names={names.clone()} cut={false} on_pluck={pluck} />
             } else {
-                { side_by_side(step, &reports, &names) }
+                { side_by_side(step, &reports, &names, sounding) }
             }
             if step == Step::Air {
                 <Year strings={players.clone()} names={Rc::new(names.iter().map(|name| capital(name)).collect::<Vec<_>>())} called={Rc::new(reports.iter().map(|r| words::the_core(r)).collect::<Vec<_>>())} />
                 <p class="aside">{ say!("year-apart") }</p>
             }
+            <div class="class-work">
             <Ear names={names.clone()} sounds={sounds.clone()} heard={*heard} piece={*piece} on_hear={hear}
                 on_piece={let piece = piece.setter(); Callback::from(move |i| piece.set(i))} keys={*with_keys} />
             { questions(step, &reports, gut, name) }
+            </div>
             <Choose lesson={lesson.clone()} letters={letters.clone()} families={made.clone()} shown={shown.clone()} />
             <section class="class-keys" aria-labelledby="class-keys">
                 <h2 id="class-keys">{ say!("class-keys") }</h2>
@@ -244,20 +247,28 @@ fn steps(lesson: &Lesson) -> Html {
     }
 }
 
-/// The cores side by side: what each is, drawn where that is the point, with the numbers of the step.
-fn side_by_side(step: Step, reports: &[&Report], names: &[String]) -> Html {
+/// The cores side by side: what each is, drawn where that is the point, with the numbers of the step. The one that is
+/// heard stands out.
+fn side_by_side(
+    step: Step,
+    reports: &[&Report],
+    names: &[String],
+    sounding: Option<usize>,
+) -> Html {
     let px_per_mm = magnification(reports.iter().map(|r| &r.construction), WIDEST_PX);
     let number = |report: &Report, key: &'static str, name: &str| {
         let q = report.numbers.get(key)?;
         let (least, most) = ends(reports.iter().filter_map(|r| r.numbers.get(key)));
-        let w = units::written(key, q, 2);
+        let w = units::written(key, q, 1);
         let label =
             say!("class-bar", name = name, number = property::name(key), value = w.within());
         Some(html! {
             <div class="class-number">
                 <p class="means">{ property::name(key) }</p>
                 <p class="figure">{ drift::alone(key, q) }</p>
-                if !w.exact { <p class="means">{ w.range() }</p> }
+                if !w.exact && w.low != w.high {
+                    <p class="means">{ say!("class-range", low = &w.low, high = &w.high) }</p>
+                }
                 <RangeBar {label} {least} {most} value={q.value} range={(q.low, q.high)} />
             </div>
         })
@@ -265,8 +276,8 @@ fn side_by_side(step: Step, reports: &[&Report], names: &[String]) -> Html {
     html! {
         <>
             <ul class="class-cores">
-                { for reports.iter().zip(names).map(|(report, name)| html! {
-                    <li>
+                { for reports.iter().zip(names).enumerate().map(|(i, (report, name))| html! {
+                    <li class={(sounding == Some(i)).then_some("sounding")}>
                         if step == Step::Inside {
                             <span class="likeness-room">
                                 <Portrait construction={report.construction.clone()} {px_per_mm} label={portrait(name, &report.construction)} />
@@ -276,7 +287,9 @@ fn side_by_side(step: Step, reports: &[&Report], names: &[String]) -> Html {
                         if step == Step::Inside {
                             <p class="made-of">{ say!("class-made", core = capital(&core(&report.construction.core)), wound = windings(&report.construction.windings)) }</p>
                         }
-                        { for words::numbers(step).iter().filter_map(|key| number(report, key, name)) }
+                        <div class="class-numbers">
+                            { for words::numbers(step).iter().filter_map(|key| number(report, key, name)) }
+                        </div>
                     </li>
                 }) }
             </ul>

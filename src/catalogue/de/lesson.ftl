@@ -20,6 +20,7 @@ class-back = ← Zurück
 class-next = Weiter →
 class-made = { $core }. Darum: { $wound }.
 class-bar = { $name }, { $number }: { $value }
+class-range = wohl { $low } bis { $high }
 class-bars = Der Punkt ist der Wert, der Strich enthält ihn 90 Mal von 100. Wo ein Wert auf beiden Seiten der Null liegen kann, steht bei ihr ein senkrechter Strich.
 
 class-inside-title =

@@ -20,6 +20,7 @@ class-back = ← Back
 class-next = Next →
 class-made = { $core }. Round it: { $wound }.
 class-bar = { $name }, { $number }: { $value }
+class-range = likely { $low } to { $high }
 class-bars = The dot is the value, and the line holds it 90 times in 100. An upright stroke marks zero where a value can lie on either side of it.
 
 class-inside-title =
