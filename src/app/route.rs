@@ -6,6 +6,8 @@
 
 use std::fmt;
 
+use strings::instrument;
+
 use crate::lesson::Lesson;
 
 /// How many screens the player's path has.
@@ -50,6 +52,12 @@ pub enum Route {
     Specimen,
 }
 
+/// Whether any instrument has a string of that number, 0 the highest.
+fn is_a_string(string: usize) -> bool {
+    let mut tunings = instrument::ALL.iter().flat_map(|kind| kind.tunings);
+    tunings.any(|tuning| string < tuning.strings.len())
+}
+
 impl Route {
     /// The room at an address; none if there is no such room.
     #[must_use]
@@ -83,7 +91,8 @@ impl Route {
             (Some("set"), None, None) => Some(Self::Set),
             (Some("compare"), None, None) => Some(Self::Compare { string: 0 }),
             (Some("compare"), Some(string), None) => {
-                Some(Self::Compare { string: string.parse().ok()? })
+                let string = string.parse().ok().filter(|string| is_a_string(*string))?;
+                Some(Self::Compare { string })
             }
             (Some("sources"), entry, None) => {
                 Some(Self::Sources { entry: entry.map(str::to_owned) })
@@ -196,6 +205,7 @@ mod tests {
             "#/nowhere",
             "#/set/1",
             "#/compare/x",
+            "#/compare/9",
             "#/compare/0/0",
             "#/a/b/c/d",
             "#/class/violin",

@@ -353,3 +353,26 @@ fn a_file_with_a_hundred_thousand_strings_is_cut_and_the_page_stays_quick() {
         page.until("they are there again", "return !!document.getElementById('label')").await;
     });
 }
+
+#[test]
+fn two_strings_compared_are_there_after_a_reload_as_they_were_typed() {
+    drive(async |page| {
+        page.open("#/compare").await;
+        let typed = "return document.getElementById('first-gauge')?.value ?? ''";
+        page.until("it can be typed", "return !!document.getElementById('first-gauge')").await;
+        // Half a number, too.
+        page.script(
+            "const field = document.getElementById('first-gauge'); field.value = '0.6x';
+             field.dispatchEvent(new Event('input', { bubbles: true }))",
+        )
+        .await;
+        page.reload().await;
+        page.until("it is there again", "return !!document.getElementById('first-gauge')").await;
+        assert_eq!(page.script(typed).await, "0.6x");
+        // A string that no instrument has.
+        page.open("#/compare/9").await;
+        let told = "return document.querySelector('main').textContent.includes('There is no page at that address')";
+        page.until("the address is refused", told).await;
+        page.assert_clean().await;
+    });
+}

@@ -1,6 +1,9 @@
 //! A construction as a person writes it: which core, how thick, wound with what.
 
 use protocol::request::{Construction, Core, Winding};
+use serde::de::Error;
+use serde::{Deserialize, Deserializer, Serialize};
+use serde_json::Value;
 use strings::error::{Bound, CORE_DIAMETER, GAP, WINDING_THICKNESS};
 use strings::material::METALS;
 use strings::quantity::Metre;
@@ -32,7 +35,7 @@ const CORES: [(&str, &str, &str, Option<&str>); 12] = [
 const MOST_WINDINGS: usize = 3;
 
 /// A winding as it stands in the form.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 struct Layer {
     metal: String,
     form: String,
@@ -42,11 +45,30 @@ struct Layer {
 }
 
 /// A construction as it stands in the form: numbers are texts until they can be read.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Draft {
+    #[serde(deserialize_with = "core_put_by")]
     core: Core,
     gauge_mm: String,
     layers: Vec<Layer>,
+}
+
+/// A core as it is written into a draft that is put by. Requests have their own reader, which names what is wrong.
+fn core_put_by<'de, D: Deserializer<'de>>(from: D) -> Result<Core, D::Error> {
+    let core = Value::deserialize(from)?;
+    let text = |key: &str| core[key].as_str().map(str::to_owned);
+    let needed = |key: &'static str| text(key).ok_or_else(|| D::Error::missing_field(key));
+    let number = |key: &str| core[key].as_f64();
+    Ok(Core {
+        material: needed("material")?,
+        build: needed("build")?,
+        diameter_m: number("diameter_m").ok_or_else(|| D::Error::missing_field("diameter_m"))?,
+        layout: text("layout"),
+        lay_deg: number("lay_deg"),
+        filament_m: number("filament_m"),
+        fill: number("fill"),
+        twist_deg: number("twist_deg"),
+    })
 }
 
 /// Something in a draft that cannot be read.

@@ -12,6 +12,7 @@ pub mod pointer;
 pub mod print;
 pub mod rows;
 pub mod serviceworker;
+pub mod session;
 pub mod storage;
 pub mod view;
 pub mod worker;

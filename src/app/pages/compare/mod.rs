@@ -21,6 +21,7 @@ use crate::components::portrait::{Portrait, ScaleBar, magnification};
 use crate::hooks::{use_model, use_sounds};
 use crate::lesson::Lesson;
 use crate::pages::class;
+use crate::platform::session;
 use crate::route::Route;
 use crate::under_bow;
 use crate::words::naming::{capital, portrait, short, the_string};
@@ -49,8 +50,25 @@ pub fn ComparePage(props: &ComparePageProps) -> Html {
         .and_then(|fit| start::of_fit(fit, props.string))
         .unwrap_or_else(start::of_violin);
     // Another string begins afresh.
-    let key = format!("{} {:?} {:?}", props.string, start.setting, start.sides);
-    html! { <Side key={key} start={start} string={props.string} /> }
+    let id = format!("{} {:?} {:?}", props.string, start.setting, start.sides);
+    let key = id.clone();
+    html! { <Side {key} {id} start={start} string={props.string} /> }
+}
+
+/// Under which name the two drafts are put by, so that they outlive a reload.
+const PUT_BY: &str = "ropewalk/compare";
+
+/// The drafts that were put by for this comparison: whatever begins alike.
+fn recalled(id: &str) -> Option<[Draft; 2]> {
+    let (of, drafts): (String, [Draft; 2]) =
+        serde_json::from_str(&session::recall(PUT_BY)?).ok()?;
+    (of == id).then_some(drafts)
+}
+
+fn put_by(id: &str, drafts: &[Draft; 2]) {
+    if let Ok(text) = serde_json::to_string(&(id, drafts)) {
+        session::put_by(PUT_BY, &text);
+    }
 }
 
 /// How wide the thicker string is drawn, in pixels: two stand beside each other on a small phone.
@@ -66,6 +84,7 @@ struct Said {
 
 #[derive(Clone, PartialEq, Properties)]
 struct SideProps {
+    id: String,
     start: Start,
     string: usize,
 }
@@ -73,13 +92,16 @@ struct SideProps {
 #[component]
 fn Side(props: &SideProps) -> Html {
     let start = &props.start;
-    let drafts = use_state(|| start.sides.clone().map(|c| Draft::of(&c)));
+    let begin =
+        || recalled(&props.id).unwrap_or_else(|| start.sides.clone().map(|c| Draft::of(&c)));
+    let drafts = use_state(begin);
     let said = use_said(&drafts, &start.setting);
     let on_change = |side: usize| {
-        let drafts = drafts.clone();
+        let (drafts, id) = (drafts.clone(), props.id.clone());
         Callback::from(move |draft: Draft| {
             let mut next = (*drafts).clone();
             next[side] = draft;
+            put_by(&id, &next);
             drafts.set(next);
         })
     };
