@@ -61,9 +61,8 @@ pub(crate) const OF_REASONS: &[(&str, Check)] = &[
     }),
 
     // At another depth.
-    ("reason-plain", |h| h.plainly(None)),
-    ("reason-plain-wanted", |h| h.plainly(Some(true))),
-    ("reason-plain-unwanted", |h| h.plainly(Some(false))),
+    ("reason-plain", |h| h.plainly(false)),
+    ("reason-plain-wanted", |h| h.plainly(true)),
     ("reason-plain-weakest", |h| { let wish = h.wish_in("what")?; h.weakest(&wish) }),
     ("reason-noticed", noticed),
     ("reason-noticed-cents", |h| {
@@ -132,7 +131,7 @@ impl<'a> Heard<'a> {
     }
 
     /// A reason in plain words: one of the string's comparisons says that word.
-    fn plainly(&mut self, wanted: Option<bool>) -> Agrees {
+    fn plainly(&mut self, is_wanted: bool) -> Agrees {
         let words = self.arg("word")?;
         let said = sole(words).map_or("", |said| said.id);
         let told = |r: &&Value| {
@@ -144,8 +143,8 @@ impl<'a> Heard<'a> {
         self.word(words, comparison, text(&comparison["property"]))?;
         let two_sided =
             ["feel", "elasticity", "power", "brightness"].contains(&text(&reason["attribute"]));
-        holds(two_sided == wanted.is_some())?;
-        self.better(reason, wanted.unwrap_or(!self.cost))
+        holds((two_sided && !self.cost) == is_wanted)?;
+        self.better(reason, !self.cost)
     }
 }
 

@@ -47,10 +47,7 @@ fn plain(reason: &Reason, is_cost: bool) -> Option<String> {
         (key, Some(comparison)) => {
             let word = capital(&reasons::verdict(comparison));
             Some(match key {
-                "feel" | "elasticity" | "power" | "brightness" if is_cost => {
-                    say!("reason-plain-unwanted", word = word)
-                }
-                "feel" | "elasticity" | "power" | "brightness" => {
+                "feel" | "elasticity" | "power" | "brightness" if !is_cost => {
                     say!("reason-plain-wanted", word = word)
                 }
                 _ => say!("reason-plain", word = word),

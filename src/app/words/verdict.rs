@@ -171,8 +171,10 @@ pub fn first_causes(fit: &Fit) -> Vec<String> {
     fit.verdict.findings.iter().filter_map(line).collect()
 }
 
-/// Facts that led to the answer, as sentences.
+/// Facts that led to the answer, as sentences. That a set was asked for by wishes goes without saying beside the set.
 #[must_use]
 pub fn reasons(fit: &Fit) -> Vec<String> {
-    fit.verdict.because.iter().filter_map(|key| because(key)).map(capital).collect()
+    let goes_without = |key: &str| key == "wishes" && fit.verdict.answer == "whole-set";
+    let told = fit.verdict.because.iter().filter(|key| !goes_without(key));
+    told.filter_map(|key| because(key)).map(capital).collect()
 }

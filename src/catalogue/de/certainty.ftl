@@ -62,7 +62,6 @@ turn-sheet = Das würde es zuerst ändern: { $turn }
 
 reason-plain = { $word }.
 reason-plain-wanted = { $word }, näher an dem, was Sie möchten.
-reason-plain-unwanted = { $word }, weiter von dem, was Sie möchten.
 reason-plain-weakest = Ihr schwächster Punkt: { $what }.
 reason-more = Das sind { $percent } % mehr
 reason-less = Das sind { $percent } % weniger

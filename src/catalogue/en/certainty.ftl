@@ -62,7 +62,6 @@ turn-sheet = Would change it first: { $turn }
 
 reason-plain = { $word }.
 reason-plain-wanted = { $word }, nearer to what you want.
-reason-plain-unwanted = { $word }, further from what you want.
 reason-plain-weakest = Its weakest point is { $what }.
 reason-more = That is { $percent } % more
 reason-less = That is { $percent } % less

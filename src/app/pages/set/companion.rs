@@ -1,5 +1,4 @@
-//! What stays in sight beside the set: what to do with it, the slider along its balance with what that just changed, and
-//! how much detail is shown.
+//! What stays in sight beside the set: what to do with it, and the slider along its balance with what that just changed.
 
 use std::rc::Rc;
 
@@ -7,8 +6,6 @@ use protocol::reply::Set;
 use yew::prelude::*;
 
 use crate::components::along::Along;
-use crate::components::detail_level::DetailLevelChoice;
-use crate::detail_level::DetailLevel;
 use crate::words::{changed, say};
 
 /// Properties of [`Companion`].
@@ -18,10 +15,6 @@ pub(super) struct CompanionProps {
     pub children: Html,
     /// The set.
     pub set: Rc<Set>,
-    /// How much is shown.
-    pub depth: DetailLevel,
-    /// Another depth was chosen.
-    pub on_depth: Callback<DetailLevel>,
 }
 
 /// What stays in sight beside the set.
@@ -43,7 +36,6 @@ pub(super) fn Companion(props: &CompanionProps) -> Html {
                     }
                 </div>
             </section>
-            <DetailLevelChoice depth={props.depth} on_change={props.on_depth.clone()} />
         </aside>
     }
 }

@@ -16,6 +16,7 @@ use protocol::reply::{Caution, Fit, FittedString, Problem, Set};
 use protocol::request::Answers;
 use yew::prelude::*;
 
+use crate::components::detail_level::DetailLevelChoice;
 use crate::components::diagnosis::Diagnosis;
 use crate::components::fold::Fold;
 use crate::components::later::Later;
@@ -134,7 +135,8 @@ fn Chosen(props: &ChosenProps) -> Html {
                 { portraits::row(set, &names, px_per_mm) }
             }
             { glance::points(set, &problem, &props.page.answers, &names, props.page.today, sureness) }
-            <Companion set={set.clone()} {depth} {on_depth}><Actions page={props.page.clone()} /></Companion>
+            <Companion set={set.clone()}><Actions page={props.page.clone()} /></Companion>
+            <DetailLevelChoice {depth} on_change={on_depth} />
             <Later {of} turn={1}>{ columns::strings(set, &problem, &names, depth) }</Later>
             <Later {of} turn={2}>{ plan::the_plan(set, &problem, &names, props.page.today) }</Later>
             <div class="more">
