@@ -212,6 +212,28 @@ fn met(row: &Row, answers: &Value, fit: &Fit, i: usize) -> (Met, Option<bool>) {
     (met, None)
 }
 
+/// What stands over the rows that the page shows.
+const PAGE_HEAD: &str = "# Golden file, our own output: ROPEWALK_WRITE=1 cargo test -p tests --test expert common_practice\n\
+    # situation, strings, what common practice fits (no source), what is told, how it was met\n";
+
+/// A row as the page shows it: families once each, without what is said of them in brackets.
+fn for_the_page(row: &Row, got: &[&str], worst: Met) -> String {
+    fn once<'a>(words: impl Iterator<Item = &'a str>) -> String {
+        let mut once: Vec<&str> = Vec::new();
+        words.for_each(|word| {
+            if !once.contains(&word) {
+                once.push(word)
+            }
+        });
+        once.join(" ")
+    }
+    let practice = once(row.expected.iter().map(|named| named.family));
+    let told = once(got.iter().copied().filter(|family| *family != "-"));
+    let met = format!("{worst:?}").to_lowercase();
+    let strings = row.positions.replace(',', ", ");
+    format!("{}\t{strings}\t{practice}\t{told}\t{met}\n", row.situation)
+}
+
 #[test]
 fn common_practice_is_met() {
     let file: Value = serde_json::from_str(POSED).unwrap();
@@ -226,6 +248,7 @@ fn common_practice_is_met() {
         }
     }
     let (mut sure, mut all) = (BTreeMap::new(), BTreeMap::new());
+    let mut page = PAGE_HEAD.to_owned();
     let (mut tags_held, mut tags_checked) = (0, 0);
     for row in rows.iter().filter(|row| fits.contains_key(row.id)) {
         let (answers, fit) = (&posed[row.id], &fits[row.id]);
@@ -241,6 +264,9 @@ fn common_practice_is_met() {
         }
         let got: Vec<&str> =
             strings.iter().map(|i| after(fit, *i).map_or("-", |r| r.family.as_str())).collect();
+        if row.is_sure {
+            page += &for_the_page(row, &got, worst);
+        }
         support::tell(&format!(
             "{:4} {:60.60} {:8.8} {:40.40} {:50} {:14} {worst:?}{}{}",
             row.id,
@@ -264,4 +290,10 @@ fn common_practice_is_met() {
     support::tell(&format!("{agreed} of {of} sure rows agree, {} of 100", 100 * agreed / of));
     assert!(100 * agreed >= FLOOR * of, "{agreed} of {of} rows agree");
     assert_eq!(sure.get(&Met::Refused), None, "practice refuses what is told");
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/../src/app/words/practice.tsv");
+    if std::env::var_os("ROPEWALK_WRITE").is_some() {
+        std::fs::write(path, &page).unwrap();
+    }
+    let shown = std::fs::read_to_string(path).unwrap();
+    assert!(shown == page, "the page shows other rows: ROPEWALK_WRITE=1 writes them anew");
 }

@@ -8,12 +8,13 @@ use yew::platform::spawn_local;
 use yew::prelude::*;
 
 use crate::components::evidence::Evidence;
+use crate::components::fold::Fold;
 use crate::components::table::{Filter, Scroll, group_row, source_link};
 use crate::hooks::use_model;
 use crate::platform::view;
 use crate::units;
 use crate::words::naming::capital;
-use crate::words::{property, say};
+use crate::words::{practice, property, say};
 
 /// Properties of [`SourcesPage`].
 #[derive(Clone, PartialEq, Properties)]
@@ -157,6 +158,7 @@ pub fn Bibliography(props: &BibliographyProps) -> Html {
                     <li>{ say!("sources-trade-damp") }</li>
                 </ul>
             </section>
+            { common_practice() }
             <section aria-labelledby="unverified">
                 <h2 id="unverified">{ say!("sources-unheld") }</h2>
                 if tables.unverified.is_empty() {
@@ -181,6 +183,40 @@ pub fn Bibliography(props: &BibliographyProps) -> Html {
                 </Filter>
             </section>
         </>
+    }
+}
+
+/// The situations that the trade is sure of, beside what is told in them.
+fn common_practice() -> Html {
+    let rows = practice::rows();
+    let agreed = rows.iter().filter(|row| row.agrees).count();
+    let mark =
+        |agrees: bool| if agrees { say!("practice-agrees") } else { say!("practice-differs") };
+    html! {
+        <section aria-labelledby="practice">
+            <h2 id="practice">{ say!("sources-practice") }</h2>
+            <p>{ say!("sources-practice-how", agreed = agreed, of = rows.len()) }</p>
+            <Fold summary={html! { say!("sources-practice-table") }}>
+                <Scroll label={say!("sources-practice-table")} rows={rows.len()}>
+                    <table>
+                        <thead><tr>
+                            <th scope="col">{ say!("column-situation") }</th>
+                            <th scope="col">{ say!("column-practice") }</th>
+                            <th scope="col">{ say!("column-told") }</th>
+                        </tr></thead>
+                        <tbody>
+                            { for rows.into_iter().map(|row| html! {
+                                <tr>
+                                    <th scope="row"><span lang="en">{ row.situation }</span><span class="means">{ row.strings }</span></th>
+                                    <td>{ row.practice }</td>
+                                    <td>{ row.told }<span class="means">{ mark(row.agrees) }</span></td>
+                                </tr>
+                            }) }
+                        </tbody>
+                    </table>
+                </Scroll>
+            </Fold>
+        </section>
     }
 }
 

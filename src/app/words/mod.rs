@@ -16,6 +16,7 @@ pub mod naming;
 pub mod partials;
 pub mod picture;
 pub mod plan;
+pub mod practice;
 pub mod property;
 pub mod questions;
 pub mod reasons;
