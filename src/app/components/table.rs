@@ -128,7 +128,7 @@ pub fn Numbers(props: &NumbersProps) -> Html {
         numbers.keys().map(String::as_str).filter(|k| property::of(k).is_none()).collect();
     html! {
         <Scroll label={label.clone()} rows={numbers.len()}>
-            <table class="numbers">
+            <table class="numbers stacks">
                 <caption>{ label }</caption>
                 <thead>
                     <tr>

@@ -99,7 +99,7 @@ pub fn Bibliography(props: &BibliographyProps) -> Html {
                 <h2 id="formulas">{ say!("sources-formulas") }</h2>
                 <p>{ say!("sources-letters") }</p>
                 <Scroll label={say!("sources-table")} rows={tables.properties.len()}>
-                    <table>
+                    <table class="stacks">
                         <thead><tr><th scope="col">{ say!("column-number") }</th><th scope="col">{ say!("sources-formula") }</th><th scope="col">{ say!("sources-best") }</th><th scope="col">{ say!("column-source") }</th></tr></thead>
                         { for property::GROUPS.iter().map(|group| html! {
                         <tbody>
@@ -124,7 +124,7 @@ pub fn Bibliography(props: &BibliographyProps) -> Html {
                 <h2 id="fitted">{ say!("sources-fitted") }</h2>
                 <p>{ say!("sources-fitted-how") }</p>
                 <Scroll label={say!("sources-fitted-table")} rows={tables.properties.iter().filter(|p| p.fitted.is_some()).count()}>
-                    <table>
+                    <table class="stacks">
                         <thead><tr>
                             <th scope="col">{ say!("column-number") }</th>
                             <th scope="col">{ say!("sources-ranks") }</th>
@@ -138,10 +138,10 @@ pub fn Bibliography(props: &BibliographyProps) -> Html {
                                 Some(html! {
                                     <tr>
                                         <th scope="row">{ property::name(&p.key) }</th>
-                                        <td class="figure">{ units::fixed(f.ranks, 2) }</td>
-                                        <td class="figure">{ units::fixed(f.ranks_at_one_place, 2) }</td>
-                                        <td class="figure">{ missed(&p.key, f.misses) }</td>
-                                        <td class="figure">{ missed(&p.key, f.misses_at_one_place) }</td>
+                                        <td class="figure" data-label={say!("sources-ranks")}>{ units::fixed(f.ranks, 2) }</td>
+                                        <td class="figure" data-label={say!("sources-ranks-place")}>{ units::fixed(f.ranks_at_one_place, 2) }</td>
+                                        <td class="figure" data-label={say!("sources-misses")}>{ missed(&p.key, f.misses) }</td>
+                                        <td class="figure" data-label={say!("sources-misses-place")}>{ missed(&p.key, f.misses_at_one_place) }</td>
                                     </tr>
                                 })
                             }) }
@@ -198,7 +198,7 @@ fn common_practice() -> Html {
             <p>{ say!("sources-practice-how", agreed = agreed, of = rows.len()) }</p>
             <Fold summary={html! { say!("sources-practice-table") }}>
                 <Scroll label={say!("sources-practice-table")} rows={rows.len()}>
-                    <table>
+                    <table class="stacks">
                         <thead><tr>
                             <th scope="col">{ say!("column-situation") }</th>
                             <th scope="col">{ say!("column-practice") }</th>
@@ -208,8 +208,8 @@ fn common_practice() -> Html {
                             { for rows.into_iter().map(|row| html! {
                                 <tr>
                                     <th scope="row"><span lang="en">{ row.situation }</span><span class="means">{ row.strings }</span></th>
-                                    <td>{ row.practice }</td>
-                                    <td>{ row.told }<span class="means">{ mark(row.agrees) }</span></td>
+                                    <td data-label={say!("column-practice")}>{ row.practice }</td>
+                                    <td data-label={say!("column-told")}>{ row.told }<span class="means">{ mark(row.agrees) }</span></td>
                                 </tr>
                             }) }
                         </tbody>

@@ -148,7 +148,7 @@ fn numbers(found: &Compare) -> Html {
             <h2 id="numbers">{ say!("compare-every") }</h2>
             <p class="how-to-read">{ say!("compare-how") }</p>
             <Scroll label={say!("compare-table")} rows={property::all().count()}>
-                <table class="numbers">
+                <table class="numbers stacks">
                     <thead>
                         <tr>
                             <th scope="col">{ say!("column-number") }</th>
@@ -164,10 +164,10 @@ fn numbers(found: &Compare) -> Html {
                         { group_row(group, 6) }
                         { for group.properties.iter().filter_map(|p| {
                             let (one, other) = both(found, p.key)?;
-                            let cell = |q: &Quantity| {
+                            let cell = |label: &'static str, q: &Quantity| {
                                 let w = units::written(p.key, q, 2);
                                 html! {
-                                    <td class="figure">
+                                    <td class="figure" data-label={label}>
                                         { w.plain() }
                                         if !w.exact { <span class="means">{ w.range() }</span> }
                                     </td>
@@ -176,9 +176,9 @@ fn numbers(found: &Compare) -> Html {
                             Some(html! {
                                 <tr>
                                     <th scope="row">{ p.name() }</th>
-                                    { cell(one) }
-                                    { cell(other) }
-                                    <td>{ verdict(found, p.key)?.words() }</td>
+                                    { cell(say!("compare-first"), one) }
+                                    { cell(say!("compare-second"), other) }
+                                    <td class="verdict">{ verdict(found, p.key)?.words() }</td>
                                     <td><Evidence grade={one.evidence.clone()} /></td>
                                     <td>{ source_link(&one.source) }</td>
                                 </tr>

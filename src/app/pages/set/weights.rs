@@ -59,7 +59,7 @@ pub(super) fn counted(problem: &Rc<Problem>, set: &Set, names: &[String]) -> Htm
 fn table(weights: &[&Weight]) -> Html {
     html! {
         <Scroll label={say!("part-weights")}>
-            <table>
+            <table class="stacks">
                 <thead>
                     <tr>
                         <th scope="col">{ say!("column-wish") }</th>
@@ -75,9 +75,9 @@ fn table(weights: &[&Weight]) -> Html {
                                 { capital(reasons::attribute(&w.attribute)) }
                                 <span class="means">{ reasons::attribute_means(&w.attribute) }</span>
                             </th>
-                            <td class="figure">{ units::fixed(w.base, 1) }</td>
-                            <td>{ because(w) }</td>
-                            <td class="figure">{ units::fixed(w.weight, 2) }</td>
+                            <td class="figure" data-label={say!("weights-base")}>{ units::fixed(w.base, 1) }</td>
+                            <td data-label={say!("weights-moved")}>{ because(w) }</td>
+                            <td class="figure" data-label={say!("weights-here")}>{ units::fixed(w.weight, 2) }</td>
                         </tr>
                     }) }
                 </tbody>
