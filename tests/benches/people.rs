@@ -10,7 +10,7 @@ mod anybody;
 use std::hint::black_box;
 use std::time::Instant;
 
-use protocol::reply::{Fit, Reply};
+use protocol::reply::Reply;
 use protocol::request::{FitRequest, Request};
 use support::Seeded;
 
@@ -25,7 +25,9 @@ fn main() {
             let start = Instant::now();
             let reply = black_box(protocol::handle(&request));
             let seconds = start.elapsed().as_secs_f64();
-            if let Reply::Fit(Fit { set: Some(set), .. }) = reply {
+            if let Reply::Fit(fit) = &reply
+                && let Some(set) = &fit.set
+            {
                 sets += 1;
                 proven += usize::from(set.proven);
             }

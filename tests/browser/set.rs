@@ -308,7 +308,7 @@ async fn the_report_of_a_string_has_every_number_day_and_partial() {
     let text = host.text_content().unwrap_or_default();
     for (key, q) in &report.numbers {
         assert!(text.contains(property::name(key)), "{key}");
-        assert!(text.contains(&q.source), "{key} rests on {}", q.source);
+        assert!(text.contains(&property::cited(&q.source)), "{key} rests on {}", q.source);
     }
     for wrong in ["NaN", "inf ", "undefined", "_cent"] {
         assert!(!text.contains(wrong), "the report says {wrong:?}");

@@ -107,7 +107,7 @@ pub fn Filter(props: &FilterProps) -> Html {
 /// Where a source stands among the others.
 pub fn source_link(key: &str) -> Html {
     let to = Route::Sources { entry: Some(key.to_owned()) }.to_string();
-    html! { <a class="source" href={to}>{ key.to_owned() }</a> }
+    html! { <a class="source" href={to}>{ property::cited(key) }</a> }
 }
 
 /// Properties of [`Numbers`].

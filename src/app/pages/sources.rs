@@ -233,7 +233,7 @@ fn missed(key: &str, by: f64) -> String {
 fn source(s: &Source) -> Html {
     html! {
         <div class="work" id={format!("source-{}", s.key)}>
-            <dt>{ &s.key }</dt>
+            <dt>{ property::cited(&s.key) }</dt>
             <dd>
                 if s.authors != "-" {
                     <span lang="en">{ &s.authors }</span>{ ": " }

@@ -1,7 +1,7 @@
 //! What is each number of a report called, what does it mean, and by which formula does it come about?
 
-use super::say;
-use super::speech;
+use super::naming::capital;
+use super::{say, speech};
 
 /// A number of a report, as the page speaks of it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -195,3 +195,64 @@ pub fn evidence(key: &str) -> &str {
 
 /// The grades of evidence, the surest first.
 pub const EVIDENCE: [&str; 5] = ["measured", "published", "computed", "judged", "guessed"];
+
+/// Names that are written otherwise than by a capital letter each.
+const SPELT: [(&str, &str); 4] = [
+    ("lynch-aird", "Lynch-Aird"),
+    ("van-walstijn", "van Walstijn"),
+    ("mcintyre", "McIntyre"),
+    ("jnd", "Just-noticeable differences"),
+];
+
+/// Bodies that make standards, which have a number instead of a year.
+const STANDARDS: [&str; 5] = ["astm", "iso", "en", "din", "bs"];
+
+/// A work as one cites it, from its key: who, and the year.
+#[must_use]
+pub fn cited(key: &str) -> String {
+    if let Some((body, number)) = key.split_once('-').filter(|(body, _)| STANDARDS.contains(body)) {
+        return format!("{} {}", body.to_uppercase(), number.to_uppercase());
+    }
+    let (names, year) = match key.rsplit_once('-') {
+        Some((names, year)) if year.len() == 4 && year.parse::<u16>().is_ok() => (names, year),
+        _ => (key, ""),
+    };
+    let mut cited: Vec<String> = Vec::new();
+    let mut rest = names;
+    while !rest.is_empty() {
+        let first = rest.split('-').next().unwrap_or(rest);
+        let (part, name) = SPELT
+            .into_iter()
+            .find(|(part, _)| rest.starts_with(part))
+            .map_or_else(|| (first, capital(first)), |(part, name)| (part, name.to_owned()));
+        cited.push(name);
+        rest = rest[part.len()..].trim_start_matches('-');
+    }
+    // People are set apart; a work without a year is named by its title.
+    let between = if year.is_empty() { " " } else { ", " };
+    format!("{} {year}", cited.join(between)).trim_end().to_owned()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_work_is_cited_by_its_authors_and_year() {
+        for (key, said) in [
+            ("mersenne-1636", "Mersenne 1636"),
+            ("woodhouse-lynch-aird-2019", "Woodhouse, Lynch-Aird 2019"),
+            ("mcintyre-schumacher-woodhouse-1983", "McIntyre, Schumacher, Woodhouse 1983"),
+            ("en-10270-1", "EN 10270-1"),
+            ("handbook", "Handbook"),
+        ] {
+            assert_eq!(cited(key), said);
+        }
+        for source in strings::source::ALL {
+            assert!(
+                !cited(source.key).is_empty() && !cited(source.key).contains("  "),
+                "{source:?}"
+            );
+        }
+    }
+}
