@@ -17,7 +17,7 @@ use crate::pages::home::HomePage;
 use crate::pages::progress::ProgressPage;
 use crate::pages::sources::SourcesPage;
 use crate::pages::specimen::SpecimenPage;
-use crate::platform::{self, view, worker};
+use crate::platform::{self, view};
 use crate::preferences::{self, Preferences};
 use crate::route::Route;
 use crate::state::{Action, Notice};
@@ -118,9 +118,6 @@ fn Frame(props: &FrameProps) -> Html {
                 <p><a href={Route::Specimen.to_string()}>{ say!("foot-specimen") }</a></p>
                 <p>{ say!("foot-advises") }</p>
                 <p>{ say!("foot-private") }</p>
-                <p class="build">
-                    { say!("foot-version", version = env!("CARGO_PKG_VERSION"), model = worker::MODEL) }
-                </p>
                 <PreferencesChoice preferences={preferences::now()} on_change={props.on_preferences.clone()} />
             </footer>
         </>

@@ -12,7 +12,7 @@ use crate::components::field::{NumberField, Scale};
 use crate::components::portrait::{Portrait, ScaleBar};
 use crate::components::table::Scroll;
 use crate::fields::{Number, Wish};
-use crate::platform::view;
+use crate::platform::{view, worker};
 use crate::units;
 use crate::words::say;
 
@@ -51,6 +51,14 @@ pub fn SpecimenPage() -> Html {
     html! {
         <article class="specimen sources">
             <h1>{ say!("specimen-title") }</h1>
+            <p>{ say!("foot-advises") }{ " " }{ say!("foot-private") }</p>
+            <p>{ say!("about-version", version = env!("CARGO_PKG_VERSION"), model = worker::MODEL) }</p>
+            <p>
+                { say!("about-typefaces") }
+                { " " }
+                <a href="./fonts/OFL.txt">{ say!("about-licence") }</a>
+            </p>
+            <h2>{ say!("about-made-of") }</h2>
             <p class="lede">{ say!("specimen-lead") }</p>
             <section>
                 <h2>{ say!("specimen-colours") }</h2>

@@ -1,6 +1,10 @@
 ### Das Musterblatt.
 
-specimen-title = Woraus die Seite gemacht ist
+specimen-title = Über diese Seite
+about-version = Version { $version }. Modell { $model }: Zwei Seiten mit demselben Modell geben dieselben Antworten.
+about-typefaces = Die Schriften sind Alegreya und Alegreya Sans, unter der SIL Open Font License.
+about-licence = Ihr Text
+about-made-of = Woraus die Seite gemacht ist
 specimen-lead = Papier und Tinte, eine Akzentfarbe und die Farben der Materialien. Alles hier ist aus denselben Werten und Teilen gezeichnet wie die anderen Seiten, in den Farben, die Ihr Gerät wünscht.
 specimen-colours = Farben
 specimen-colours-how = Text steht in Tinte; was man drücken kann, trägt den Akzent: das Grün, das Kupfer am Meer annimmt. Keine Farbe trägt allein eine Bedeutung: Ein Wort oder eine Form steht daneben.

@@ -1,6 +1,10 @@
 ### The specimen sheet.
 
-specimen-title = What the page is made of
+specimen-title = About this page
+about-version = Version { $version }. Model { $model }: two pages with the same model give the same answers.
+about-typefaces = The typefaces are Alegreya and Alegreya Sans, under the SIL Open Font License.
+about-licence = Its text
+about-made-of = What the page is made of
 specimen-lead = Paper and ink, one accent, and the colours of the materials. Everything here is drawn from the same tokens and parts as the other pages, in the colours that your device asks for.
 specimen-colours = Colours
 specimen-colours-how = Text stands in ink; what can be pressed has the accent: the green that copper takes by the sea. No colour carries a meaning alone: a word or a shape stands beside it.
