@@ -61,15 +61,15 @@ impl Flaw {
     #[must_use]
     pub fn is_in(self, string: &Numbers) -> bool {
         let noticed = compare::just_noticeable;
+        // Of brightness, of which players speak in large steps, a difference that is hardly noticed mends nothing.
+        let clearly = |property| noticed(property) * noticed(property);
         match self {
             Self::Family(family) => string.family == family,
             Self::Metal(key) => string.metal == Some(key),
             Self::Tension(most) => string.tension > most / noticed(Property::Tension),
             Self::Slackness(least) => string.tension < least * noticed(Property::Tension),
-            Self::Shine(most) => string.brilliance > most / compare::said(Property::Brilliance),
-            Self::Dullness(least) => {
-                string.brilliance < least * compare::said(Property::Brilliance)
-            }
+            Self::Shine(most) => string.brilliance > most / clearly(Property::Brilliance),
+            Self::Dullness(least) => string.brilliance < least * clearly(Property::Brilliance),
             Self::Work(most) => string.breaking_share > most / noticed(Property::BreakingShare),
         }
     }

@@ -176,7 +176,8 @@ fn count_from_now(problem: &mut Problem, known: &[Option<Made>], found: &[Found]
         };
         if let Some(Made { lean, .. }) = known[i].as_ref().or_else(usual) {
             let brightness = string.position.brightness_of(lean.brilliance);
-            if known[i].is_some() {
+            // How taut it is, is known where its gauge is.
+            if known[i].is_some() && string.now.gauge_class.is_some() {
                 string.count_from(brightness, lean.stretch, lean.tension);
             } else {
                 string.count_from_like(brightness, lean.stretch, string.usual_pull);
