@@ -107,7 +107,7 @@ const REACH: f64 = 0.05;
 const TOLD_OF_A_FAMILY: usize = 8;
 /// Steps of work that the choice among the positions may take after that: mostly little, but where the load decides, a
 /// price has to be found for it, and every core of every position is bounded anew.
-const CHOICE_STEPS: u64 = 60_000_000;
+const CHOICE_STEPS: u64 = 25_000_000;
 /// Rounds in which a set is bettered string by string where the work has run out; the second changes hardly anything.
 const ROUNDS: usize = 3;
 
