@@ -17,8 +17,8 @@ use crate::hostile::hostile;
 
 /// Of so many of them, one also asks how sure the set is.
 const SURE_EACH: usize = 50;
-/// Steps that a fit may take: about a second, where an ordinary one takes a twentieth.
-const MOST_OF_A_FIT: u64 = 85_000_000;
+/// Steps that a fit may take: about half a second, where an ordinary one takes a tenth of it.
+const MOST_OF_A_FIT: u64 = 50_000_000;
 /// Steps that a fit with one string that stays may take, on any instrument: about what an ordinary one takes.
 const MOST_WITH_ONE_KEPT: u64 = 6_000_000;
 /// Steps that go over a budget before a phase looks at it again.
