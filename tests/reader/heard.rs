@@ -115,6 +115,12 @@ pub(crate) fn same(said: &str, known: &str) -> Agrees {
     if said == known { Ok(()) } else { Err(format!("“{said}” is not “{known}”")) }
 }
 
+/// Whether a work is cited by what its key has: the same names and year in the same order.
+pub(crate) fn cites(said: &str, key: &str) -> Agrees {
+    let bare = |text: &str| text.to_lowercase().replace(|c: char| !c.is_alphanumeric(), "");
+    if bare(said) == bare(key) { Ok(()) } else { Err(format!("“{said}” does not cite {key}")) }
+}
+
 pub(crate) fn property(key: &str) -> &'static Property {
     let known = PROPERTIES.iter().find(|p| p.key == key);
     known.unwrap_or_else(|| panic!("the reader does not know {key}"))

@@ -4,7 +4,7 @@ use serde_json::Value;
 
 use crate::charts;
 use crate::claims::claim;
-use crate::heard::{Agrees, Heard, Tally, entry, holds, is, list, real, same, text};
+use crate::heard::{Agrees, Heard, Tally, cites, entry, holds, is, list, real, same, text};
 use crate::marks::{Part, Said, all, flat, plain, sole};
 use crate::rows::TABLES;
 use crate::text::{Cell, Passage, Says, passages};
@@ -181,7 +181,10 @@ impl<'a> Heard<'a> {
         let worth = entry(&self.string()?["attributes"], "attribute", text(&reason["attribute"]))?;
         let key = text(&worth["property"]);
         let source = text(&self.report()?["numbers"][key]["source"]);
-        same(&flat(words), &format!("{{property-{key}.formula}} · {source}"))
+        let flat = flat(words);
+        let (formula, said) = flat.split_once(" · ").ok_or("no source")?;
+        same(formula, &format!("{{property-{key}.formula}}"))?;
+        cites(said, source)
     }
 }
 

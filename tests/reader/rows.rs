@@ -3,7 +3,7 @@
 use serde_json::Value;
 
 use crate::charts::{lost, partial, sources, under, wish};
-use crate::heard::{Agrees, Heard, entry, holds, is, list, named, number, real, same, text};
+use crate::heard::{Agrees, Heard, cites, entry, holds, is, list, named, number, real, same, text};
 use crate::marks::{Part, all, flat, sole};
 use crate::reader::after;
 use crate::set::step;
@@ -95,7 +95,7 @@ fn a_number<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
             1.0 + sources(h.report()?).iter().position(|key| *key == q["source"]).unwrap_or(99)
                 as f64,
         )),
-        false => same(&flat(cell(cells, 4)), text(&q["source"])),
+        false => cites(&flat(cell(cells, 4)), text(&q["source"])),
     }
 }
 
@@ -124,7 +124,7 @@ fn disputed<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
     let source = |key: &str| text(&numbers[key]["source"]);
     let both = format!("{}, {}", source("bow_force_least_n"), source("bow_force_least_measured_n"));
     graded(&cells[2], &numbers["bow_force_least_n"])?;
-    same(&flat(cell(cells, 3)), &both)
+    cites(&flat(cell(cells, 3)), &both)
 }
 
 fn a_pair<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
@@ -139,7 +139,7 @@ fn a_pair<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {
     h.verdict(cell(cells, 3), key)?;
     let q = &h.reply()["this"]["numbers"][key];
     graded(&cells[4], q)?;
-    same(&flat(cell(cells, 5)), text(&q["source"]))
+    cites(&flat(cell(cells, 5)), text(&q["source"]))
 }
 
 fn a_change<'a>(h: &mut Heard<'a>, cells: &'a [Cell]) -> Agrees {

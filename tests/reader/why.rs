@@ -45,6 +45,7 @@ pub(crate) const OF_REASONS: &[(&str, Check)] = &[
         same(&h.key("by")?, if apart > 0.0 { "more" } else { "less" })
     }),
     ("judged-availability", |h| holds(h.string()?["grade"] == if h.cost { "sometimes" } else { "everyday" })),
+    ("judged-buying", |h| h.judged("availability")),
     ("judged-other", |h| { let wish = h.wish_in("attribute")?; h.judged(&wish) }),
     ("weakest-of", |h| {
         let wish = h.wish_in("attribute")?;

@@ -2,6 +2,7 @@
 
 use super::naming::{family, list};
 use super::{say, speech};
+use crate::order;
 
 /// What was expected and what is told. Written and held by `common_practice_is_met` in `tests/expert/practice.rs`.
 const ROWS: &str = include_str!("practice.tsv");
@@ -24,10 +25,9 @@ pub struct Row {
 /// Every row, those that do not agree first.
 #[must_use]
 pub fn rows() -> Vec<Row> {
-    let mut rows: Vec<Row> =
+    let rows: Vec<Row> =
         ROWS.lines().filter(|line| !line.starts_with('#')).filter_map(row).collect();
-    rows.sort_by_key(|row| row.agrees);
-    rows
+    order::sorted(&rows, |a, b| a.agrees.cmp(&b.agrees))
 }
 
 fn row(line: &'static str) -> Option<Row> {

@@ -199,9 +199,9 @@ pub const EVIDENCE: [&str; 5] = ["measured", "published", "computed", "judged", 
 /// Names that are written otherwise than by a capital letter each.
 const SPELT: [(&str, &str); 4] = [
     ("lynch-aird", "Lynch-Aird"),
-    ("van-walstijn", "van Walstijn"),
+    ("van-walstijn", "van\u{a0}Walstijn"),
     ("mcintyre", "McIntyre"),
-    ("jnd", "Just-noticeable differences"),
+    ("jnd", "JND"),
 ];
 
 /// Bodies that make standards, which have a number instead of a year.

@@ -80,7 +80,7 @@ pub fn likely(chance: f64) -> &'static str {
 #[must_use]
 pub fn sentence(reason: &Reason, is_cost: bool, string: &FittedString) -> Sentence {
     if reason.judged {
-        return Sentence { text: judged(reason, is_cost), rests_on: say!("judgement") };
+        return Sentence { text: judged(reason, is_cost, string), rests_on: say!("judgement") };
     }
     match &reason.comparison {
         Some(comparison) => Sentence {
@@ -91,9 +91,13 @@ pub fn sentence(reason: &Reason, is_cost: bool, string: &FittedString) -> Senten
     }
 }
 
-fn judged(reason: &Reason, is_cost: bool) -> String {
+fn judged(reason: &Reason, is_cost: bool, string: &FittedString) -> String {
     let cost = if is_cost { "yes" } else { "no" };
     match reason.attribute.as_str() {
+        // Of two that are made as often, the one with the more usual metal or core is bought more easily.
+        "availability" if is_cost == (string.grade == "everyday") => {
+            say!("judged-buying", cost = cost)
+        }
         "availability" => say!("judged-availability", cost = cost),
         "price" => say!("judged-price", cost = cost),
         other => say!("judged-other", cost = cost, attribute = attribute(other)),

@@ -67,7 +67,12 @@ judgement = Urteil
 judged-availability =
     { $cost ->
         [yes] Schwerer zu kaufen: Sie wird nur manchmal gemacht und muss vielleicht bestellt werden.
-       *[no] Leichter zu kaufen: Sie wird jeden Tag gemacht, die andere nur manchmal.
+       *[no] Leichter zu kaufen: Sie wird jeden Tag gemacht.
+    }
+judged-buying =
+    { $cost ->
+        [yes] Schwerer zu kaufen.
+       *[no] Leichter zu kaufen.
     }
 judged-price =
     { $cost ->

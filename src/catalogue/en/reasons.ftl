@@ -67,7 +67,12 @@ judgement = judgement
 judged-availability =
     { $cost ->
         [yes] Harder to buy: it is made only sometimes, and may have to be ordered.
-       *[no] Easier to buy: it is made every day, the other only sometimes.
+       *[no] Easier to buy: it is made every day.
+    }
+judged-buying =
+    { $cost ->
+        [yes] Harder to buy.
+       *[no] Easier to buy.
     }
 judged-price =
     { $cost ->
