@@ -211,7 +211,7 @@ const STANDARDS: [&str; 5] = ["astm", "iso", "en", "din", "bs"];
 #[must_use]
 pub fn cited(key: &str) -> String {
     if let Some((body, number)) = key.split_once('-').filter(|(body, _)| STANDARDS.contains(body)) {
-        return format!("{} {}", body.to_uppercase(), number.to_uppercase());
+        return format!("{} {}", body.to_ascii_uppercase(), number.to_ascii_uppercase());
     }
     let (names, year) = match key.rsplit_once('-') {
         Some((names, year)) if year.len() == 4 && year.parse::<u16>().is_ok() => (names, year),
