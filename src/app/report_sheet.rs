@@ -96,7 +96,7 @@ pub fn ReportSheet(props: &ReportSheetProps) -> Html {
                 </table>
             </div>
             <p class="sheet-foot">
-                { say!("report-sources", works = works.iter().enumerate().map(|(i, key)| format!("{} {key}", i + 1)).collect::<Vec<_>>().join(", ")) }
+                { say!("report-sources", works = works.iter().enumerate().map(|(i, key)| format!("{} {}", i + 1, property::cited(key))).collect::<Vec<_>>().join("; ")) }
             </p>
         </section>
     }

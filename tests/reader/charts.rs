@@ -4,7 +4,7 @@ use serde_json::Value;
 
 use crate::claims::Check;
 use crate::heard::{
-    Agrees, Heard, Number, entry, holds, list, named, read, real, rung, same, text,
+    Agrees, Heard, Number, cites, entry, holds, list, named, read, real, rung, same, text,
 };
 use crate::marks::{Part, Said, all, flat, sole};
 use crate::reader::after;
@@ -57,7 +57,7 @@ pub(crate) const OF_CHARTS: &[(&str, Check)] = &[
     ("report-sources", |h| {
         let numbered = |(i, key): (usize, &&str)| format!("{} {key}", i + 1);
         let works: Vec<String> = sources(h.report()?).iter().enumerate().map(numbered).collect();
-        same(&flat(h.arg("works")?), &works.join(", "))
+        cites(&flat(h.arg("works")?), &works.concat())
     }),
 ];
 

@@ -1,9 +1,7 @@
 //! A construction as a person writes it: which core, how thick, wound with what.
 
 use protocol::request::{Construction, Core, Winding};
-use serde::de::Error;
-use serde::{Deserialize, Deserializer, Serialize};
-use serde_json::Value;
+use serde_json::{Value, json};
 use strings::error::{Bound, CORE_DIAMETER, GAP, WINDING_THICKNESS};
 use strings::material::METALS;
 use strings::quantity::Metre;
@@ -35,7 +33,7 @@ const CORES: [(&str, &str, &str, Option<&str>); 12] = [
 const MOST_WINDINGS: usize = 3;
 
 /// A winding as it stands in the form.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq)]
 struct Layer {
     metal: String,
     form: String,
@@ -45,30 +43,11 @@ struct Layer {
 }
 
 /// A construction as it stands in the form: numbers are texts until they can be read.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Draft {
-    #[serde(deserialize_with = "core_put_by")]
     core: Core,
     gauge_mm: String,
     layers: Vec<Layer>,
-}
-
-/// A core as it is written into a draft that is put by. Requests have their own reader, which names what is wrong.
-fn core_put_by<'de, D: Deserializer<'de>>(from: D) -> Result<Core, D::Error> {
-    let core = Value::deserialize(from)?;
-    let text = |key: &str| core[key].as_str().map(str::to_owned);
-    let needed = |key: &'static str| text(key).ok_or_else(|| D::Error::missing_field(key));
-    let number = |key: &str| core[key].as_f64();
-    Ok(Core {
-        material: needed("material")?,
-        build: needed("build")?,
-        diameter_m: number("diameter_m").ok_or_else(|| D::Error::missing_field("diameter_m"))?,
-        layout: text("layout"),
-        lay_deg: number("lay_deg"),
-        filament_m: number("filament_m"),
-        fill: number("fill"),
-        twist_deg: number("twist_deg"),
-    })
 }
 
 /// Something in a draft that cannot be read.
@@ -123,6 +102,51 @@ fn read_gap(text: &str, index: usize) -> Result<f64, DraftError> {
 }
 
 impl Draft {
+    /// The form as a value that can be put by.
+    #[must_use]
+    pub fn to_value(&self) -> Value {
+        let Core { material, build, diameter_m, layout, lay_deg, filament_m, fill, twist_deg } =
+            &self.core;
+        let layer = |layer: &Layer| {
+            let Layer { metal, form, thickness_mm, bedding, gap_percent } = layer;
+            json!([metal, form, thickness_mm, bedding, gap_percent])
+        };
+        let layers: Vec<Value> = self.layers.iter().map(layer).collect();
+        let core =
+            json!([material, build, diameter_m, layout, lay_deg, filament_m, fill, twist_deg]);
+        json!([core, self.gauge_mm, layers])
+    }
+
+    /// The form that was put by as such a value; none where it is another.
+    #[must_use]
+    pub fn of_value(value: &Value) -> Option<Self> {
+        let text = |value: &Value| value.as_str().map(str::to_owned);
+        let (core, layers) = (&value[0], value[2].as_array()?);
+        let layer = |layer: &Value| {
+            Some(Layer {
+                metal: text(&layer[0])?,
+                form: text(&layer[1])?,
+                thickness_mm: text(&layer[2])?,
+                bedding: layer[3].as_f64()?,
+                gap_percent: text(&layer[4])?,
+            })
+        };
+        Some(Self {
+            core: Core {
+                material: text(&core[0])?,
+                build: text(&core[1])?,
+                diameter_m: core[2].as_f64()?,
+                layout: text(&core[3]),
+                lay_deg: core[4].as_f64(),
+                filament_m: core[5].as_f64(),
+                fill: core[6].as_f64(),
+                twist_deg: core[7].as_f64(),
+            },
+            gauge_mm: text(&value[1])?,
+            layers: layers.iter().map(layer).collect::<Option<_>>()?,
+        })
+    }
+
     /// The form for a construction.
     #[must_use]
     pub fn of(construction: &Construction) -> Self {

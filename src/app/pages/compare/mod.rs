@@ -8,6 +8,7 @@ use std::rc::Rc;
 
 use protocol::reply::{Compare, Fit, Refused, Reply, Report};
 use protocol::request::{CompareRequest, Player, Request, Setting};
+use serde_json::{Value, json};
 use strings::construction::Family;
 use strings::instrument;
 use yew::platform::spawn_local;
@@ -60,15 +61,14 @@ const PUT_BY: &str = "ropewalk/compare";
 
 /// The drafts that were put by for this comparison: whatever begins alike.
 fn recalled(id: &str) -> Option<[Draft; 2]> {
-    let (of, drafts): (String, [Draft; 2]) =
-        serde_json::from_str(&session::recall(PUT_BY)?).ok()?;
-    (of == id).then_some(drafts)
+    let value: Value = serde_json::from_str(&session::recall(PUT_BY)?).ok()?;
+    let [first, second] = [&value[1], &value[2]].map(Draft::of_value);
+    (value[0] == id).then_some([first?, second?])
 }
 
-fn put_by(id: &str, drafts: &[Draft; 2]) {
-    if let Ok(text) = serde_json::to_string(&(id, drafts)) {
-        session::put_by(PUT_BY, &text);
-    }
+fn put_by(id: &str, [first, second]: &[Draft; 2]) {
+    let value = json!([id, first.to_value(), second.to_value()]);
+    session::put_by(PUT_BY, &value.to_string());
 }
 
 /// How wide the thicker string is drawn, in pixels: two stand beside each other on a small phone.
@@ -130,8 +130,9 @@ fn Side(props: &SideProps) -> Html {
             if let Some(px_per_mm) = px_per_mm {
                 <ScaleBar px_per_mm={px_per_mm} />
             }
-            // Not before the first answer, above which it would have to make room.
-            if said != Said::default() {
+            // Not before the first answer, above which it would have to make room; but where there will be none until
+            // something is mended.
+            if said != Said::default() || drafts.iter().any(|draft| draft.read().is_err()) {
                 { makers(&drafts, &said.faults, on_change) }
             }
             if let Some(broke) = &said.broke {
