@@ -222,7 +222,7 @@ fn for_the_page(row: &Row, got: &[&str], worst: Met) -> String {
         let mut once: Vec<&str> = Vec::new();
         words.for_each(|word| {
             if !once.contains(&word) {
-                once.push(word)
+                once.push(word);
             }
         });
         once.join(" ")
