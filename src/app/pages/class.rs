@@ -179,9 +179,9 @@ fn Lecture(props: &LectureProps) -> Html {
                 <p class="aside">{ say!("year-apart") }</p>
             }
             <div class="class-work">
-            <Ear names={names.clone()} sounds={sounds.clone()} heard={*heard} piece={*piece} on_hear={hear}
-                on_piece={let piece = piece.setter(); Callback::from(move |i| piece.set(i))} keys={*with_keys} />
-            { questions(step, &reports, gut, name) }
+                <Ear names={names.clone()} sounds={sounds.clone()} heard={*heard} piece={*piece} on_hear={hear}
+                    on_piece={let piece = piece.setter(); Callback::from(move |i| piece.set(i))} keys={*with_keys} />
+                { questions(step, &reports, gut, name) }
             </div>
             <Choose lesson={lesson.clone()} letters={letters.clone()} families={made.clone()} shown={shown.clone()} />
             <section class="class-keys" aria-labelledby="class-keys">

@@ -1,4 +1,5 @@
-//! The specimen sheet: what the page is made of, drawn from the tokens and the parts themselves.
+//! About the page: its version, model and licences, and the specimen sheet of what it is made of, drawn from the tokens
+//! and the parts themselves.
 //!
 //! Colours, sizes and spaces are read from the style sheet as the browser has it, so the sheet cannot go stale.
 
