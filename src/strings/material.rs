@@ -230,7 +230,7 @@ pub const POLYAMIDE: CoreMaterial = CoreMaterial {
     modulus: constant(4.5e9, 3.2e9, 6.0e9, "Pa", Guessed, source::LYNCH_AIRD_2017),
     fast_modulus: constant(4.5e9, 3.6e9, 5.4e9, "Pa", Published, source::WOODHOUSE_LYNCH_AIRD_2019),
     fast_slope: 39.0,
-    // Twisted yarn has 400 to 600 MPa, single filament 500 to 700.
+    // From memory: twisted yarn 400 to 600 MPa, single filament 500 to 700.
     strength: constant(6.0e8, 4.0e8, 7.0e8, "Pa", Guessed, source::HANDBOOK),
     poisson: constant(0.39, 0.35, 0.45, "1", Guessed, source::HANDBOOK),
     loss: constant(0.020, 0.015, 0.025, "1", Guessed, source::HANDBOOK),
