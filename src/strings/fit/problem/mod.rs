@@ -376,27 +376,29 @@ impl Common {
         }
     }
 
-    /// Whether a string stays because only others are tuned away from their note, and only sometimes: whoever is content
-    /// with what is on it changes no more than those. Who asks for a whole set gets one.
+    /// Whether a string is tuned away from the note of its position.
+    fn is_retuned(&self, answers: &Answers, i: usize) -> bool {
+        let (tuned, position) = self.tuning.strings[i];
+        let usual = precedent::position_of(position).map(|position| Note::parse(position.note));
+        let note = answers.strings.get(i).and_then(|own| own.note).or_else(|| Note::parse(tuned));
+        usual.is_some_and(|usual| usual != note)
+    }
+
+    /// Whether it is only about the strings that are tuned away from their note: whoever is content with what is on it, and
+    /// retunes some of it sometimes, changes no more than those. Who asks for a whole set gets one.
     ///
     /// Common practice, no source.
-    fn stays_as_tuned(&self, answers: &Answers, i: usize) -> bool {
-        let own = |i: usize| answers.strings.get(i);
-        let is_retuned = |i: usize| {
-            let (tuned, position) = self.tuning.strings[i];
-            let usual = precedent::position_of(position).map(|position| Note::parse(position.note));
-            let note = own(i).and_then(|own| own.note).or_else(|| Note::parse(tuned));
-            usual.is_some_and(|usual| usual != note)
-        };
+    fn is_only_retuned(&self, answers: &Answers) -> bool {
         let is_content = answers.wishes == Wishes::default()
             && answers.bothers.is_empty()
             && answers.strings.iter().all(|own| own.bothers.is_empty() && own.family.is_none());
+        let mut strings = 0..self.tuning.strings.len();
         answers.tuned_so == Some(TunedSo::Sometimes)
             && answers.aim.is_none()
             && answers.now.is_some()
             && is_content
-            && !is_retuned(i)
-            && (0..self.tuning.strings.len()).any(is_retuned)
+            && strings.clone().any(|i| self.is_retuned(answers, i))
+            && strings.any(|i| !self.is_retuned(answers, i))
     }
 
     /// The string that is `i`th in the tuning.
@@ -424,6 +426,7 @@ impl Common {
             highest,
             most_tension: own.most_tension,
         };
+        let stays = self.is_only_retuned(answers) && !self.is_retuned(answers, i);
         let wishes = weights::wishes(answers, Some(i));
         let usual_tension = precedent::usual_tension(position, &conditions);
         let usual_pull = if set_up == SetUp::Light { PULL_OF_LIGHT } else { 0.5 };
@@ -448,11 +451,7 @@ impl Common {
             now: own.today,
             bothers: own.bothers,
             flaws: Vec::new(),
-            standing: if own.keep || self.stays_as_tuned(answers, i) {
-                StringStatus::Kept
-            } else {
-                StringStatus::Open
-            },
+            standing: if own.keep || stays { StringStatus::Kept } else { StringStatus::Open },
             settled_by: answers.concert_days.filter(|_| answers.must_settle).map(Day::new),
         })
     }
@@ -480,7 +479,7 @@ pub fn pose(answers: &Answers) -> Problem {
     Problem {
         aim: answers.aim.unwrap_or(defaults::AIM),
         about,
-        only_retuned: (0..strings.len()).any(|i| common.stays_as_tuned(answers, i)),
+        only_retuned: common.is_only_retuned(answers),
         kind,
         size,
         tuning,
